@@ -1,0 +1,104 @@
+// splice cut: jobs in, one sheet out.
+#include "libsplice/cut/cutter.h"
+#include "libsplice/job/read_job.h"
+#include "libsplice/sheet/writer.h"
+
+#include "cli/messages.h"
+#include "cli/sheet_options.h"
+#include "cli/tables.h"
+#include "cli/verb.h"
+
+namespace libsplice::cli {
+
+namespace {
+
+/// Writes the sheet; its beginning waits for the first piece, so that a job whose heading is
+/// unusable leaves nothing behind.
+class Sheet {
+  public:
+    explicit Sheet(std::unique_ptr<SheetWriter> writer) : writer_(std::move(writer)) {}
+
+    void piece(const Piece& piece) {
+        begin();
+        writer_->piece(piece);
+    }
+    void end(const Counts& counts) {
+        begin();
+        writer_->end(counts);
+    }
+    [[nodiscard]] bool begun() const { return begun_; }
+
+  private:
+    void begin() {
+        if (!begun_) {
+            writer_->begin();
+            begun_ = true;
+        }
+    }
+
+    std::unique_ptr<SheetWriter> writer_;
+    bool begun_ = false;
+};
+
+/// Cuts every job in turn; false where a file cannot be used.
+bool cut_jobs(const std::vector<std::string>& jobs, const Book& book, Cutter& cutter, Sheet& sheet,
+              Output& output, FaultSink& faults) {
+    for (const std::string& job : jobs) {
+        auto input = Input::open(job);
+        if (!input) {
+            faults.push(input.error());
+            return false;
+        }
+        const auto read = read_job(*input, book.field_names(), faults, [&](const JobRow& row) {
+            sheet.piece(cutter.cut(row, faults));
+            return !output.reader_gone();
+        });
+        if (!read) {
+            return false;
+        }
+    }
+    return true;
+}
+
+} // namespace
+
+Exit run_cut(const CommandLine& line) {
+    const auto answer = read_answer(line);
+    if (!answer) {
+        say(answer.error().text);
+        return Exit::wrong_command;
+    }
+    if (line.words.empty()) {
+        say("cut needs a job file; - is standard input");
+        return Exit::wrong_command;
+    }
+    const auto book = open_book(line);
+    if (!book) {
+        return Exit::unusable_file;
+    }
+    auto output = Output::open(answer->output);
+    if (!output) {
+        say(output.error());
+        return Exit::unusable_file;
+    }
+    Cutter cutter(*book, answer->cut);
+    Sheet sheet(sheet_writer(answer->format, *output, *book, answer->sheet));
+    FaultSink faults = printing_sink();
+    const bool usable = cut_jobs(line.words, *book, cutter, sheet, *output, faults);
+    say_rest(faults);
+    const bool to_file = answer->output != "-";
+    if (!usable && (to_file || !sheet.begun())) {
+        return Exit::unusable_file;
+    }
+    sheet.end(cutter.counts());
+    if (const auto committed = output->commit(); !committed) {
+        say(committed.error());
+        return Exit::unusable_file;
+    }
+    if (!usable) {
+        return Exit::unusable_file;
+    }
+    return cutter.counts().refused == 0 ? Exit::done : Exit::refused;
+}
+
+} // namespace libsplice::cli

@@ -1,0 +1,69 @@
+// The command `splice`.
+#include "libsplice/base/text.h"
+#include "libsplice/base/version.h"
+
+#include "cli/command_line.h"
+#include "cli/help.h"
+#include "cli/messages.h"
+#include "cli/options.h"
+#include "cli/verb.h"
+
+#include <csignal>
+#include <cstdio>
+
+namespace {
+
+using namespace libsplice;
+using namespace libsplice::cli;
+
+Exit print(const std::string& text) {
+    static_cast<void>(std::fputs(text.c_str(), stdout));
+    return Exit::done;
+}
+
+Exit wrong(std::string_view text) {
+    say(text);
+    return Exit::wrong_command;
+}
+
+Exit unknown_verb(const std::string& given) {
+    std::vector<std::string_view> names;
+    for (const Verb& verb : verbs()) {
+        names.push_back(verb.name);
+    }
+    return wrong("there is no verb \"" + given + "\"" + did_you_mean(given, names) +
+                 "; splice --help lists them");
+}
+
+Exit run(const CommandLine& line) {
+    if (line.has("version")) {
+        return print("splice " + std::string(version()) + '\n');
+    }
+    if (line.verb.empty()) {
+        return line.has("help") ? print(help_for_all()) : wrong("no verb given; see splice --help");
+    }
+    const Verb* verb = find_verb(line.verb);
+    if (verb == nullptr) {
+        return unknown_verb(line.verb);
+    }
+    if (line.has("help")) {
+        return print(help_for(*verb));
+    }
+    for (const auto& [name, values] : line.options) {
+        if (!takes(verb->name, *find_option(name))) {
+            return wrong("--" + name + " does not go with " + std::string(verb->name) +
+                         "; see splice " + std::string(verb->name) + " --help");
+        }
+    }
+    return verb->run(line);
+}
+
+} // namespace
+
+int main(int argument_count, char** arguments) {
+    static_cast<void>(std::signal(SIGPIPE, SIG_IGN));
+    const std::vector<std::string> words(arguments + 1, arguments + argument_count);
+    const auto line = parse_command_line(words);
+    const Exit exit = line ? run(*line) : wrong(line.error().text);
+    return static_cast<int>(exit);
+}

@@ -1,0 +1,54 @@
+#include "cli/options.h"
+
+#include <algorithm>
+#include <array>
+#include <string>
+
+namespace libsplice::cli {
+
+namespace {
+
+constexpr std::array options{
+    OptionDeclaration{"format", "FORMAT", "how to write the answer: text, csv or json", "text",
+                      " cut end list "},
+    OptionDeclaration{"output", "FILE", "write to FILE, whole or not at all; - is standard output",
+                      "-", " cut end list "},
+    OptionDeclaration{"tables", "DIR",
+                      "a folder of tables; a later one replaces records of the same id",
+                      "see Tables in the manual", " cut end list check ", true},
+    OptionDeclaration{"units", "SYSTEM", "units of text and CSV: metric or imperial", "metric",
+                      " cut end "},
+    OptionDeclaration{"rope", "ROPE", "a rope of the tables, or construction, fibre and diameter",
+                      "", " end "},
+    OptionDeclaration{"risk", "PERCENT", "accepted chance that the rope is short, over 0 to 50",
+                      "1", " cut "},
+    OptionDeclaration{"step", "LENGTH", "cut lengths are rounded up to this",
+                      "5 mm; 1 mm for exact lines", " cut "},
+    OptionDeclaration{
+        "marking-pull", "PULL",
+        "pull on the rope while it is marked: reference, slack, or a force such as 3kgf",
+        "reference", " cut "},
+    OptionDeclaration{"ledger", "", "show every row of each ledger", "", " cut "},
+    OptionDeclaration{"help", "", "show this help", "", "*"},
+    OptionDeclaration{"version", "", "show the version", "", "*"},
+};
+
+} // namespace
+
+std::span<const OptionDeclaration> option_declarations() {
+    return options;
+}
+
+const OptionDeclaration* find_option(std::string_view name) {
+    const auto found = std::ranges::find(options, name, &OptionDeclaration::name);
+    return found == options.end() ? nullptr : &*found;
+}
+
+bool takes(std::string_view verb, const OptionDeclaration& option) {
+    if (option.verbs == "*") {
+        return true;
+    }
+    return option.verbs.find(' ' + std::string(verb) + ' ') != std::string_view::npos;
+}
+
+} // namespace libsplice::cli

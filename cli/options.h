@@ -1,0 +1,25 @@
+// Every option of the command, declared once: parsing, help, man pages and completion read this
+// table.
+#pragma once
+
+#include <span>
+#include <string_view>
+
+namespace libsplice::cli {
+
+/// An option and the verbs that take it.
+struct OptionDeclaration {
+    std::string_view name;     ///< without the dashes
+    std::string_view argument; ///< placeholder of its value; empty: a switch
+    std::string_view meaning;
+    std::string_view default_text; ///< empty: none
+    std::string_view verbs;        ///< names between blanks; `*`: every verb
+    bool repeatable = false;
+};
+
+[[nodiscard]] std::span<const OptionDeclaration> option_declarations();
+/// The declaration of that name, or null.
+[[nodiscard]] const OptionDeclaration* find_option(std::string_view name);
+[[nodiscard]] bool takes(std::string_view verb, const OptionDeclaration& option);
+
+} // namespace libsplice::cli

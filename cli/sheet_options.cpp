@@ -1,0 +1,87 @@
+#include "cli/sheet_options.h"
+
+#include "libsplice/base/text.h"
+
+namespace libsplice::cli {
+
+namespace {
+
+Unexpected wrong(std::string_view option, std::string_view value, std::string_view why) {
+    return Unexpected(
+        Fault{Code::not_a_choice,
+              "--" + std::string(option) + " \"" + std::string(value) + "\": " + std::string(why)});
+}
+
+Result<double> read_risk(std::string_view text) {
+    const bool percent = text.ends_with('%');
+    const auto number = read_number(percent ? trimmed(text.substr(0, text.size() - 1)) : text);
+    if (!number || !(*number > 0.0) || *number > 50.0) {
+        return wrong("risk", text, "it must be a percentage over 0 and up to 50");
+    }
+    return *number / 100.0;
+}
+
+Result<Length> read_step(std::string_view text) {
+    const auto step = read_length(text);
+    if (!step) {
+        return wrong("step", text, step.error().text);
+    }
+    if (to_nanometres(step->length) < 1 || step->length > metres(1.0)) {
+        return wrong("step", text, "it must be over 0 and up to 1 m");
+    }
+    return step->length;
+}
+
+Result<CutSettings> read_settings(const CommandLine& line) {
+    CutSettings settings;
+    if (line.has("risk")) {
+        const auto risk = read_risk(line.value("risk", ""));
+        if (!risk) {
+            return Unexpected(risk.error());
+        }
+        settings.risk = *risk;
+    }
+    if (line.has("step")) {
+        const auto step = read_step(line.value("step", ""));
+        if (!step) {
+            return Unexpected(step.error());
+        }
+        settings.step = *step;
+    }
+    if (line.has("marking-pull")) {
+        const auto pull = read_marking_pull(line.value("marking-pull", ""));
+        if (!pull) {
+            return Unexpected(pull.error());
+        }
+        settings.marking_pull = *pull;
+    }
+    return settings;
+}
+
+} // namespace
+
+Result<Answer> read_answer(const CommandLine& line) {
+    Answer answer;
+    const auto format = line.value("format", "text");
+    if (const auto known = read_format(format)) {
+        answer.format = *known;
+    } else {
+        return wrong("format", format, "it must be one of " + listed(format_names()));
+    }
+    const auto units = line.value("units", "metric");
+    if (units != "metric" && units != "imperial") {
+        return wrong("units", units, "it must be metric or imperial");
+    }
+    const auto settings = read_settings(line);
+    if (!settings) {
+        return Unexpected(settings.error());
+    }
+    answer.cut = *settings;
+    answer.sheet.units = units == "metric" ? UnitSystem::metric : UnitSystem::imperial;
+    answer.sheet.ledger = line.has("ledger");
+    answer.sheet.risk = settings->risk;
+    answer.output = line.value("output", "-");
+    return answer;
+}
+
+} // namespace libsplice::cli

@@ -1,0 +1,44 @@
+#include "cli/verb.h"
+
+#include <algorithm>
+#include <array>
+
+namespace libsplice::cli {
+
+namespace {
+
+constexpr std::array all_verbs{
+    Verb{"cut", "work out a job: what length to cut for every line, and where to mark it", "JOB...",
+         "Reads job files (CSV, or TOML where the name ends in .toml; - is standard input) and "
+         "writes "
+         "one sheet: for each line the length to cut, the marks, the steps and the check. Lines "
+         "that "
+         "cannot be cut stay in the sheet and say why.",
+         "splice cut docs/examples/sailing-school.csv", run_cut},
+    Verb{
+        "end", "work out one end by itself", "KIND --rope ROPE [FIELD=VALUE...]",
+        "Shows what one end needs beyond its bearing point, with its marks, steps and sources. The "
+        "fields are those that splice list kinds shows.",
+        "splice end buried-eye --rope \"braid-12 HMPE 5 mm\" eye=36mm pin=12mm", run_end},
+    Verb{"list", "list what the tables hold", "ropes|kinds|sources|tables|plug-ins",
+         "Lists ropes, kinds of end with their fields, sources, or the folders of tables in use.",
+         "splice list kinds", run_list},
+    Verb{"check", "check the tables against print", "[FILE...]",
+         "Works out every case of the files of published values, by default those that came with "
+         "the "
+         "program, and compares with what is printed. The last line counts them.",
+         "splice check", run_check},
+};
+
+} // namespace
+
+std::span<const Verb> verbs() {
+    return all_verbs;
+}
+
+const Verb* find_verb(std::string_view name) {
+    const auto found = std::ranges::find(all_verbs, name, &Verb::name);
+    return found == all_verbs.end() ? nullptr : &*found;
+}
+
+} // namespace libsplice::cli

@@ -1,0 +1,95 @@
+// What one end needs: rope, marks, steps and cautions.
+#pragma once
+
+#include "libsplice/allowance/names.h"
+#include "libsplice/base/short_list.h"
+#include "libsplice/catalogue/citation.h"
+#include "libsplice/catalogue/figure.h"
+#include "libsplice/units/quantity.h"
+
+#include <optional>
+#include <span>
+#include <string_view>
+
+namespace libsplice {
+
+/// One signed length of a ledger.
+struct Row {
+    Item item{};
+    Group group = Group::own;
+    SpreadOrigin origin = SpreadOrigin::none; ///< where the spread comes from
+    CitationId source{};
+    Nanometres length = 0;
+    double sd = 0.0; ///< standard deviation in metres, 0 or more
+};
+
+/// A place to mark, measured from the end's own tail end. Marks of an end ascend.
+struct Mark {
+    MarkName name{};
+    Nanometres from_tail_end = 0;
+};
+
+/// One of the end's figures, in the unit that the name carries.
+struct Value {
+    ValueName name{};
+    double value = 0.0;
+};
+
+/// Something to be careful of. The text may hold `{value}` and `{@mark}` as steps do.
+struct Caution {
+    enum class Weight : unsigned char {
+        advice,            ///< the piece is cut
+        refused_for_person ///< on a line that carries a person, the line is refused
+    };
+    std::string_view text;
+    CitationId rule{};
+    Weight weight = Weight::advice;
+};
+
+/// How a span of rope lies, so that a sheet can draw the end without knowing the kind.
+struct Span {
+    enum class Form : unsigned char { straight, loop, buried, tapered, knot, whipped, covered };
+    Form form{};
+    Nanometres from = 0; ///< from the tail end
+    Nanometres to = 0;
+    Nanometres width = 0; ///< diameter of what is seen there
+};
+
+/// The share of the rope's strength that an end retains.
+struct Retained {
+    double share = 0.0;
+    CitationId source{};
+};
+
+/// What an end needs beyond its bearing point. Values only: texts are made when something is
+/// printed. A step is a text in the imperative in which `{tail}` stands for a length of `values`
+/// (its name without the unit) and `{@far throat}` for the distance of a mark from the cut end.
+struct Allowance {
+    ShortList<Row, 16> rows;
+    ShortList<Mark, 16> marks;
+    ShortList<Value, 24> values;
+    std::span<const std::string_view> steps; ///< of a list that lives as long as the program
+    ShortList<Caution, 8> cautions;
+    ShortList<Span, 8> shape;
+    std::optional<Retained> retained;
+
+    Nanometres standing_mark =
+        0; ///< from the tail end to where the standing part begins: the far throat, the knot's face
+    Nanometres bury_reach = 0; ///< host beyond the standing mark that lies over a bury; 0: none
+    Nanometres fid_reach = 0;  ///< how far beyond the standing mark the fid comes out; 0: none
+    bool made = true;          ///< false for an end that is only cut, sealed or whipped
+    bool milks_cover = false;  ///< splicing leaves slack cover that is milked out at the other end
+
+    void add(Row row) { rows.push_back(row); }
+    void add(Mark mark) { marks.push_back(mark); }
+    void add(Value value) { values.push_back(value); }
+    void add(Caution caution) { cautions.push_back(caution); }
+    void add(Span span) { shape.push_back(span); }
+
+    /// Rope beyond the bearing point: the exact sum of the rows.
+    [[nodiscard]] Nanometres total() const;
+    /// The value of that name, if the end has it.
+    [[nodiscard]] std::optional<double> find(ValueName name) const;
+};
+
+} // namespace libsplice

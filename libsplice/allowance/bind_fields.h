@@ -1,0 +1,17 @@
+// From fields as text to fields bound to a kind's declaration.
+#pragma once
+
+#include "libsplice/allowance/book.h"
+
+namespace libsplice {
+
+/// Reads one value to its declaration: a length may also be a count of rope diameters (`72 D`), a
+/// ratio a percentage. Code::field_unreadable, Code::field_out_of_range (which names the limits).
+[[nodiscard]] Result<double> read_field(const FieldDeclaration& declaration, const FieldText& field,
+                                        Length diameter);
+
+/// Binds all fields. Code::unknown_field names the nearest field of the kind; Code::field_missing.
+[[nodiscard]] Result<Fields> bind_fields(const KindDeclaration& kind, const Rope& rope,
+                                         std::span<const FieldText> fields);
+
+} // namespace libsplice

@@ -1,0 +1,164 @@
+#include "libsplice/allowance/book.h"
+
+#include "libsplice/allowance/bind_fields.h"
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/base/text.h"
+
+#include <algorithm>
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::array<std::string_view, 2> measured_choices{"bearing", "pin-centre"};
+
+constexpr std::array<FieldDeclaration, 4> fields_of_every_end{
+    FieldDeclaration{"rule", "a named rule of the tables to follow in place of the default",
+                     Dimension::choice, 0.0, 0.0, "the kind's default for this rope"},
+    FieldDeclaration{"fitting", "name of the fitting that makes up part of the length",
+                     Dimension::choice, 0.0, 0.0, "none"},
+    FieldDeclaration{"fitting_length",
+                     "from the rope's bearing point to the fitting's working point",
+                     Dimension::length, 0.0, 5.0, "none; needed where a fitting is named"},
+    FieldDeclaration{"measured", "what the finished length runs to at this end", Dimension::choice,
+                     0.0, 0.0, "bearing", false, measured_choices},
+};
+
+std::vector<std::string_view> all_field_names(std::span<const Kind> kinds) {
+    std::vector<std::string_view> names;
+    const auto add = [&](std::string_view name) {
+        if (std::ranges::find(names, name) == names.end()) {
+            names.push_back(name);
+        }
+    };
+    for (const auto& field : common_fields()) {
+        add(field.name);
+    }
+    for (const Kind& kind : kinds) {
+        for (const auto& field : kind.declaration.fields) {
+            add(field.name);
+        }
+    }
+    return names;
+}
+
+Fault wrong_construction(const KindDeclaration& kind, const Rope& rope,
+                         std::span<const Kind> kinds) {
+    std::vector<std::string_view> possible;
+    for (const Kind& other : kinds) {
+        if (!other.declaration.plain && other.declaration.constructions.allows(rope.construction)) {
+            possible.push_back(other.declaration.name);
+        }
+    }
+    return Fault{
+        Code::wrong_construction,
+        std::string(kind.name) + " cannot be made in " + std::string(name_of(rope.construction)) +
+            "; what can be: " + (possible.empty() ? "whipped or bare only" : listed(possible))};
+}
+
+std::string_view chosen_rule(std::span<const FieldText> fields) {
+    const auto found = std::ranges::find(fields, std::string_view("rule"), &FieldText::name);
+    return found == fields.end() ? std::string_view() : found->text;
+}
+
+} // namespace
+
+std::span<const FieldDeclaration> common_fields() {
+    return fields_of_every_end;
+}
+
+Result<Book> Book::open(Catalogue catalogue, std::vector<Kind> plugged_in) {
+    Book book;
+    book.catalogue_ = std::move(catalogue);
+    book.kinds_ = built_in_kinds();
+    for (Kind& kind : plugged_in) {
+        if (book.kind(kind.declaration.name)) {
+            return Unexpected(
+                Fault{Code::duplicate_record,
+                      "the kind \"" + std::string(kind.declaration.name) + "\" exists already"});
+        }
+        book.kinds_.push_back(std::move(kind));
+    }
+    book.field_names_ = all_field_names(book.kinds_);
+    book.index_rules();
+    return book;
+}
+
+void Book::index_rules() {
+    rules_by_kind_.resize(kinds_.size());
+    for (const Rule& rule : catalogue_.rules()) {
+        if (rule.kinds.empty()) {
+            rules_of_any_.push_back(&rule);
+        }
+        for (const std::string& name : rule.kinds) {
+            if (const auto found = kind(name)) {
+                rules_by_kind_[static_cast<std::size_t>(*found - kinds_.data())].push_back(&rule);
+            }
+        }
+    }
+}
+
+Result<const Kind*> Book::kind(std::string_view name) const {
+    const auto found = std::ranges::find_if(
+        kinds_, [&](const Kind& kind) { return kind.declaration.name == name; });
+    if (found != kinds_.end()) {
+        return &*found;
+    }
+    std::vector<std::string_view> names;
+    for (const Kind& kind : kinds_) {
+        names.push_back(kind.declaration.name);
+    }
+    return Unexpected(
+        Fault{Code::unknown_kind,
+              "no kind of end is called \"" + std::string(name) + "\"" + did_you_mean(name, names) +
+                  (nearest(name, names) ? "" : "; splice list kinds shows them all")});
+}
+
+std::span<const Rule* const> Book::rules_of(const Kind& kind) const {
+    return rules_by_kind_[static_cast<std::size_t>(&kind - kinds_.data())];
+}
+
+Result<Rules> Book::rules(const Kind& kind, const Rope& rope, std::string_view chosen) const {
+    const auto of_kind = rules_of(kind);
+    if (chosen.empty()) {
+        return Rules(rope, of_kind, rules_of_any_, nullptr);
+    }
+    std::vector<std::string_view> names;
+    for (const Rule* rule : of_kind) {
+        if (!rule->applies_to(rope) || rule->name.empty()) {
+            continue;
+        }
+        if (rule->name == chosen) {
+            return Rules(rope, of_kind, rules_of_any_, rule);
+        }
+        names.push_back(rule->name);
+    }
+    return Unexpected(Fault{Code::unknown_rule,
+                            std::string(kind.declaration.name) + " has no rule \"" +
+                                std::string(chosen) + "\" for this rope" +
+                                (names.empty() ? "" : "; it has " + listed(names)),
+                            {},
+                            "rule"});
+}
+
+Rules Book::common_rules(const Rope& rope) const {
+    return Rules(rope, {}, rules_of_any_, nullptr);
+}
+
+Result<Allowance> Book::work_out(const Kind& kind, const Rope& rope,
+                                 std::span<const FieldText> fields) const {
+    if (!kind.declaration.constructions.allows(rope.construction)) {
+        return Unexpected(wrong_construction(kind.declaration, rope, kinds_));
+    }
+    const auto bound = bind_fields(kind.declaration, rope, fields);
+    if (!bound) {
+        return Unexpected(bound.error());
+    }
+    const auto bearing_rules = rules(kind, rope, chosen_rule(fields));
+    if (!bearing_rules) {
+        return Unexpected(bearing_rules.error());
+    }
+    return kind.work_out(Request{rope, *bearing_rules, *bound, catalogue_.citations()});
+}
+
+} // namespace libsplice

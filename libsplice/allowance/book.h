@@ -1,0 +1,69 @@
+// The book: tables and kinds together. Immutable once open; threads may share it.
+#pragma once
+
+#include "libsplice/allowance/kind.h"
+#include "libsplice/catalogue/catalogue.h"
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace libsplice {
+
+/// A field as a job gives it: its name without `end_a.`, and its text.
+struct FieldText {
+    std::string_view name;
+    std::string_view text;
+    std::optional<LengthUnit> unit = {}; ///< from a column's heading
+};
+
+/// Owns every name and resolves every id.
+class Book {
+  public:
+    /// A book of the built-in kinds and `plugged_in`. Code::duplicate_record where a kind's name
+    /// stands twice.
+    [[nodiscard]] static Result<Book> open(Catalogue catalogue, std::vector<Kind> plugged_in = {});
+
+    [[nodiscard]] const Catalogue& catalogue() const { return catalogue_; }
+    [[nodiscard]] std::span<const Kind> kinds() const { return kinds_; }
+    /// Code::unknown_kind names the nearest.
+    [[nodiscard]] Result<const Kind*> kind(std::string_view name) const;
+    /// Every field name that some kind has, the common ones included, for reading a heading.
+    [[nodiscard]] std::span<const std::string_view> field_names() const { return field_names_; }
+
+    /// Works out one end. `fields` may hold any of the kind's own fields and `rule`; the fields
+    /// that every end has besides (`fitting`, `fitting_length`, `measured`) are the line's and not
+    /// known here. Faults are of the 3xx family and name the field.
+    [[nodiscard]] Result<Allowance> work_out(const Kind& kind, const Rope& rope,
+                                             std::span<const FieldText> fields) const;
+
+    /// The rules that bear on an end of this kind, `chosen` by name if not empty
+    /// (Code::unknown_rule).
+    [[nodiscard]] Result<Rules> rules(const Kind& kind, const Rope& rope,
+                                      std::string_view chosen) const;
+    /// The rules of every kind, for what a line needs besides its ends.
+    [[nodiscard]] Rules common_rules(const Rope& rope) const;
+
+    [[nodiscard]] const Citation& citation(CitationId id) const {
+        return catalogue_.citations().at(id);
+    }
+
+  private:
+    Book() = default;
+    /// Kinds' rules by kind, in the order of the tables; the last entry holds those of any kind.
+    void index_rules();
+    [[nodiscard]] std::span<const Rule* const> rules_of(const Kind& kind) const;
+
+    Catalogue catalogue_;
+    std::vector<Kind> kinds_;
+    std::vector<std::string_view> field_names_;
+    std::vector<std::vector<const Rule*>> rules_by_kind_;
+    std::vector<const Rule*> rules_of_any_;
+};
+
+/// Fields that every end has besides its kind's own; the line binds them.
+[[nodiscard]] std::span<const FieldDeclaration> common_fields();
+
+} // namespace libsplice

@@ -1,0 +1,169 @@
+#include "libsplice/allowance/bury_part.h"
+
+#include "libsplice/mechanics/braid.h"
+#include "libsplice/units/show.h"
+
+namespace libsplice {
+
+namespace {
+
+/// A length that goes with the rule's tail and changes with it, unless the job gives the length
+/// itself.
+Result<Length> field_or_in_proportion(const Request& request, std::size_t field, FigureId figure,
+                                      const BuryPart& bury) {
+    if (const auto given = request.fields.length(field)) {
+        return *given;
+    }
+    const auto of_rule = request.rules.need(figure);
+    const auto tail_of_rule = request.rules.need(FigureId::tail);
+    if (!of_rule || !tail_of_rule) {
+        return Unexpected(of_rule ? tail_of_rule.error() : of_rule.error());
+    }
+    return bury.tail.length * (of_rule->length(bury.rope) / tail_of_rule->length(bury.rope));
+}
+
+/// Full section up to the taper, then evenly to nothing.
+Result<SourcedLength> take_up_over(const Request& request, const BuryPart& bury) {
+    const auto constant = request.rules.need(FigureId::braid_constant);
+    const auto spread = request.rules.need(FigureId::take_up_spread);
+    if (!constant || !spread) {
+        return Unexpected(constant ? spread.error() : constant.error());
+    }
+    const Length full = bury.tail.length - bury.taper;
+    const auto over_full = host_over({full, 1.0, 1.0}, constant->number());
+    const auto over_taper = host_over({bury.taper, 1.0, 0.0}, constant->number());
+    if (!over_full || !over_taper) {
+        return Unexpected(
+            Fault{Code::table_value_wrong, "the braid constant of this rope must be less than 1"});
+    }
+    return SourcedLength{*over_full + *over_taper - bury.tail.length, spread->length(bury.rope),
+                         SpreadOrigin::stated_guess, constant->source};
+}
+
+SourcedLength setting_of(const Request& request, std::size_t field, Length tail) {
+    if (request.fields.has(field)) {
+        return {tail * -request.fields.at(field), {}, SpreadOrigin::none, cited_job};
+    }
+    const auto figure = request.rules.find(FigureId::setting);
+    if (figure == nullptr) {
+        return {};
+    }
+    return {tail * -figure->number(), tail * figure->number_spread(), figure->origin,
+            figure->source};
+}
+
+} // namespace
+
+Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rope) {
+    BuryPart bury;
+    bury.rope = rope;
+    auto tail = field_or_figure(request, fields.tail, FigureId::tail, rope);
+    if (!tail) {
+        return Unexpected(std::move(tail).error());
+    }
+    bury.tail = *tail;
+    if (auto fault =
+            check_minimum(request, FigureId::minimum_tail, "tail", bury.tail.length, rope)) {
+        return Unexpected(*std::move(fault));
+    }
+    if (const auto minimum = request.rules.find(FigureId::minimum_tail)) {
+        bury.minimum = minimum->length(rope);
+    }
+    const auto taper = field_or_in_proportion(request, fields.taper, FigureId::taper, bury);
+    const auto exit = field_or_in_proportion(request, fields.exit, FigureId::exit, bury);
+    if (!taper || !exit) {
+        return Unexpected(taper ? exit.error() : taper.error());
+    }
+    bury.taper = *taper;
+    bury.exit = *exit;
+    if (bury.taper > bury.tail.length) {
+        return Unexpected(Fault{Code::taper_longer_than_tail,
+                                "a taper of " + show_length(bury.taper, UnitSystem::metric) +
+                                    " is longer than its tail of " +
+                                    show_length(bury.tail.length, UnitSystem::metric),
+                                {},
+                                "taper"});
+    }
+    const auto take_up = take_up_over(request, bury);
+    if (!take_up) {
+        return Unexpected(take_up.error());
+    }
+    bury.take_up = *take_up;
+    bury.setting = setting_of(request, fields.setting, bury.tail.length);
+    if (bury.exit < bury.tail.length + bury.take_up.length) {
+        return Unexpected(
+            Fault{Code::field_out_of_range,
+                  "the fid would come out before the tail's end; the exit must be at least " +
+                      show_length(bury.tail.length + bury.take_up.length, UnitSystem::metric) +
+                      " from the throat",
+                  {},
+                  "exit"});
+    }
+    return bury;
+}
+
+void add_bury_rows(Allowance& allowance, const BuryPart& bury) {
+    allowance.add(row_of(Item::tail, bury.tail));
+    allowance.add(row_of(Item::take_up, bury.take_up, Group::take_up));
+    if (to_nanometres(bury.setting.length) != 0) {
+        allowance.add(row_of(Item::setting, bury.setting, Group::setting));
+    }
+}
+
+void add_taper_mark(Allowance& allowance, const BuryPart& bury, Nanometres tail_end) {
+    if (to_nanometres(bury.taper) > 0) {
+        allowance.add(Mark{MarkName::taper_start, tail_end + to_nanometres(bury.taper)});
+    }
+}
+
+void add_bury_marks(Allowance& allowance, const BuryPart& bury) {
+    allowance.bury_reach = to_nanometres(bury.tail.length) + to_nanometres(bury.take_up.length);
+    allowance.fid_reach = to_nanometres(bury.exit);
+    allowance.add(Mark{MarkName::bury_end, allowance.standing_mark + allowance.bury_reach});
+    allowance.add(Mark{MarkName::exit, allowance.standing_mark + allowance.fid_reach});
+}
+
+void add_bury_facts(Allowance& allowance, const BuryPart& bury, const Request& request,
+                    Nanometres tail_end) {
+    const auto add = [&](ValueName name, Length value) {
+        allowance.add(Value{name, value.si()});
+    };
+    add(ValueName::tail_m, bury.tail.length);
+    add(ValueName::bury_m, bury.tail.length);
+    add(ValueName::taper_m, bury.taper);
+    add(ValueName::take_up_m, bury.take_up.length);
+    add(ValueName::setting_m, bury.setting.length);
+    add(ValueName::exit_m, bury.exit);
+    add(ValueName::over_bury_m, diameter_over_bury(bury.rope));
+    if (bury.minimum > Length()) {
+        add(ValueName::minimum_bury_m, bury.minimum);
+    }
+    const auto fid =
+        request.rules.find(request.rope.imperial ? FigureId::fid : FigureId::fid_metric);
+    if (fid != nullptr) {
+        add(ValueName::fid_m, fid->length(bury.rope));
+    }
+    const Nanometres taper_start = tail_end + to_nanometres(bury.taper);
+    const Nanometres width = to_nanometres(bury.rope);
+    allowance.add(Span{Span::Form::tapered, tail_end, taper_start, width});
+    allowance.add(
+        Span{Span::Form::buried, taper_start, tail_end + to_nanometres(bury.tail.length), width});
+
+    const auto shorter_than = [&](const Figure* figure) {
+        return figure != nullptr &&
+               to_nanometres(bury.tail.length) < to_nanometres(figure->length(bury.rope));
+    };
+    const auto advised = request.rules.find(FigureId::advised_tail);
+    if (shorter_than(advised)) {
+        allowance.add(Caution{"the tail of {tail} is shorter than is generally advised; "
+                              "lock-stitch it at the throat",
+                              advised->source});
+    }
+    const auto for_person = request.rules.find(FigureId::person_tail);
+    if (shorter_than(for_person)) {
+        allowance.add(Caution{"a tail of {tail} is too short on a line that carries a person",
+                              for_person->source, Caution::Weight::refused_for_person});
+    }
+}
+
+} // namespace libsplice

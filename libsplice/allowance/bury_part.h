@@ -1,0 +1,71 @@
+// A tail led inside the rope: its length, taper, take-up and setting, as the buried eyes need them.
+#pragma once
+
+#include "libsplice/allowance/kind.h"
+#include "libsplice/allowance/parts.h"
+
+namespace libsplice {
+
+/// The fields that describe a bury, for the declarations of kinds.
+namespace field {
+inline constexpr FieldDeclaration tail{"tail",
+                                       "the whole end beyond the throat, all of it led inside",
+                                       Dimension::length,
+                                       0.001,
+                                       20.0,
+                                       "the rule's tail"};
+inline constexpr FieldDeclaration taper{
+    "taper", "the part of the tail that is thinned out",   Dimension::length, 0.0,
+    20.0,    "the rule's taper, in proportion to the tail"};
+inline constexpr FieldDeclaration exit{
+    "exit",
+    "from the throat to where the fid comes out; no rope is lost by it",
+    Dimension::length,
+    0.001,
+    40.0,
+    "the rule's exit, in proportion to the tail"};
+inline constexpr FieldDeclaration setting{
+    "setting",
+    "share of the bury that draws out at first load; 0 if it is loaded before measuring",
+    Dimension::ratio,
+    0.0,
+    0.1,
+    "the table's share for the fibre"};
+} // namespace field
+
+/// Which of a kind's fields describe the bury.
+struct BuryFields {
+    std::size_t tail;
+    std::size_t taper;
+    std::size_t exit;
+    std::size_t setting;
+};
+
+/// A bury worked out for rope (or core) of one diameter.
+struct BuryPart {
+    Length rope;
+    SourcedLength tail;
+    Length taper;
+    SourcedLength take_up; ///< host used beyond the tail's own length, at the marking pull
+    SourcedLength setting; ///< what draws out at first load, as a negative length
+    Length exit;
+    Length minimum; ///< the published minimum of the tail; 0 where none is printed
+};
+
+/// Works the bury out. Code::below_published_minimum, Code::taper_longer_than_tail,
+/// Code::figure_missing, Code::field_out_of_range where the fid would come out before the tail's
+/// end.
+[[nodiscard]] Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rope);
+
+/// Rows tail, take-up and setting.
+void add_bury_rows(Allowance& allowance, const BuryPart& bury);
+/// The taper's mark, which lies before the throat: call it before the eye's marks.
+void add_taper_mark(Allowance& allowance, const BuryPart& bury, Nanometres tail_end);
+/// Marks of the standing part beyond the far throat, and how far bury and fid reach: after the
+/// eye's marks.
+void add_bury_marks(Allowance& allowance, const BuryPart& bury);
+/// Values, spans of the shape, and cautions about a short tail.
+void add_bury_facts(Allowance& allowance, const BuryPart& bury, const Request& request,
+                    Nanometres tail_end);
+
+} // namespace libsplice

@@ -1,0 +1,42 @@
+// figure-eight: a stopper knot, measured from its face.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/stopper_part.h"
+
+namespace libsplice {
+
+namespace {
+
+enum Field : std::size_t { set, stub };
+constexpr std::array fields{field::set, field::stub};
+
+constexpr std::array<std::string_view, 4> steps{
+    "Put the rope through its hole, ball or cleat first: the knot does not go back through.",
+    "From the face mark make a loop, take the end round behind the standing part, over, and down "
+    "through "
+    "the loop: the shape of an eight.",
+    "Draw it up from both sides until the face lies on its mark and {stub} is left beyond the "
+    "knot.",
+    "Load it against what it stops, and see that it can neither slip nor pull in.",
+};
+
+Result<Allowance> work_out(const Request& request) {
+    auto allowance = stopper_knot(request, {set, stub});
+    if (allowance) {
+        allowance->steps = steps;
+    }
+    return allowance;
+}
+
+} // namespace
+
+Kind figure_eight() {
+    return {{"figure-eight", "stopper knot in the shape of an eight", "face of the knot",
+             Constructions(Construction::laid_3, Construction::plait_8, Construction::braid_12,
+                           Construction::double_braid, Construction::core_dependent,
+                           Construction::parallel_core, Construction::solid_braid,
+                           Construction::shock_cord),
+             fields},
+            work_out};
+}
+
+} // namespace libsplice

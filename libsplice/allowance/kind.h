@@ -1,0 +1,92 @@
+// What a kind of end says of itself, and how it is worked out.
+#pragma once
+
+#include "libsplice/allowance/allowance.h"
+#include "libsplice/base/result.h"
+#include "libsplice/catalogue/rope.h"
+#include "libsplice/catalogue/rule.h"
+#include "libsplice/catalogue/vocabulary.h"
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+namespace libsplice {
+
+/// What sort of value a field takes.
+enum class Dimension : std::uint8_t {
+    length, ///< a length, or a count of rope diameters such as `72 D`
+    count,  ///< a whole number
+    ratio,  ///< a plain number, or a percentage such as `2 %`
+    choice, ///< one of the field's words
+};
+[[nodiscard]] std::string_view name_of(Dimension dimension);
+
+/// One field of a kind: what a job, a form or a help text needs to know of it.
+struct FieldDeclaration {
+    std::string_view name;
+    std::string_view meaning;
+    Dimension dimension = Dimension::length;
+    double lowest = 0.0;           ///< in SI units, inclusive
+    double highest = 0.0;          ///< in SI units, inclusive
+    std::string_view default_text; ///< what holds where the field is not given, in words
+    bool required = false;
+    std::span<const std::string_view> choices = {}; ///< for Dimension::choice
+};
+
+/// The most fields that a kind may have.
+inline constexpr std::size_t most_fields = 16;
+
+/// A kind's own description: command help, completion, forms and the binding of job fields read it.
+struct KindDeclaration {
+    std::string_view name;  ///< the trade's term, e.g. `buried-eye`
+    std::string_view title; ///< for people, one line
+    std::string_view datum; ///< the bearing point that lengths are measured to
+    Constructions constructions;
+    std::span<const FieldDeclaration> fields;
+    bool plain = false; ///< nothing is made: the end is only cut, sealed or whipped
+};
+
+/// The fields of one end, bound to its kind's declaration and in range, by the declaration's order.
+class Fields {
+  public:
+    void set(std::size_t field, double value) {
+        values_.at(field) = value;
+        given_ |= 1U << field;
+    }
+    [[nodiscard]] bool has(std::size_t field) const { return (given_ & (1U << field)) != 0; }
+    /// SI units; for a choice, its index. Only where has() holds.
+    [[nodiscard]] double at(std::size_t field) const {
+        Expects(has(field));
+        return values_.at(field);
+    }
+    [[nodiscard]] std::optional<Length> length(std::size_t field) const {
+        return has(field) ? std::optional(Length(values_.at(field))) : std::nullopt;
+    }
+
+  private:
+    std::array<double, most_fields> values_{};
+    std::uint32_t given_ = 0;
+};
+
+/// All that an end's allowance depends on.
+struct Request {
+    const Rope& rope;
+    const Rules& rules;
+    const Fields& fields;
+    const Citations& citations; ///< to name the rule that a fault breaks
+};
+
+/// A kind of end: its declaration and a pure function. Built-in kinds and plugged-in ones are the
+/// same.
+struct Kind {
+    KindDeclaration declaration;
+    std::function<Result<Allowance>(const Request&)> work_out;
+};
+
+} // namespace libsplice

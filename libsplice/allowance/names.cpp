@@ -1,0 +1,76 @@
+#include "libsplice/allowance/names.h"
+
+#include <array>
+
+namespace libsplice {
+
+namespace {
+
+constexpr auto items = std::to_array<std::string_view>({"finished length",
+                                                        "fitting",
+                                                        "pin centre to bearing point",
+                                                        "stretch",
+                                                        "marked slack",
+                                                        "bedding-in",
+                                                        "rope round the eye",
+                                                        "throat to bearing point",
+                                                        "soft eye, pin not known",
+                                                        "rope round the loop",
+                                                        "knot to bearing point",
+                                                        "tail",
+                                                        "take-up",
+                                                        "setting",
+                                                        "crossing closes up",
+                                                        "take-up over the cover's tail",
+                                                        "tucks",
+                                                        "turn-back",
+                                                        "knot",
+                                                        "knot's body",
+                                                        "stub",
+                                                        "cutting loss",
+                                                        "milk-out",
+                                                        "extra",
+                                                        "wear",
+                                                        "spare",
+                                                        "rounding"});
+static_assert(items.size() == static_cast<std::size_t>(Item::rounding) + 1);
+
+constexpr auto groups =
+    std::to_array<std::string_view>({"own", "tape", "take-up", "setting", "hand", "cut"});
+static_assert(groups.size() == static_cast<std::size_t>(Group::cut) + 1);
+
+constexpr auto marks = std::to_array<std::string_view>(
+    {"tail end", "taper start", "near throat", "crown", "far throat", "bury end", "exit",
+     "cover tail end", "cover end", "unlay to here", "turn back to here", "knot, far side",
+     "knot, face", "loop, tail side", "loop, standing side", "whipping", "bearing point"});
+static_assert(marks.size() == static_cast<std::size_t>(MarkName::bearing_point) + 1);
+
+constexpr auto values = std::to_array<std::string_view>(
+    {"eye_m",        "pin_m",          "tail_m",           "bury_m",
+     "taper_m",      "take_up_m",      "setting_m",        "stub_m",
+     "exit_m",       "unlay_m",        "rope_round_eye_m", "throat_angle_deg",
+     "fid_m",        "tucks",          "knot_m",           "body_m",
+     "over_bury_m",  "minimum_bury_m", "stitch_start_m",   "stitch_end_m",
+     "cover_tail_m", "clips",          "turn_back_m",      "spacing_m",
+     "bend_ratio",   "bend_retained",  "whipping_m"});
+static_assert(values.size() == static_cast<std::size_t>(ValueName::whipping_m) + 1);
+
+} // namespace
+
+std::span<const std::string_view> item_names() {
+    return items;
+}
+
+std::span<const std::string_view> group_names() {
+    return groups;
+}
+
+std::span<const std::string_view> mark_names() {
+    return marks;
+}
+
+std::span<const std::string_view> value_names() {
+    return values;
+}
+
+} // namespace libsplice

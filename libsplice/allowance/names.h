@@ -1,0 +1,109 @@
+// The words of a ledger and of the marks on a rope, as small ids.
+#pragma once
+
+#include <cstdint>
+#include <span>
+#include <string_view>
+
+namespace libsplice {
+
+/// What a row of a ledger is. Plug-ins' items follow the built-in ones; the book names them.
+enum class Item : std::uint16_t {
+    finished_length,
+    fitting,
+    pin_centre,
+    stretch,
+    slack,
+    bedding,
+    eye_legs,
+    throat_to_bearing,
+    soft_eye,
+    loop_legs,
+    knot_to_bearing,
+    tail,
+    take_up,
+    setting,
+    crossing,
+    cover_take_up,
+    tucks,
+    turn_back,
+    knot,
+    knot_body,
+    stub,
+    cutting_loss,
+    milk_out,
+    extra,
+    wear,
+    spare,
+    rounding,
+};
+/// The items' words in order of `Item`.
+[[nodiscard]] std::span<const std::string_view> item_names();
+
+/// Rows whose lengths err together. Rows of `own` err on their own.
+enum class Group : std::uint16_t {
+    own,
+    tape,    ///< everything measured with the same tape
+    take_up, ///< the same braid over every bury of a line
+    setting, ///< the same hand draws every splice
+    hand,    ///< the same hand sets every knot
+    cut,     ///< the same way of cutting at both ends
+};
+[[nodiscard]] std::span<const std::string_view> group_names();
+
+/// A place to mark on the rope. Named for what it is.
+enum class MarkName : std::uint16_t {
+    tail_end,
+    taper_start,
+    near_throat,
+    crown,
+    far_throat,
+    bury_end,
+    exit,
+    cover_tail_end,
+    cover_end,
+    unlay,
+    turn_back,
+    knot_far_side,
+    knot_face,
+    loop_near,
+    loop_far,
+    whipping,
+    bearing_point,
+};
+[[nodiscard]] std::span<const std::string_view> mark_names();
+
+/// A figure of an end that a sheet or a host may want. The words carry the unit, as they are JSON
+/// keys.
+enum class ValueName : std::uint8_t {
+    eye_m,
+    pin_m,
+    tail_m,
+    bury_m,
+    taper_m,
+    take_up_m,
+    setting_m,
+    stub_m,
+    exit_m,
+    unlay_m,
+    rope_round_eye_m,
+    throat_angle_deg,
+    fid_m,
+    tucks,
+    knot_m,
+    body_m,
+    over_bury_m,
+    minimum_bury_m,
+    stitch_start_m,
+    stitch_end_m,
+    cover_tail_m,
+    clips,
+    turn_back_m,
+    spacing_m,
+    bend_ratio,
+    bend_retained,
+    whipping_m,
+};
+[[nodiscard]] std::span<const std::string_view> value_names();
+
+} // namespace libsplice

@@ -1,0 +1,84 @@
+#include "libsplice/allowance/parts.h"
+
+#include "libsplice/units/show.h"
+
+namespace libsplice {
+
+SourcedLength from_figure(const Figure& figure, Length rope) {
+    return {figure.length(rope), figure.spread(rope), figure.origin, figure.source};
+}
+
+Result<SourcedLength> field_or_figure(const Request& request, std::size_t field, FigureId figure,
+                                      Length rope) {
+    if (const auto given = request.fields.length(field)) {
+        return SourcedLength{*given, {}, SpreadOrigin::none, cited_job};
+    }
+    const auto found = request.rules.need(figure);
+    if (!found) {
+        return Unexpected(found.error());
+    }
+    return from_figure(*found, rope);
+}
+
+Row row_of(Item item, const SourcedLength& length, Group group) {
+    return Row{item,          group, length.origin, length.source, to_nanometres(length.length),
+               length.sd.si()};
+}
+
+Cut usual_cut(const Rope& rope) {
+    switch (rope.fibre) {
+    case Fibre::polyester:
+    case Fibre::nylon:
+    case Fibre::polypropylene:
+    case Fibre::rubber:
+        return Cut::heat;
+    default:
+        return has_cover(rope.construction) ? Cut::heat : Cut::shears;
+    }
+}
+
+Nanometres add_cutting_loss(Allowance& allowance, const Request& request, Cut cut) {
+    if (request.rope.construction == Construction::wire) {
+        return 0;
+    }
+    const auto figure =
+        request.rules.find(cut == Cut::heat ? FigureId::heat_cut : FigureId::shear_cut);
+    if (figure == nullptr) {
+        return 0;
+    }
+    const Row row = row_of(Item::cutting_loss,
+                           from_figure(*figure, request.rope.counting_diameter()), Group::cut);
+    allowance.add(row);
+    return row.length;
+}
+
+void add_retained(Allowance& allowance, const Request& request) {
+    if (const auto figure = request.rules.find(FigureId::retained)) {
+        allowance.retained = Retained{figure->number(), figure->source};
+    }
+}
+
+void add_slip_caution(Allowance& allowance, const Request& request) {
+    if (const auto slip = request.rules.find(FigureId::slip)) {
+        allowance.add(
+            Caution{"a loop knot or hitch slips in this rope long before it breaks: splice it",
+                    slip->source, Caution::Weight::refused_for_person});
+    }
+}
+
+std::optional<Fault> check_minimum(const Request& request, FigureId minimum, std::string_view field,
+                                   Length chosen, Length rope) {
+    const auto figure = request.rules.find(minimum);
+    if (figure == nullptr || to_nanometres(chosen) >= to_nanometres(figure->length(rope))) {
+        return std::nullopt;
+    }
+    Fault fault{Code::below_published_minimum,
+                "a " + std::string(field) + " of " + show_length(chosen, UnitSystem::metric) +
+                    " is below the published minimum of " +
+                    show_length(figure->length(rope), UnitSystem::metric) + " for this rope"};
+    fault.field = field;
+    fault.rule = to_text(request.citations.at(figure->source));
+    return fault;
+}
+
+} // namespace libsplice

@@ -1,0 +1,49 @@
+// Parts that several kinds are built from: a value from its field or its rule, and the cut itself.
+#pragma once
+
+#include "libsplice/allowance/kind.h"
+
+#include <optional>
+
+namespace libsplice {
+
+/// A length with its spread and source: from the job's field, or from a figure of the tables.
+struct SourcedLength {
+    Length length;
+    Length sd;
+    SpreadOrigin origin = SpreadOrigin::none;
+    CitationId source = cited_job;
+};
+
+/// A length of a figure on rope of diameter `rope`.
+[[nodiscard]] SourcedLength from_figure(const Figure& figure, Length rope);
+
+/// The field's length if it is given, else the figure's; Code::figure_missing if there is neither.
+[[nodiscard]] Result<SourcedLength> field_or_figure(const Request& request, std::size_t field,
+                                                    FigureId figure, Length rope);
+
+/// A row of the ledger of one end.
+[[nodiscard]] Row row_of(Item item, const SourcedLength& length, Group group = Group::own);
+
+/// How an end's rope is cut. Heat is for fibres that melt clean and for ends that are not tapered.
+enum class Cut : std::uint8_t { heat, shears };
+[[nodiscard]] Cut usual_cut(const Rope& rope);
+
+/// Adds the row `cutting loss` and returns its length, from which all marks of the end start. Wire
+/// has none.
+[[nodiscard]] Nanometres add_cutting_loss(Allowance& allowance, const Request& request, Cut cut);
+
+/// Sets the strength that the end retains where a source gives it.
+void add_retained(Allowance& allowance, const Request& request);
+
+/// On rope in which loop knots and hitches are known to slip: a caution, and a refusal for a
+/// person.
+void add_slip_caution(Allowance& allowance, const Request& request);
+
+/// Checks a length of `field` against a published minimum: nothing where it is kept or none is
+/// printed, else Code::below_published_minimum with the rule's name.
+[[nodiscard]] std::optional<Fault> check_minimum(const Request& request, FigureId minimum,
+                                                 std::string_view field, Length chosen,
+                                                 Length rope);
+
+} // namespace libsplice

@@ -1,0 +1,16 @@
+#include "libsplice/base/fault_sink.h"
+
+namespace libsplice {
+
+void FaultSink::push(Fault fault) {
+    ++count_;
+    if (kept_.size() >= keep_) {
+        return;
+    }
+    kept_.push_back(std::move(fault));
+    if (on_fault_) {
+        on_fault_(kept_.back());
+    }
+}
+
+} // namespace libsplice

@@ -1,0 +1,38 @@
+// Small work on text that several stages share.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+namespace libsplice {
+
+/// Without ASCII blanks and tabs at either end.
+[[nodiscard]] std::string_view trimmed(std::string_view text);
+
+/// Offset of the first byte that does not belong to well-formed UTF-8 (overlong forms, surrogates
+/// and values past U+10FFFF are refused), or nothing if all is well.
+[[nodiscard]] std::optional<std::size_t> first_bad_utf8(std::string_view text);
+
+/// Number of characters (code points) in well-formed UTF-8.
+[[nodiscard]] std::size_t character_count(std::string_view text);
+
+/// Control bytes as `\x1b`, so that a message cannot drive a terminal. Everything else is
+/// unchanged.
+[[nodiscard]] std::string show_controls(std::string_view text);
+
+/// The word of `words` nearest to `word` by edit distance, if it is near enough to be worth a
+/// "did you mean": at most a third of its letters off, and at most three.
+[[nodiscard]] std::optional<std::string_view> nearest(std::string_view word,
+                                                      std::span<const std::string_view> words);
+
+/// `; did you mean "x"?` where a near word exists, otherwise empty.
+[[nodiscard]] std::string did_you_mean(std::string_view word,
+                                       std::span<const std::string_view> words);
+
+/// `a, b and c`.
+[[nodiscard]] std::string listed(std::span<const std::string_view> words);
+
+} // namespace libsplice

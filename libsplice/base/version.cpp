@@ -1,0 +1,9 @@
+#include "libsplice/base/version.h"
+
+namespace libsplice {
+
+std::string_view version() {
+    return LIBSPLICE_VERSION;
+}
+
+} // namespace libsplice

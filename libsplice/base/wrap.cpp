@@ -1,0 +1,84 @@
+#include "libsplice/base/wrap.h"
+
+#include "libsplice/base/text.h"
+
+#include <gsl/assert>
+
+namespace libsplice {
+
+namespace {
+
+/// Byte offset at which the first `count` characters of `text` end.
+std::size_t bytes_of(std::string_view text, std::size_t count) {
+    std::size_t at = 0;
+    while (at < text.size() && count > 0) {
+        ++at;
+        while (at < text.size() && (static_cast<unsigned char>(text[at]) & 0xC0U) == 0x80U) {
+            ++at;
+        }
+        --count;
+    }
+    return at;
+}
+
+class Lines {
+  public:
+    Lines(std::size_t width, std::size_t first_indent, std::size_t rest_indent)
+        : width_(width), rest_indent_(rest_indent), column_(first_indent) {}
+
+    void add(std::string_view word) {
+        const std::size_t blank = at_start_ ? 0 : 1;
+        if (!at_start_ && column_ + blank + character_count(word) > width_) {
+            break_line();
+        } else if (!at_start_) {
+            text_ += ' ';
+            ++column_;
+        }
+        while (column_ + character_count(word) > width_) {
+            const std::size_t fits = bytes_of(word, width_ - column_);
+            text_ += word.substr(0, fits);
+            word.remove_prefix(fits);
+            break_line();
+        }
+        text_ += word;
+        column_ += character_count(word);
+        at_start_ = false;
+    }
+
+    [[nodiscard]] std::string text() && { return std::move(text_); }
+
+  private:
+    void break_line() {
+        text_ += '\n';
+        text_.append(rest_indent_, ' ');
+        column_ = rest_indent_;
+        at_start_ = true;
+    }
+
+    std::size_t width_;
+    std::size_t rest_indent_;
+    std::size_t column_;
+    bool at_start_ = true;
+    std::string text_;
+};
+
+} // namespace
+
+std::string wrapped(std::string_view text, std::size_t width, std::size_t first_indent,
+                    std::size_t rest_indent) {
+    Expects(width > first_indent && width > rest_indent);
+    Lines lines(width, first_indent, rest_indent);
+    while (!text.empty()) {
+        const std::size_t start = text.find_first_not_of(' ');
+        if (start == std::string_view::npos) {
+            break;
+        }
+        text.remove_prefix(start);
+        const std::size_t end = std::min(text.find(' '), text.size());
+        lines.add(text.substr(0, end));
+        text.remove_prefix(end);
+    }
+    return std::move(lines).text();
+}
+
+} // namespace libsplice

@@ -1,0 +1,65 @@
+// The tables in memory: sources, ropes and rules. Immutable once loaded; threads may share it.
+#pragma once
+
+#include "libsplice/base/fault_sink.h"
+#include "libsplice/base/result.h"
+#include "libsplice/catalogue/citation.h"
+#include "libsplice/catalogue/rope.h"
+#include "libsplice/catalogue/rule.h"
+
+#include <memory>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace libsplice {
+
+/// A document, or another place that numbers come from: one record of `tables/sources.toml`.
+struct Source {
+    std::string key;
+    std::string title;
+    std::string terms;  ///< public domain, (c) book ...: why it is cited for figures only
+    std::string folder; ///< the folder of tables that it was read from
+};
+
+/// A folder that was loaded, in order of precedence from the lowest to the highest.
+struct TableFolder {
+    std::string path;
+    std::string version; ///< of `tables.toml` in it
+    std::string title;
+    std::vector<std::string> replaces; ///< ids of records of earlier folders that it replaces
+};
+
+/// All tables.
+class Catalogue {
+  public:
+    /// Loads the folders in order; a later folder's record replaces the whole record of the same
+    /// id. Every fault is pushed; with any fault there is no catalogue and the first is returned.
+    [[nodiscard]] static Result<Catalogue> load(std::span<const std::string> folders,
+                                                FaultSink& faults);
+
+    [[nodiscard]] const Citations& citations() const { return citations_; }
+    [[nodiscard]] std::span<const Source> sources() const { return sources_; }
+    [[nodiscard]] const Source* find_source(std::string_view key) const;
+    [[nodiscard]] std::span<const Rope> ropes() const { return ropes_; }
+    [[nodiscard]] std::span<const Rule> rules() const { return rules_; }
+    [[nodiscard]] std::span<const TableFolder> folders() const { return folders_; }
+    /// The versions of all folders, e.g. `2026.11 + shop 3`, for a sheet's footer.
+    [[nodiscard]] std::string version() const;
+
+    /// The rope that `text` names or describes. A description takes strength, mass and stretch from
+    /// the table's generic rope of just that construction, fibre and size, if there is one; what no
+    /// source gives stays absent. Code::unknown_rope, Code::rope_not_understood.
+    [[nodiscard]] Result<Rope> rope(std::string_view text) const;
+
+  private:
+    Citations citations_;
+    std::vector<Source> sources_;
+    std::vector<Rope> ropes_;
+    std::vector<Rule> rules_;
+    std::vector<TableFolder> folders_;
+    friend class TableReader;
+};
+
+} // namespace libsplice

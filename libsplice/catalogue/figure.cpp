@@ -1,0 +1,126 @@
+#include "libsplice/catalogue/figure.h"
+
+#include <gsl/assert>
+
+#include <algorithm>
+#include <array>
+
+namespace libsplice {
+
+namespace {
+
+constexpr auto names = std::to_array<std::string_view>({"tail",
+                                                        "minimum_tail",
+                                                        "advised_tail",
+                                                        "person_tail",
+                                                        "taper",
+                                                        "exit",
+                                                        "fid",
+                                                        "fid_metric",
+                                                        "stitch_start",
+                                                        "stitch_length",
+                                                        "setting",
+                                                        "crossing",
+                                                        "braid_constant",
+                                                        "take_up_spread",
+                                                        "tucks",
+                                                        "minimum_tucks",
+                                                        "per_tuck",
+                                                        "picks_per_tuck",
+                                                        "pick",
+                                                        "stub",
+                                                        "minimum_stub",
+                                                        "knot",
+                                                        "set",
+                                                        "body",
+                                                        "beyond_loop",
+                                                        "eye_pins",
+                                                        "eye_diameters",
+                                                        "advised_eye_pins",
+                                                        "throat_limit",
+                                                        "clips",
+                                                        "turn_back",
+                                                        "clip_spacing",
+                                                        "retained",
+                                                        "core_share",
+                                                        "cover_tail",
+                                                        "cover_gap",
+                                                        "heat_cut",
+                                                        "shear_cut",
+                                                        "whipping",
+                                                        "whipping_offset",
+                                                        "bedding",
+                                                        "slack",
+                                                        "milk_out",
+                                                        "minimum_milk_out",
+                                                        "stretch",
+                                                        "stretch_load",
+                                                        "tape_fixed",
+                                                        "tape_share",
+                                                        "design_factor",
+                                                        "minimum_strength",
+                                                        "slip"});
+static_assert(names.size() == static_cast<std::size_t>(FigureId::slip) + 1);
+
+constexpr auto units = std::to_array<std::string_view>(
+    {"", "%", "D", "picks", "mm", "cm", "m", "in", "ft", "deg", "N", "lbf"});
+
+template <class Word, std::size_t N>
+std::optional<Word> read_word(const std::array<std::string_view, N>& words, std::string_view name) {
+    const auto found = std::ranges::find(words, name);
+    if (found == words.end()) {
+        return std::nullopt;
+    }
+    return static_cast<Word>(found - words.begin());
+}
+
+} // namespace
+
+std::span<const std::string_view> figure_names() {
+    return names;
+}
+
+std::string_view name_of(FigureId id) {
+    return names[static_cast<std::size_t>(id)];
+}
+
+std::optional<FigureId> read_figure_name(std::string_view name) {
+    return read_word<FigureId>(names, name);
+}
+
+std::optional<FigureUnit> read_figure_unit(std::string_view name) {
+    return read_word<FigureUnit>(units, name);
+}
+
+std::string_view name_of(FigureUnit unit) {
+    return units[static_cast<std::size_t>(unit)];
+}
+
+std::string_view name_of(SpreadOrigin origin) {
+    constexpr auto origins =
+        std::to_array<std::string_view>({"none", "measured", "printed range", "stated guess"});
+    return origins[static_cast<std::size_t>(origin)];
+}
+
+Length Figure::scale(Length rope) const {
+    switch (unit) {
+    case FigureUnit::diameters:
+        return rope;
+    case FigureUnit::mm:
+        return metres(0.001);
+    case FigureUnit::cm:
+        return metres(0.01);
+    case FigureUnit::m:
+        return metres(1.0);
+    case FigureUnit::in:
+        return metres(metres_per_inch);
+    case FigureUnit::ft:
+        return metres(12.0 * metres_per_inch);
+    default:
+        break;
+    }
+    Expects(false && "a figure that is no length is used as one");
+    return {};
+}
+
+} // namespace libsplice

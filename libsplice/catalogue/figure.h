@@ -1,0 +1,116 @@
+// One number of a table, as printed, with its spread and its source.
+#pragma once
+
+#include "libsplice/catalogue/citation.h"
+#include "libsplice/units/quantity.h"
+
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <string_view>
+
+namespace libsplice {
+
+/// What a figure says. One vocabulary for all tables; figure_names() gives the word of each.
+enum class FigureId : std::uint8_t {
+    tail,             ///< whole end beyond the throat, or past a knot that has no separate stub
+    minimum_tail,     ///< refused below this
+    advised_tail,     ///< a caution below this
+    person_tail,      ///< refused below this on a line that carries a person
+    taper,            ///< part of the tail that is thinned out
+    exit,             ///< how far the fid reaches along the host, from the throat; no rope lost
+    fid,              ///< one full fid length, on rope sized in inches
+    fid_metric,       ///< likewise, on rope sized in millimetres
+    stitch_start,     ///< lock stitching: from the throat to its first stitch
+    stitch_length,    ///< lock stitching: its length
+    setting,          ///< how much of the bury draws out at first load
+    crossing,         ///< how much a locked crossing closes up at first load
+    braid_constant,   ///< K of the braid over a bury
+    take_up_spread,   ///< standard deviation of one end's take-up
+    tucks,            ///< full tucks
+    minimum_tucks,    ///< refused below this
+    per_tuck,         ///< strand length unlaid for one tuck
+    picks_per_tuck,   ///< picks of a plait for one tuck
+    pick,             ///< length of one pick along the rope
+    stub,             ///< what is left past the last tuck or beyond a knot
+    minimum_stub,     ///< refused below this
+    knot,             ///< rope a tight knot uses up: its length less the distance of its ends
+    set,              ///< what a hand-set knot uses as a multiple of a tight one
+    body,             ///< length of the knot along the rope
+    beyond_loop,      ///< rope beyond the two legs of a knotted loop, less its stub
+    eye_pins,         ///< inside length of an eye in pin diameters
+    eye_diameters,    ///< inside length of an eye in rope diameters, at least
+    advised_eye_pins, ///< a caution below this many pin diameters
+    throat_limit,     ///< largest included angle at the throat
+    clips,            ///< number of wire-rope clips
+    turn_back,        ///< wire turned back from the throat
+    clip_spacing,     ///< from clip to clip
+    retained,         ///< strength that the end retains
+    core_share,       ///< core diameter as a share of the nominal diameter
+    cover_tail,       ///< cover kept beyond the cover end, led into the core
+    cover_gap,        ///< bare core between the bury and the cover's tail
+    heat_cut,         ///< rope lost in a heat cut
+    shear_cut,        ///< rope lost in a cut with shears through tape
+    whipping,         ///< length of a whipping
+    whipping_offset,  ///< from the cut end to the whipping
+    bedding,          ///< permanent elongation of new rope at first loads
+    slack,            ///< rope measured slack against rope at the reference tension
+    milk_out,         ///< cover pushed out at the free end, as a share of the length
+    minimum_milk_out, ///< and at least this
+    stretch,          ///< elongation at the load of `stretch_load`
+    stretch_load,     ///< load of `stretch` as a share of breaking strength
+    tape_fixed,       ///< error limit of a tape measure: fixed part
+    tape_share,       ///< error limit of a tape measure: part in proportion to length
+    design_factor,    ///< breaking strength over load that a rule asks for
+    minimum_strength, ///< breaking strength that a rule asks for
+    slip,             ///< share of breaking strength at which a knot starts to slip
+};
+
+[[nodiscard]] std::span<const std::string_view> figure_names();
+[[nodiscard]] std::string_view name_of(FigureId id);
+[[nodiscard]] std::optional<FigureId> read_figure_name(std::string_view name);
+
+/// The unit a figure is printed in.
+enum class FigureUnit : std::uint8_t {
+    none,
+    percent,
+    diameters,
+    picks,
+    mm,
+    cm,
+    m,
+    in,
+    ft,
+    degrees,
+    newtons,
+    lbf
+};
+[[nodiscard]] std::optional<FigureUnit> read_figure_unit(std::string_view name);
+[[nodiscard]] std::string_view name_of(FigureUnit unit);
+
+/// Where a standard deviation comes from.
+enum class SpreadOrigin : std::uint8_t { none, measured, printed_range, stated_guess };
+[[nodiscard]] std::string_view name_of(SpreadOrigin origin);
+
+/// A figure as it stands in a table. `value` and `sd` are in the printed unit.
+struct Figure {
+    double value = 0.0;
+    double sd = 0.0;
+    FigureUnit unit = FigureUnit::none;
+    SpreadOrigin origin = SpreadOrigin::none;
+    CitationId source{};
+
+    /// The figure as a length on rope of diameter `rope`. The unit must be a length, diameters, or
+    /// a count of them; percentages and counts are not lengths.
+    [[nodiscard]] Length length(Length rope) const { return scale(rope) * value; }
+    [[nodiscard]] Length spread(Length rope) const { return scale(rope) * sd; }
+    /// A count as it is, a percentage as a share of one, degrees as degrees.
+    [[nodiscard]] double number() const { return value * factor(); }
+    [[nodiscard]] double number_spread() const { return sd * factor(); }
+
+  private:
+    [[nodiscard]] Length scale(Length rope) const;
+    [[nodiscard]] double factor() const { return unit == FigureUnit::percent ? 0.01 : 1.0; }
+};
+
+} // namespace libsplice

@@ -1,0 +1,201 @@
+// A rope from its record.
+#include "libsplice/catalogue/read_rope.h"
+
+#include "libsplice/base/text.h"
+#include "libsplice/catalogue/read_figure.h"
+#include "libsplice/units/read.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace libsplice {
+
+namespace {
+
+/// A printed unit and what one of it is in SI.
+struct PrintedUnit {
+    std::string_view name;
+    double si;
+};
+
+constexpr double kilograms_per_pound = newtons_per_lbf / newtons_per_kgf;
+
+constexpr std::array length_units{PrintedUnit{"mm", 0.001}, PrintedUnit{"in", metres_per_inch}};
+constexpr std::array force_units{PrintedUnit{"N", 1.0}, PrintedUnit{"daN", 10.0},
+                                 PrintedUnit{"kN", 1000.0}, PrintedUnit{"kgf", newtons_per_kgf},
+                                 PrintedUnit{"lbf", newtons_per_lbf}};
+constexpr std::array mass_units{
+    PrintedUnit{"g/m", 0.001}, PrintedUnit{"kg/m", 1.0}, PrintedUnit{"kg/100m", 0.01},
+    PrintedUnit{"lb/100ft", kilograms_per_pound / (1200.0 * metres_per_inch)}};
+constexpr std::array stretch_units{PrintedUnit{"%", 0.01}};
+constexpr std::array price_units{PrintedUnit{"per m", 1.0}};
+
+constexpr std::array<std::string_view, 17> rope_keys{"id",
+                                                     "title",
+                                                     "construction",
+                                                     "fibre",
+                                                     "diameter",
+                                                     "measured_diameter",
+                                                     "core_diameter",
+                                                     "breaking",
+                                                     "stretch",
+                                                     "mass",
+                                                     "colour",
+                                                     "price",
+                                                     "generic",
+                                                     "note",
+                                                     "source",
+                                                     "locator",
+                                                     "status"};
+
+/// The values of one record, each with its source.
+class ValueReader {
+  public:
+    ValueReader(TableContext& context, const Node& record)
+        : context_(context), record_(record), inherited_(read_record_citation(context, record)) {}
+
+    /// The value under `key` in SI units; nothing where the key is absent or after a fault.
+    std::optional<Sourced<double>> read(std::string_view key, std::span<const PrintedUnit> units) {
+        const Node* node = record_.find(key);
+        if (node == nullptr) {
+            return std::nullopt;
+        }
+        if (node->table() == nullptr) {
+            push_fault(context_, Code::table_value_wrong, *node, std::string(key),
+                       '"' + std::string(key) + "\" must be like { value = 12.5, unit = \"" +
+                           std::string(units.front().name) + "\", source = ... }");
+            return std::nullopt;
+        }
+        check_keys(context_, *node, keys_of(key));
+        const auto value = read_printed_number(context_, *node, "value");
+        const auto unit = read_unit(*node, units);
+        const auto source = read_citation(context_, *node, inherited_);
+        if (!value || !unit || !source) {
+            return std::nullopt;
+        }
+        if (*value <= 0.0) {
+            push_fault(context_, Code::table_value_wrong, *node->find("value"), "value",
+                       "the value must be greater than 0");
+            return std::nullopt;
+        }
+        return Sourced<double>{*value * *unit, *source};
+    }
+
+    template <class T>
+    std::optional<Sourced<T>> read_as(std::string_view key, std::span<const PrintedUnit> units) {
+        const auto value = read(key, units);
+        return value ? std::optional(Sourced<T>{T(value->value), value->source}) : std::nullopt;
+    }
+
+    /// `{ value = 2.5, unit = "%", at = "20 %" }`.
+    std::optional<Sourced<StretchCurve>> read_stretch() {
+        const auto strain = read("stretch", stretch_units);
+        if (!strain) {
+            return std::nullopt;
+        }
+        const Node& node = *record_.find("stretch");
+        const std::string at = require_text(context_, node, "at");
+        const auto load = read_tension(at);
+        if (!load || load->basis != Tension::Basis::share || load->value <= 0.0) {
+            if (!at.empty()) {
+                push_fault(context_, Code::table_value_wrong, *node.find("at"), "at",
+                           "\"at\" must be a share of the breaking strength, e.g. \"20 %\"");
+            }
+            return std::nullopt;
+        }
+        return Sourced<StretchCurve>{{strain->value, load->value}, strain->source};
+    }
+
+  private:
+    static std::span<const std::string_view> keys_of(std::string_view key) {
+        static constexpr std::array<std::string_view, 6> keys{"value",   "unit",   "source",
+                                                              "locator", "status", "at"};
+        return std::span(keys).first(key == "stretch" ? keys.size() : keys.size() - 1);
+    }
+
+    std::optional<double> read_unit(const Node& node, std::span<const PrintedUnit> units) {
+        const std::string text = require_text(context_, node, "unit");
+        const auto found = std::ranges::find(units, text, &PrintedUnit::name);
+        if (found != units.end()) {
+            return found->si;
+        }
+        if (!text.empty()) {
+            std::vector<std::string_view> names;
+            std::ranges::transform(units, std::back_inserter(names), &PrintedUnit::name);
+            push_fault(context_, Code::table_value_wrong, *node.find("unit"), "unit",
+                       '"' + text + "\" is no unit here; it is one of " + listed(names) +
+                           did_you_mean(text, names));
+        }
+        return std::nullopt;
+    }
+
+    TableContext& context_;
+    const Node& record_;
+    std::optional<CitationId> inherited_;
+};
+
+template <class Read>
+auto read_word(TableContext& context, const Node& table, std::string_view key, Read read,
+               std::span<const std::string_view> known) {
+    const std::string text = require_text(context, table, key);
+    const auto word = read(text);
+    if (!word && !text.empty()) {
+        push_fault(context, Code::table_value_wrong, *table.find(key), std::string(key),
+                   '"' + text + "\" is none of " + listed(known) + did_you_mean(text, known));
+    }
+    return word;
+}
+
+void read_diameter(TableContext& context, const Node& table, Rope& rope) {
+    const std::string text = require_text(context, table, "diameter");
+    if (text.empty()) {
+        return;
+    }
+    const auto diameter = read_rope_diameter(text);
+    if (!diameter) {
+        push_fault(context, Code::table_value_wrong, *table.find("diameter"), "diameter",
+                   diameter.error().text);
+        return;
+    }
+    rope.diameter = diameter->length;
+    rope.imperial = diameter->imperial;
+}
+
+} // namespace
+
+std::optional<Rope> read_rope(TableContext& context, const Node& table) {
+    const std::size_t faults_before = context.faults.count();
+    check_keys(context, table, rope_keys);
+    Rope rope;
+    rope.id = require_text(context, table, "id");
+    rope.title = require_text(context, table, "title");
+    rope.construction =
+        read_word(context, table, "construction", read_construction, construction_names())
+            .value_or(Construction{});
+    rope.fibre = read_word(context, table, "fibre", read_fibre, fibre_names()).value_or(Fibre{});
+    read_diameter(context, table, rope);
+    rope.colour = optional_text(context, table, "colour");
+    rope.generic = optional_flag(context, table, "generic");
+    static_cast<void>(optional_text(context, table, "note"));
+
+    ValueReader values(context, table);
+    rope.measured_diameter = values.read_as<Length>("measured_diameter", length_units);
+    rope.core_diameter = values.read_as<Length>("core_diameter", length_units);
+    rope.breaking = values.read_as<Force>("breaking", force_units);
+    rope.mass = values.read_as<LineMass>("mass", mass_units);
+    rope.stretch = values.read_stretch();
+    rope.price = values.read("price", price_units);
+    if (context.faults.count() != faults_before) {
+        return std::nullopt;
+    }
+    if (rope.core_diameter && !has_cover(rope.construction)) {
+        push_fault(context, Code::table_value_wrong, *table.find("core_diameter"), "core_diameter",
+                   "a rope of construction " + std::string(name_of(rope.construction)) +
+                       " has no core; leave this out");
+        return std::nullopt;
+    }
+    return rope;
+}
+
+} // namespace libsplice

@@ -1,0 +1,101 @@
+// A rule from its record.
+#include "libsplice/catalogue/read_rule.h"
+
+#include "libsplice/base/text.h"
+#include "libsplice/catalogue/read_figure.h"
+#include "libsplice/units/read.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::array<std::string_view, 12> plain_keys{
+    "id",   "name",  "kinds", "default", "constructions", "fibres",
+    "from", "up_to", "note",  "source",  "locator",       "status"};
+
+/// The words of a list, each of which `read` must know.
+template <class Word, class Read>
+WordSet<Word> read_words(TableContext& context, const Node& table, std::string_view key, Read read,
+                         std::span<const std::string_view> known) {
+    WordSet<Word> words;
+    for (const auto& text : optional_texts(context, table, key)) {
+        if (const auto word = read(text)) {
+            words.add(*word);
+        } else {
+            push_fault(context, Code::table_value_wrong, *table.find(key), std::string(key),
+                       '"' + text + "\" is none of " + listed(known) + did_you_mean(text, known));
+        }
+    }
+    return words;
+}
+
+std::optional<PrintedSize> read_size(TableContext& context, const Node& table,
+                                     std::string_view key) {
+    std::string text = optional_text(context, table, key);
+    if (text.empty()) {
+        return std::nullopt;
+    }
+    const auto size = read_length(text);
+    if (!size || size->length <= Length()) {
+        push_fault(context, Code::table_value_wrong, *table.find(key), std::string(key),
+                   '"' + text + "\" is no size of rope; write it like \"6 mm\" or \"1/2 in\"");
+        return std::nullopt;
+    }
+    return PrintedSize{size->length, std::move(text)};
+}
+
+void read_figures(TableContext& context, const Node& table, Rule& rule) {
+    const auto inherited = read_record_citation(context, table);
+    for (const auto& [key, value] : *table.table()) {
+        if (std::ranges::find(plain_keys, key) != plain_keys.end()) {
+            continue;
+        }
+        const auto id = read_figure_name(key);
+        if (!id) {
+            push_fault(context, Code::table_value_wrong, value, key,
+                       '"' + key + "\" is neither a key of a rule nor a figure" +
+                           did_you_mean(key, figure_names()));
+            continue;
+        }
+        if (const auto figure = read_figure(context, *id, value, inherited)) {
+            rule.figures.emplace_back(*id, *figure);
+        }
+    }
+}
+
+} // namespace
+
+std::optional<Rule> read_rule(TableContext& context, const Node& table) {
+    const std::size_t faults_before = context.faults.count();
+    Rule rule;
+    rule.id = require_text(context, table, "id");
+    rule.name = require_text(context, table, "name");
+    rule.kinds = optional_texts(context, table, "kinds");
+    rule.is_default = optional_flag(context, table, "default");
+    rule.constructions = read_words<Construction>(context, table, "constructions",
+                                                  read_construction, construction_names());
+    rule.fibres = read_words<Fibre>(context, table, "fibres", read_fibre, fibre_names());
+    rule.from = read_size(context, table, "from");
+    rule.up_to = read_size(context, table, "up_to");
+    static_cast<void>(optional_text(context, table, "note"));
+    if (rule.from && rule.up_to && rule.from->length > rule.up_to->length) {
+        push_fault(context, Code::table_value_wrong, *table.find("from"), "from",
+                   "\"from\" must not be larger than \"up_to\"");
+    }
+    read_figures(context, table, rule);
+    if (context.faults.count() != faults_before) {
+        return std::nullopt;
+    }
+    if (rule.figures.empty()) {
+        push_fault(context, Code::table_key_missing, table, {},
+                   "this rule holds no figure; give one, or take the record out");
+        return std::nullopt;
+    }
+    return rule;
+}
+
+} // namespace libsplice

@@ -1,0 +1,209 @@
+// Walking through folders of tables, file by file and record by record.
+#include "libsplice/catalogue/read_tables.h"
+
+#include "libsplice/base/input.h"
+#include "libsplice/base/text.h"
+#include "libsplice/catalogue/read_record.h"
+#include "libsplice/catalogue/read_rope.h"
+#include "libsplice/catalogue/read_rule.h"
+
+#include <algorithm>
+#include <array>
+#include <filesystem>
+#include <system_error>
+#include <utility>
+
+namespace libsplice {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+bool exists(const std::string& path) {
+    std::error_code ignored;
+    return fs::exists(path, ignored);
+}
+
+/// The TOML files of a folder, sorted by name.
+std::vector<std::string> toml_files(const std::string& folder, std::error_code& error) {
+    std::vector<std::string> files;
+    fs::directory_iterator entry(folder, error);
+    while (!error && entry != fs::directory_iterator()) {
+        if (entry->path().extension() == ".toml") {
+            files.push_back(entry->path().string());
+        }
+        entry.increment(error);
+    }
+    std::ranges::sort(files);
+    return files;
+}
+
+} // namespace
+
+void TableReader::read_folder(const std::string& path) {
+    folder_ = TableFolder{path, {}, {}, {}};
+    own_sources_.clear();
+    own_ropes_.clear();
+    own_rules_.clear();
+    if (!exists(path + "/tables.toml")) {
+        faults_.push(Fault{Code::tables_missing,
+                           "there is no folder of tables here; it would hold tables.toml with "
+                           "\"version\" and \"title\"",
+                           Place{path}});
+        return;
+    }
+    check_files();
+    read_heading();
+    read_sources();
+    for (const auto& file : files_in("ropes")) {
+        read_ropes(file);
+    }
+    for (const auto& file : {path + "/constructions.toml", path + "/bench.toml"}) {
+        if (exists(file)) {
+            read_rules(file);
+        }
+    }
+    for (const auto& file : files_in("terminations")) {
+        read_rules(file);
+    }
+    catalogue_.folders_.push_back(std::move(folder_));
+}
+
+/// A misspelt name must not make a file go unread.
+void TableReader::check_files() {
+    constexpr std::array<std::string_view, 4> known{"tables.toml", "sources.toml",
+                                                    "constructions.toml", "bench.toml"};
+    for (const auto& file : files_in(".")) {
+        const std::string name = fs::path(file).filename().string();
+        if (std::ranges::find(known, name) == known.end()) {
+            faults_.push(Fault{Code::table_value_wrong,
+                               "no table is called \"" + name +
+                                   "\"; ropes go into ropes/, rules of ends into terminations/" +
+                                   did_you_mean(name, known),
+                               Place{file}});
+        }
+    }
+}
+
+std::vector<std::string> TableReader::files_in(const std::string& subfolder) {
+    const std::string path = subfolder == "." ? folder_.path : folder_.path + '/' + subfolder;
+    if (!exists(path)) {
+        return {};
+    }
+    std::error_code error;
+    auto files = toml_files(path, error);
+    if (error) {
+        faults_.push(Fault{Code::table_unreadable, "the folder cannot be read: " + error.message(),
+                           Place{path}});
+    }
+    return files;
+}
+
+std::optional<Node> TableReader::parse(const std::string& file) {
+    auto input = Input::open(file);
+    auto text = input ? input->read_all() : Result<std::string>(Unexpected(input.error()));
+    if (!text) {
+        Fault fault = text.error();
+        fault.code = Code::table_unreadable;
+        faults_.push(std::move(fault));
+        return std::nullopt;
+    }
+    auto document = parse_toml(*text, file);
+    if (!document) {
+        faults_.push(document.error());
+        return std::nullopt;
+    }
+    return *std::move(document);
+}
+
+/// The tables of `[[name]]`; nothing else may stand in the file.
+Node::Array TableReader::records(const std::string& file, std::string_view name) {
+    const auto document = parse(file);
+    if (!document) {
+        return {};
+    }
+    TableContext context{catalogue_.sources_, catalogue_.citations_, faults_};
+    check_keys(context, *document, std::array{name});
+    const Node* list = document->find(name);
+    if (list == nullptr) {
+        return {};
+    }
+    const auto is_table = [](const Node& node) {
+        return node.table() != nullptr;
+    };
+    if (list->array() == nullptr || !std::ranges::all_of(*list->array(), is_table)) {
+        push_fault(context, Code::table_value_wrong, *list, std::string(name),
+                   "records stand under [[" + std::string(name) + "]], with two brackets");
+        return {};
+    }
+    return *list->array();
+}
+
+template <class Record>
+void TableReader::keep(std::vector<Record>& records, std::vector<std::string>& own, Record record,
+                       std::string Record::*id, const Node& at) {
+    const std::string name = record.*id;
+    if (std::ranges::find(own, name) != own.end()) {
+        faults_.push(Fault{Code::duplicate_record,
+                           "\"" + name + "\" stands twice in this folder; rename or remove one",
+                           at.at()});
+        return;
+    }
+    own.push_back(name);
+    const auto earlier = std::ranges::find(records, name, id);
+    if (earlier != records.end()) {
+        *earlier = std::move(record);
+        folder_.replaces.push_back(name);
+        return;
+    }
+    records.push_back(std::move(record));
+}
+
+void TableReader::read_heading() {
+    const auto document = parse(folder_.path + "/tables.toml");
+    if (!document) {
+        return;
+    }
+    TableContext context{catalogue_.sources_, catalogue_.citations_, faults_};
+    check_keys(context, *document, std::array<std::string_view, 2>{"version", "title"});
+    folder_.version = require_text(context, *document, "version");
+    folder_.title = require_text(context, *document, "title");
+}
+
+void TableReader::read_sources() {
+    const std::string file = folder_.path + "/sources.toml";
+    if (!exists(file)) {
+        return;
+    }
+    TableContext context{catalogue_.sources_, catalogue_.citations_, faults_};
+    for (const Node& record : records(file, "source")) {
+        check_keys(context, record,
+                   std::array<std::string_view, 4>{"key", "title", "terms", "note"});
+        static_cast<void>(optional_text(context, record, "note"));
+        Source source{require_text(context, record, "key"), require_text(context, record, "title"),
+                      require_text(context, record, "terms"), folder_.path};
+        if (!source.key.empty()) {
+            keep(catalogue_.sources_, own_sources_, std::move(source), &Source::key, record);
+        }
+    }
+}
+
+void TableReader::read_ropes(const std::string& file) {
+    TableContext context{catalogue_.sources_, catalogue_.citations_, faults_};
+    for (const Node& record : records(file, "rope")) {
+        if (auto rope = read_rope(context, record)) {
+            keep(catalogue_.ropes_, own_ropes_, *std::move(rope), &Rope::id, record);
+        }
+    }
+}
+
+void TableReader::read_rules(const std::string& file) {
+    TableContext context{catalogue_.sources_, catalogue_.citations_, faults_};
+    for (const Node& record : records(file, "rule")) {
+        if (auto rule = read_rule(context, record)) {
+            keep(catalogue_.rules_, own_rules_, *std::move(rule), &Rule::id, record);
+        }
+    }
+}
+
+} // namespace libsplice

@@ -1,0 +1,46 @@
+// Folders of tables into one catalogue.
+#pragma once
+
+#include "libsplice/base/document.h"
+#include "libsplice/catalogue/catalogue.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace libsplice {
+
+/// Reads folders, the lowest in precedence first. A folder holds `tables.toml` (`version`, `title`)
+/// and any of `sources.toml` ([[source]]), `constructions.toml` and `bench.toml` ([[rule]]),
+/// `ropes/*.toml` ([[rope]]) and `terminations/*.toml` ([[rule]]). Its own records must differ in
+/// their ids; a record of an earlier folder gives way to the one of the same id.
+class TableReader {
+  public:
+    TableReader(Catalogue& catalogue, FaultSink& faults) : catalogue_(catalogue), faults_(faults) {}
+
+    /// Reads one folder; every fault is pushed.
+    void read_folder(const std::string& path);
+
+  private:
+    void check_files();
+    void read_heading();
+    void read_sources();
+    void read_ropes(const std::string& file);
+    void read_rules(const std::string& file);
+    [[nodiscard]] std::vector<std::string> files_in(const std::string& subfolder);
+    [[nodiscard]] std::optional<Node> parse(const std::string& file);
+    [[nodiscard]] Node::Array records(const std::string& file, std::string_view name);
+    template <class Record>
+    void keep(std::vector<Record>& records, std::vector<std::string>& own, Record record,
+              std::string Record::*id, const Node& at);
+
+    Catalogue& catalogue_;
+    FaultSink& faults_;
+    TableFolder folder_;
+    std::vector<std::string> own_sources_; ///< ids that this folder has given already
+    std::vector<std::string> own_ropes_;
+    std::vector<std::string> own_rules_;
+};
+
+} // namespace libsplice

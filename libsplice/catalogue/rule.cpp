@@ -1,0 +1,112 @@
+// Which rules bear on a rope, and the figure that they give for it.
+#include "libsplice/catalogue/rule.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace libsplice {
+
+namespace {
+
+std::string describe(const Rope& rope) {
+    return std::string(name_of(rope.construction)) + " in " + std::string(name_of(rope.fibre));
+}
+
+/// The printed sizes on either side of a rope's.
+class Neighbours {
+  public:
+    explicit Neighbours(const Rope& rope) : size_(to_nanometres(rope.diameter)) {}
+
+    void offer(const Rule& rule) {
+        if (rule.up_to && to_nanometres(rule.up_to->length) < size_ &&
+            (below_ == nullptr || rule.up_to->length > below_->length)) {
+            below_ = &*rule.up_to;
+        }
+        if (rule.from && to_nanometres(rule.from->length) > size_ &&
+            (above_ == nullptr || rule.from->length < above_->length)) {
+            above_ = &*rule.from;
+        }
+    }
+
+    [[nodiscard]] bool found() const { return below_ != nullptr || above_ != nullptr; }
+
+    [[nodiscard]] std::string text() const {
+        if (below_ != nullptr && above_ != nullptr) {
+            return below_->text + " on one side and " + above_->text + " on the other";
+        }
+        return below_ != nullptr ? below_->text + " at the largest"
+                                 : above_->text + " at the smallest";
+    }
+
+  private:
+    Nanometres size_;
+    const PrintedSize* below_ = nullptr;
+    const PrintedSize* above_ = nullptr;
+};
+
+} // namespace
+
+bool Rule::applies_to(const Rope& rope) const {
+    const Nanometres size = to_nanometres(rope.diameter);
+    return applies_to_sort(rope) && (!from || size >= to_nanometres(from->length)) &&
+           (!up_to || size <= to_nanometres(up_to->length));
+}
+
+bool Rule::applies_to_sort(const Rope& rope) const {
+    return constructions.allows(rope.construction) && fibres.allows(rope.fibre);
+}
+
+const Figure* Rule::find(FigureId figure) const {
+    const auto found = std::ranges::find(figures, figure, &std::pair<FigureId, Figure>::first);
+    return found == figures.end() ? nullptr : &found->second;
+}
+
+const Figure* Rules::find(FigureId id) const {
+    if (chosen_ != nullptr && chosen_->applies_to(*rope_)) {
+        if (const Figure* figure = chosen_->find(id)) {
+            return figure;
+        }
+    }
+    const auto first_of = [&](std::span<const Rule* const> rules, bool defaults_only) {
+        for (const Rule* rule : rules) {
+            if ((rule->is_default || !defaults_only) && rule->applies_to(*rope_)) {
+                if (const Figure* figure = rule->find(id)) {
+                    return figure;
+                }
+            }
+        }
+        return static_cast<const Figure*>(nullptr);
+    };
+    if (const Figure* figure = first_of(of_kind_, true)) {
+        return figure;
+    }
+    return first_of(of_any_, false);
+}
+
+Result<Figure> Rules::need(FigureId id) const {
+    if (const Figure* figure = find(id)) {
+        return *figure;
+    }
+    Neighbours neighbours(*rope_);
+    const auto offer = [&](const Rule* rule) {
+        if (rule != nullptr && rule->applies_to_sort(*rope_) && rule->find(id) != nullptr) {
+            neighbours.offer(*rule);
+        }
+    };
+    offer(chosen_);
+    std::ranges::for_each(of_kind_, offer);
+    std::ranges::for_each(of_any_, offer);
+    const std::string figure = '"' + std::string(name_of(id)) + '"';
+    if (neighbours.found()) {
+        return Unexpected(
+            Fault{Code::size_not_printed,
+                  "no source gives " + figure + " for " + rope_->id +
+                      ", and nothing is guessed between sizes; the nearest printed are " +
+                      neighbours.text()});
+    }
+    return Unexpected(
+        Fault{Code::figure_missing, "no source gives " + figure + " for " + describe(*rope_) +
+                                        "; state it, or add it to a folder of tables"});
+}
+
+} // namespace libsplice

@@ -1,0 +1,65 @@
+// A named set of figures: what one source, or one practice, says of one kind of end.
+#pragma once
+
+#include "libsplice/base/result.h"
+#include "libsplice/catalogue/figure.h"
+#include "libsplice/catalogue/rope.h"
+#include "libsplice/catalogue/vocabulary.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace libsplice {
+
+/// A size as a source prints it.
+struct PrintedSize {
+    Length length;
+    std::string text; ///< `1/2 in`, for messages
+};
+
+/// One record of `tables/terminations/*.toml` or `constructions.toml`, `bench.toml`.
+struct Rule {
+    std::string id;                   ///< e.g. `buried-eye/two-fids`; an overlay replaces by it
+    std::string name;                 ///< what a user asks for: `rule=two-fids`
+    std::vector<std::string> kinds;   ///< kinds it belongs to; empty: any kind
+    bool is_default = false;          ///< used where no rule is asked for
+    Constructions constructions;      ///< empty: all
+    Fibres fibres;                    ///< empty: all
+    std::optional<PrintedSize> from;  ///< smallest nominal diameter it is printed for
+    std::optional<PrintedSize> up_to; ///< largest
+    std::vector<std::pair<FigureId, Figure>> figures;
+
+    [[nodiscard]] bool applies_to(const Rope& rope) const;
+    /// As above, whatever the rope's size.
+    [[nodiscard]] bool applies_to_sort(const Rope& rope) const;
+    [[nodiscard]] const Figure* find(FigureId figure) const;
+};
+
+/// The rules that bear on one end: the one asked for by name, if any, then the kind's defaults in
+/// the order of the tables, then those of every kind. A figure is taken from the first that has it.
+class Rules {
+  public:
+    /// `of_kind` and `of_any` must outlive this; `chosen` is null where no rule was asked for.
+    Rules(const Rope& rope, std::span<const Rule* const> of_kind,
+          std::span<const Rule* const> of_any, const Rule* chosen)
+        : rope_(&rope), of_kind_(of_kind), of_any_(of_any), chosen_(chosen) {}
+
+    /// The figure, or null: no source that applies to this rope gives one.
+    [[nodiscard]] const Figure* find(FigureId id) const;
+    /// The figure, or Code::figure_missing, which says which figure is missing for which rope.
+    /// Where other sizes are printed it is Code::size_not_printed, which names the sizes on either
+    /// side.
+    [[nodiscard]] Result<Figure> need(FigureId id) const;
+
+  private:
+    const Rope* rope_;
+    std::span<const Rule* const> of_kind_;
+    std::span<const Rule* const> of_any_;
+    const Rule* chosen_;
+};
+
+} // namespace libsplice

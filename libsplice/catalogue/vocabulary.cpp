@@ -1,0 +1,52 @@
+#include "libsplice/catalogue/vocabulary.h"
+
+#include <algorithm>
+
+namespace libsplice {
+
+namespace {
+
+constexpr auto constructions = std::to_array<std::string_view>(
+    {"laid-3", "plait-8", "braid-12", "double-braid", "core-dependent", "parallel-core",
+     "solid-braid", "shock-cord", "wire"});
+
+constexpr auto fibres =
+    std::to_array<std::string_view>({"HMPE", "aramid", "LCP", "polyester", "nylon", "polypropylene",
+                                     "manila", "rubber", "galvanised-steel", "stainless-steel"});
+
+template <class Word, std::size_t N>
+std::optional<Word> read_word(const std::array<std::string_view, N>& names, std::string_view name) {
+    const auto found = std::ranges::find(names, name);
+    if (found == names.end()) {
+        return std::nullopt;
+    }
+    return static_cast<Word>(found - names.begin());
+}
+
+} // namespace
+
+std::span<const std::string_view, construction_count> construction_names() {
+    return constructions;
+}
+
+std::span<const std::string_view, fibre_count> fibre_names() {
+    return fibres;
+}
+
+std::string_view name_of(Construction construction) {
+    return constructions[static_cast<std::size_t>(construction)];
+}
+
+std::string_view name_of(Fibre fibre) {
+    return fibres[static_cast<std::size_t>(fibre)];
+}
+
+std::optional<Construction> read_construction(std::string_view name) {
+    return read_word<Construction>(constructions, name);
+}
+
+std::optional<Fibre> read_fibre(std::string_view name) {
+    return read_word<Fibre>(fibres, name);
+}
+
+} // namespace libsplice

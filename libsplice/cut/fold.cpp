@@ -1,0 +1,134 @@
+#include "libsplice/cut/fold.h"
+
+#include "libsplice/cut/layout.h"
+#include "libsplice/cut/spread.h"
+#include "libsplice/cut/verdict.h"
+#include "libsplice/mechanics/spread.h"
+#include "libsplice/mechanics/stretch.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace libsplice {
+
+namespace {
+
+class Ledger {
+  public:
+    explicit Ledger(std::vector<LedgerRow>& rows) : rows_(rows) { rows_.clear(); }
+
+    void add(Item item, Nanometres length, CitationId source, std::optional<End> end = {}) {
+        add(Row{item, Group::own, SpreadOrigin::none, source, length, 0.0}, end);
+    }
+    void add(const Row& row, std::optional<End> end) {
+        rows_.push_back({row, end});
+        sum_ += row.length;
+    }
+    [[nodiscard]] Nanometres sum() const { return sum_; }
+
+  private:
+    std::vector<LedgerRow>& rows_;
+    Nanometres sum_ = 0;
+};
+
+/// What the job's length says, brought to the rope's bearing points.
+void add_length(Ledger& ledger, const LinePlan& plan, Nanometres finished) {
+    const double limit = plan.tape.fixed.si() + plan.tape.share * from_nanometres(finished).si();
+    ledger.add(Row{Item::finished_length, Group::tape, SpreadOrigin::printed_range, cited_job,
+                   finished, rectangular_spread(limit)},
+               {});
+    for (const End end : both_ends) {
+        if (const auto fitting = plan.end(end).fitting_length) {
+            ledger.add(Item::fitting, -*fitting, cited_job, end);
+        }
+        if (const Nanometres beyond = plan.end(end).pin_centre; beyond != 0) {
+            ledger.add(Item::pin_centre, beyond, cited_geometry, end);
+        }
+    }
+}
+
+Nanometres share_of(Nanometres length, double factor) {
+    return std::llround(static_cast<double>(length) * factor);
+}
+
+/// From the state that was asked for to the rope on the bench; on the loaded path only.
+void add_states(Ledger& ledger, const LinePlan& plan) {
+    const Nanometres loaded = ledger.sum();
+    const double factor = (1.0 + plan.marking_strain) / (1.0 + plan.working_strain);
+    if (const Nanometres change = share_of(loaded, factor - 1.0); change != 0) {
+        ledger.add(Item::stretch, change, plan.strain_source);
+    }
+    const auto add_share = [&](Item item, const LengthShare& share) {
+        const Nanometres at_marking = ledger.sum();
+        ledger.add(Row{item, Group::own, share.origin, share.source,
+                       share_of(at_marking, 1.0 / (1.0 + share.share) - 1.0),
+                       from_nanometres(at_marking).si() * share.sd},
+                   {});
+    };
+    if (plan.bedding) {
+        add_share(Item::bedding, *plan.bedding);
+    }
+    if (plan.slack) {
+        add_share(Item::slack, *plan.slack);
+    }
+}
+
+void add_end(Ledger& ledger, const LinePlan& plan, End end) {
+    for (const Row& row : plan.end(end).allowance->rows) {
+        ledger.add(row, end);
+    }
+}
+
+void add_milk_out(Ledger& ledger, const LinePlan& plan, Nanometres loaded) {
+    if (!plan.milk_out) {
+        return;
+    }
+    const Nanometres by_share = share_of(loaded, plan.milk_out->share);
+    ledger.add(Row{Item::milk_out, Group::own, plan.milk_out->origin, plan.milk_out->source,
+                   std::max(by_share, plan.least_milk_out),
+                   from_nanometres(loaded).si() * plan.milk_out->sd},
+               free_end(plan));
+}
+
+/// Rope outside the tail of the end made last.
+void add_over(Ledger& ledger, const LinePlan& plan, const std::vector<LedgerRow>& rows) {
+    const auto last = other(plan.made_first);
+    if (plan.extra != 0) {
+        ledger.add(Item::extra, plan.extra, cited_job, last);
+    }
+    if (plan.wear != 0) {
+        ledger.add(Item::wear, plan.wear, cited_job, last);
+    }
+    const Nanometres spare =
+        plan.spare.value_or(to_nanometres(Length(plan.spare_quantile * combined_spread(rows))));
+    ledger.add(Item::spare, spare, plan.spare ? cited_job : cited_computed, last);
+    const Nanometres over_step = ledger.sum() % plan.step;
+    ledger.add(Item::rounding, over_step == 0 ? 0 : plan.step - over_step, cited_computed, last);
+}
+
+} // namespace
+
+std::optional<Fault> fold(const LinePlan& plan, Nanometres finished, Piece& piece) {
+    Ledger ledger(piece.ledger);
+    add_length(ledger, plan, finished);
+    const Nanometres loaded = ledger.sum();
+    add_states(ledger, plan);
+    add_end(ledger, plan, plan.made_first);
+    add_milk_out(ledger, plan, loaded);
+    add_end(ledger, plan, other(plan.made_first));
+    add_over(ledger, plan, piece.ledger);
+
+    piece.plan = &plan;
+    piece.cut = ledger.sum();
+    piece.over = outside_tail(piece.ledger, other(plan.made_first));
+    if (auto fault = check_room(plan, piece, finished)) {
+        return fault;
+    }
+    place_marks(plan, piece);
+    piece.check = check_figure(plan, piece);
+    piece.outside = chance_outside_tolerance(plan, piece);
+    find_strength(plan, piece);
+    return collect_cautions(plan, piece);
+}
+
+} // namespace libsplice

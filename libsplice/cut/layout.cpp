@@ -1,0 +1,53 @@
+#include "libsplice/cut/layout.h"
+
+namespace libsplice {
+
+End free_end(const LinePlan& plan) {
+    return plan.end(End::a).allowance->milks_cover ? End::b : End::a;
+}
+
+Nanometres outside_tail(std::span<const LedgerRow> ledger, End end) {
+    Nanometres outside = 0;
+    for (const LedgerRow& entry : ledger) {
+        if (entry.end == end && entry.row.item >= Item::milk_out) {
+            outside += entry.row.length;
+        }
+    }
+    return outside;
+}
+
+Nanometres room_between(const LinePlan& plan, const Piece& piece) {
+    Nanometres room = piece.cut;
+    for (const End end : both_ends) {
+        room -= outside_tail(piece.ledger, end) + plan.end(end).allowance->standing_mark;
+    }
+    return room;
+}
+
+void place_marks(const LinePlan& plan, Piece& piece) {
+    piece.marks.clear();
+    piece.between_marks = piece.cut;
+    for (const End end : both_ends) {
+        const Nanometres shift = outside_tail(piece.ledger, end);
+        if (shift != 0) {
+            piece.marks.push_back({end, MarkName::tail_end, shift});
+        }
+        for (const Mark& mark : plan.end(end).allowance->marks) {
+            piece.marks.push_back({end, mark.name, shift + mark.from_tail_end});
+        }
+        piece.between_marks -= piece.marks.back().from_end;
+    }
+}
+
+std::optional<Check> check_figure(const LinePlan& plan, const Piece& piece) {
+    const auto& last = *plan.last().allowance;
+    if (!last.made && plan.fit != Fit::exact) {
+        return std::nullopt;
+    }
+    const auto& first = *plan.first().allowance;
+    const Nanometres standing_to_bearing = first.standing_mark - first.total();
+    return Check{plan.made_first, other(plan.made_first),
+                 room_between(plan, piece) + standing_to_bearing};
+}
+
+} // namespace libsplice

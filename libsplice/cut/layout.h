@@ -1,0 +1,29 @@
+// Where everything lies along a piece: marks, the rope between the throats, and the check.
+#pragma once
+
+#include "libsplice/cut/piece.h"
+
+#include <array>
+#include <span>
+
+namespace libsplice {
+
+inline constexpr std::array both_ends{End::a, End::b};
+
+/// The end at which cover that a splice pushes along the rope comes out and is trimmed.
+[[nodiscard]] End free_end(const LinePlan& plan);
+
+/// Rope outside the tail of one end: it lies nearer to the cut end than any of the end's own marks.
+[[nodiscard]] Nanometres outside_tail(std::span<const LedgerRow> ledger, End end);
+
+/// Rope between the two ends' standing marks.
+[[nodiscard]] Nanometres room_between(const LinePlan& plan, const Piece& piece);
+
+/// Fills the marks of both ends and what lies between them; ledger and cut length stand in the
+/// piece.
+void place_marks(const LinePlan& plan, Piece& piece);
+
+/// The figure to check before the last end is made; none where that end is only cut.
+[[nodiscard]] std::optional<Check> check_figure(const LinePlan& plan, const Piece& piece);
+
+} // namespace libsplice

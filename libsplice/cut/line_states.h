@@ -1,0 +1,14 @@
+// The states a line is in: as asked for, at the reference tension, and on the bench.
+#pragma once
+
+#include "libsplice/cut/line_fields.h"
+#include "libsplice/cut/line_plan.h"
+
+namespace libsplice {
+
+/// Sets the plan's strains, bedding-in, slack, milk-out and tape from its rope, tension and ends,
+/// which stand in it already. Code::measured_relaxed, Code::slack_for_exact, Code::stretch_missing,
+/// Code::strength_missing.
+void bind_states(const Book& book, const CutSettings& settings, LineFields& fields, LinePlan& plan);
+
+} // namespace libsplice

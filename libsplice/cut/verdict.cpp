@@ -1,0 +1,147 @@
+#include "libsplice/cut/verdict.h"
+
+#include "libsplice/cut/layout.h"
+#include "libsplice/cut/spread.h"
+#include "libsplice/mechanics/spread.h"
+#include "libsplice/units/show.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace libsplice {
+
+namespace {
+
+std::string shown(Nanometres length) {
+    return show_length(from_nanometres(length), UnitSystem::metric);
+}
+
+/// Whether the row can still move the finished length once the check has read right: what lies
+/// beyond a throat or a knot's face comes off the tail, and the first end has been measured with
+/// the line.
+bool moves_finished_length(const LinePlan& plan, const LedgerRow& entry) {
+    if (!entry.end || entry.row.item == Item::fitting || entry.row.item == Item::soft_eye) {
+        return true;
+    }
+    const bool between_bearing_and_throat =
+        entry.row.item == Item::take_up || entry.row.item == Item::cover_take_up ||
+        entry.row.item == Item::setting || entry.row.item == Item::crossing;
+    return between_bearing_and_throat && entry.end != plan.made_first;
+}
+
+constexpr std::string_view reach_caution = "the fid of the end made last comes out inside the "
+                                           "first end's bury: bring it out at its bury end "
+                                           "instead, or make the end with the longer bury last";
+constexpr std::string_view milk_caution = "both ends are spliced under the cover: there is nowhere "
+                                          "to milk the cover to, so keep the slack "
+                                          "even as you work";
+constexpr std::string_view wear_caution = "rope for wear lies outside the end made last and is "
+                                          "trimmed with it: keep it at an end that is only "
+                                          "cut or whipped, or make that end first";
+constexpr std::string_view milk_first_caution =
+    "cover is milked out at this end, which is made first: make the other end first instead";
+constexpr std::string_view bedding_caution =
+    "no source gives the bedding-in of this rope: load it before it is marked";
+
+} // namespace
+
+std::optional<Fault> check_room(const LinePlan& plan, const Piece& piece, Nanometres finished) {
+    const Nanometres room = room_between(plan, piece);
+    const Nanometres needed =
+        plan.first().allowance->bury_reach + plan.last().allowance->bury_reach;
+    if (room > 0 && room >= needed) {
+        return std::nullopt;
+    }
+    // Rope between the throats grows with the finished length at the rate of stretch and bedding.
+    const double rate = (1.0 + plan.marking_strain) / (1.0 + plan.working_strain) /
+                        (1.0 + (plan.bedding ? plan.bedding->share : 0.0)) /
+                        (1.0 + (plan.slack ? plan.slack->share : 0.0));
+    const Nanometres millimetre = nanometres_per_metre / 1000;
+    const double short_by = static_cast<double>(std::max<Nanometres>(needed, 1) - room);
+    const Nanometres lacking = std::llround(std::ceil(short_by / rate));
+    const Nanometres least = (finished + lacking + millimetre) / millimetre * millimetre;
+    if (needed == 0) {
+        return Fault{Code::nothing_left,
+                     "nothing is left between the ends of a line of " + shown(finished) +
+                         "; fittings and ends need at least " + shown(least),
+                     {},
+                     "length"};
+    }
+    return Fault{Code::buries_overlap,
+                 "the buries need " + shown(needed) + " between the throats and there are " +
+                     shown(std::max<Nanometres>(room, 0)) + "; with these ends the line must be " +
+                     shown(least) +
+                     " or longer. Else make an endless loop seized to length, shorten "
+                     "the tails to the published minimum and lock-stitch them, or use thinner rope",
+                 {},
+                 "length"};
+}
+
+std::optional<double> chance_outside_tolerance(const LinePlan& plan, const Piece& piece) {
+    if (!plan.tolerance) {
+        return std::nullopt;
+    }
+    std::vector<LedgerRow> remaining;
+    for (const LedgerRow& entry : piece.ledger) {
+        if (moves_finished_length(plan, entry)) {
+            remaining.push_back(entry);
+        }
+    }
+    return chance_outside(from_nanometres(*plan.tolerance).si(), combined_spread(remaining));
+}
+
+void find_strength(const LinePlan& plan, Piece& piece) {
+    piece.retained.reset();
+    piece.weaker.reset();
+    piece.design_factor.reset();
+    for (const End end : both_ends) {
+        const auto& retained = plan.end(end).allowance->retained;
+        if (retained && (!piece.retained || retained->share < piece.retained->share)) {
+            piece.retained = retained;
+            piece.weaker = end;
+        }
+    }
+    if (plan.load && plan.rope->breaking && plan.load->si() > 0.0) {
+        const double share = piece.retained ? piece.retained->share : 1.0;
+        piece.design_factor = share * (plan.rope->breaking->value / *plan.load);
+    }
+}
+
+std::optional<Fault> collect_cautions(const LinePlan& plan, Piece& piece) {
+    piece.cautions.clear();
+    for (const End end : both_ends) {
+        for (const Caution& caution : plan.end(end).allowance->cautions) {
+            if (plan.person && caution.weight == Caution::Weight::refused_for_person) {
+                return Fault{Code::refused_for_person,
+                             "on a line that carries a person " +
+                                 std::string(plan.end(end).kind->declaration.name) +
+                                 " is refused here: " + std::string(caution.text),
+                             {},
+                             end == End::a ? "end_a" : "end_b"};
+            }
+            piece.cautions.push_back({caution, end});
+        }
+    }
+    const auto& first = *plan.first().allowance;
+    const auto& last = *plan.last().allowance;
+    if (first.bury_reach != 0 && last.fid_reach != 0 &&
+        first.bury_reach + last.fid_reach > room_between(plan, piece)) {
+        piece.cautions.push_back({{reach_caution, cited_geometry}, other(plan.made_first)});
+    }
+    if (first.milks_cover && last.milks_cover) {
+        piece.cautions.push_back({{milk_caution, cited_job}, std::nullopt});
+    }
+    if (plan.wear != 0 && last.made) {
+        piece.cautions.push_back({{wear_caution, cited_geometry}, other(plan.made_first)});
+    }
+    if (plan.milk_out && free_end(plan) == plan.made_first && first.made) {
+        piece.cautions.push_back({{milk_first_caution, cited_job}, free_end(plan)});
+    }
+    if (plan.fit == Fit::exact && !plan.bedded && !plan.bedding &&
+        !measured_relaxed(plan.rope->construction)) {
+        piece.cautions.push_back({{bedding_caution, cited_job}, std::nullopt});
+    }
+    return std::nullopt;
+}
+
+} // namespace libsplice

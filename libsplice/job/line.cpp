@@ -1,0 +1,58 @@
+// The names of the columns and what they mean.
+#include "libsplice/job/line.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::array<std::string_view, column_count> names{
+    "name", "boat",      "quantity",   "rope",  "length", "route",  "tension", "end_a",  "end_b",
+    "fit",  "tolerance", "made_first", "state", "bedded", "person", "load",    "spare",  "extra",
+    "wear", "pair",      "thread",     "lot",   "colour", "note",   "strip",   "sleeve",
+};
+
+constexpr std::array<std::string_view, column_count> meanings{
+    "what the line is called; required",
+    "the boat that it belongs to",
+    "how many to cut, 1 to 1,000,000; 1 unless given",
+    "its rope: a table id, or construction, fibre and diameter; required",
+    "finished length, bearing point to bearing point; this or a route",
+    "the way that the line runs, from which its length is worked out; this or a length",
+    "the pull at which that length holds; the rope's reference tension unless given",
+    "the kind of end a; bare unless given",
+    "the kind of end b; bare unless given",
+    "exact (within a tolerance each way), trim (cut to fit aboard) or least (never short); least "
+    "unless given",
+    "how far an exact line may be out, each way",
+    "the end that is made first, a or b; a unless given",
+    "the state in which the length holds, such as hoisted or eased; shown beside the length",
+    "yes if the rope has been loaded before and has bedded in; no unless given",
+    "yes if the line carries a person; no unless given",
+    "the greatest load in use, from which the design factor is worked out",
+    "rope against coming out short, as a length; instead of working it out from the risk",
+    "rope to be cut to fit later; a row of its own",
+    "rope to make the worn end again, at the end made last",
+    "a name shared by lines that must match",
+    "what must be on the rope before an end closes",
+    "the lot that the rope must come from",
+    "the colour of the rope",
+    "anything worth saying to the bench",
+    "where the cover is taken off, from the bearing point of end a",
+    "where a sleeve is put on, from the bearing point of end a",
+};
+
+} // namespace
+
+std::string_view column_name(Column column) {
+    return names.at(static_cast<std::size_t>(column));
+}
+
+std::span<const std::string_view, column_count> column_names() {
+    return names;
+}
+
+std::string_view column_meaning(Column column) {
+    return meanings.at(static_cast<std::size_t>(column));
+}
+
+} // namespace libsplice

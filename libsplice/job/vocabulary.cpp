@@ -1,0 +1,76 @@
+// Looking up the words of a job file, and the faults of those that are not known.
+#include "libsplice/job/vocabulary.h"
+
+#include "libsplice/base/text.h"
+#include "libsplice/job/cell_text.h"
+
+#include <algorithm>
+#include <array>
+
+namespace libsplice {
+
+namespace {
+
+/// `end_a.` or `end_b.`.
+std::string prefix_of(End end) {
+    return std::string(column_name(end == End::a ? Column::end_a : Column::end_b)) + '.';
+}
+
+} // namespace
+
+std::optional<Column> find_column(std::string_view name) {
+    const auto names = column_names();
+    const auto found = std::ranges::find(names, name);
+    if (found == names.end()) {
+        return std::nullopt;
+    }
+    return static_cast<Column>(found - names.begin());
+}
+
+bool takes_unit(Column column) {
+    constexpr std::array lengths{Column::length, Column::tolerance, Column::spare, Column::extra,
+                                 Column::wear};
+    return std::ranges::find(lengths, column) != lengths.end();
+}
+
+std::optional<EndFieldName> split_end_field(std::string_view name) {
+    for (const End end : {End::a, End::b}) {
+        const std::string prefix = prefix_of(end);
+        if (name.starts_with(prefix)) {
+            return EndFieldName{end, name.substr(prefix.size())};
+        }
+    }
+    return std::nullopt;
+}
+
+std::optional<std::string_view> find_field(std::string_view field,
+                                           std::span<const std::string_view> end_fields) {
+    const auto found = std::ranges::find(end_fields, field);
+    if (found == end_fields.end()) {
+        return std::nullopt;
+    }
+    return *found;
+}
+
+Fault unknown_column(std::string_view what, std::string_view name, Place at) {
+    std::string text = "the " + std::string(what) + ' ' + in_quotes(name) + " is not known";
+    const std::string near = did_you_mean(name, column_names());
+    text += near.empty() ? "; write one of " + listed(column_names()) : near;
+    return Fault{Code::unknown_column, std::move(text), std::move(at), std::string(name)};
+}
+
+Fault unknown_end_field(std::string_view what, EndFieldName name,
+                        std::span<const std::string_view> end_fields, Place at) {
+    const std::string prefix = prefix_of(name.end);
+    const std::string whole = prefix + std::string(name.field);
+    std::string text = "the " + std::string(what) + ' ' + in_quotes(whole) +
+                       " is not known: no kind of end has such a field";
+    if (const auto near = nearest(name.field, end_fields)) {
+        text += "; did you mean \"" + prefix + std::string(*near) + "\"?";
+    } else if (!end_fields.empty()) {
+        text += "; the fields are " + listed(end_fields);
+    }
+    return Fault{Code::unknown_column, std::move(text), std::move(at), whole};
+}
+
+} // namespace libsplice

@@ -1,0 +1,44 @@
+#include "libsplice/mechanics/braid.h"
+
+#include <gsl/assert>
+
+#include <algorithm>
+#include <cmath>
+
+namespace libsplice {
+
+double braid_constant(Angle braid_angle, double packing) {
+    const double tangent = std::tan(braid_angle.si());
+    return 2.0 * packing * tangent * tangent;
+}
+
+double braid_constant_from_test(Length before, Length after) {
+    Expects(before.si() > 0.0);
+    const double share = after / before;
+    return 1.0 - share * share;
+}
+
+std::optional<double> stuffed_share(double constant, double section) {
+    const double square = 1.0 - constant * section;
+    if (!(square > 0.0)) {
+        return std::nullopt;
+    }
+    return std::sqrt(square);
+}
+
+std::optional<Length> host_over(const BuriedPart& part, double constant) {
+    const auto start = stuffed_share(constant, part.section_at_start);
+    const auto end = stuffed_share(constant, part.section_at_end);
+    if (!start || !end) {
+        return std::nullopt;
+    }
+    // The integral of dx / sqrt(1 - K a) over an even taper; written with the sum of the two shares
+    // in the denominator, it holds for a part of constant section and for K = 0 as well.
+    return part.length * (2.0 / (*start + *end));
+}
+
+Length diameter_over_bury(Length rope, double section) {
+    return rope * std::sqrt(1.0 + std::max(0.0, section));
+}
+
+} // namespace libsplice

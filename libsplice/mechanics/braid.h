@@ -1,0 +1,39 @@
+// A braid that swells over a tail led inside it, and shortens.
+#pragma once
+
+#include "libsplice/units/quantity.h"
+
+#include <optional>
+
+namespace libsplice {
+
+/// One stretch of a buried tail, its section given as a share of the host rope's and changing
+/// evenly from its start (nearer the throat) to its end.
+struct BuriedPart {
+    Length length;
+    double section_at_start = 1.0;
+    double section_at_end = 1.0;
+};
+
+/// The rope constant K of a braid whose strands lie at `braid_angle` to the axis while it is empty,
+/// with the tail packed by `packing` (1: as the rope itself): K = 2 packing tan^2(angle). From
+/// strands of fixed length per turn; it falls when the rope is under tension.
+[[nodiscard]] double braid_constant(Angle braid_angle, double packing = 1.0);
+
+/// K from one test splice: a full-section tail that lay along `before` of the host's marks covers
+/// only `after` of it once buried. K = 1 - (after/before)^2.
+[[nodiscard]] double braid_constant_from_test(Length before, Length after);
+
+/// Length of a braid over a tail of section `section`, as a share of its empty length:
+/// sqrt(1 - K section). Nothing where K section reaches 1: such a tail does not go in.
+[[nodiscard]] std::optional<double> stuffed_share(double constant, double section);
+
+/// Host rope, measured while it is empty, that one part of a buried tail takes up; nothing where
+/// the tail does not go in.
+[[nodiscard]] std::optional<Length> host_over(const BuriedPart& part, double constant);
+
+/// Outer diameter of a rope of diameter `rope` over a tail of section `section`: d sqrt(1 +
+/// section).
+[[nodiscard]] Length diameter_over_bury(Length rope, double section = 1.0);
+
+} // namespace libsplice

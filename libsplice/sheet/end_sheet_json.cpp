@@ -1,0 +1,79 @@
+// One end as JSON.
+#include "libsplice/sheet/json_parts.h"
+#include "libsplice/sheet/piece_text.h"
+#include "libsplice/sheet/words.h"
+#include "libsplice/sheet/writers.h"
+
+namespace libsplice {
+
+namespace {
+
+void write_marks(JsonText& json, const Allowance& allowance) {
+    json.begin_array();
+    for (const Mark& mark : allowance.marks) {
+        json.begin_object();
+        json.text("name", name_of(mark.name));
+        json.metres("from_end_m", mark.from_tail_end);
+        json.end_object();
+    }
+    json.end_array();
+}
+
+void write_values(JsonText& json, const Allowance& allowance) {
+    json.begin_object();
+    for (const Value& value : allowance.values) {
+        const std::string_view name = name_of(value.name);
+        if (name.ends_with("_m")) {
+            json.metres(name, to_nanometres(Length(value.value)));
+        } else {
+            json.number(name, value.value);
+        }
+    }
+    json.end_object();
+}
+
+void write_cautions(JsonText& json, const Allowance& allowance, Citing& citing) {
+    json.begin_array();
+    for (const Caution& caution : allowance.cautions) {
+        std::string text;
+        append_filled(text, caution.text, {allowance});
+        append_rule(text, caution.rule, citing);
+        json.text(text);
+    }
+    json.end_array();
+}
+
+} // namespace
+
+void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book) {
+    const Allowance& allowance = sheet.allowance;
+    JsonText json(output);
+    Citing citing(book);
+    json.begin_object();
+    json.text("kind", sheet.kind.declaration.name);
+    json.text("rope", sheet.rope.id);
+    json.metres("allowance_m", allowance.total());
+    json.key("ledger");
+    write_ledger(json, ledger_of(allowance), "end", citing);
+    json.key("marks");
+    write_marks(json, allowance);
+    json.key("steps");
+    write_steps(json, {allowance});
+    json.key("values");
+    write_values(json, allowance);
+    json.key("retained_strength");
+    if (allowance.retained) {
+        citing.use(allowance.retained->source);
+        json.number(allowance.retained->share);
+    } else {
+        json.null();
+    }
+    json.key("cautions");
+    write_cautions(json, allowance, citing);
+    json.key("sources");
+    write_sources(json, citing);
+    json.end_object();
+    output.write('\n');
+}
+
+} // namespace libsplice

@@ -1,0 +1,80 @@
+// One end as text: its allowance, row by row, and how it is made.
+#include "libsplice/sheet/piece_text.h"
+#include "libsplice/sheet/text_facts.h"
+#include "libsplice/sheet/text_marks.h"
+#include "libsplice/sheet/words.h"
+#include "libsplice/sheet/writers.h"
+
+#include <array>
+
+namespace libsplice {
+
+namespace {
+
+void write_title(Page& page, const EndSheet& sheet, UnitSystem units) {
+    const auto& declaration = sheet.kind.declaration;
+    page.paragraph(std::string(declaration.name) + ", " + std::string(declaration.title), 0, 2);
+    page.large("ALLOWANCE", show_length(sheet.allowance.total(), units));
+    page.fact("Rope", sheet.rope.title == sheet.rope.id ? sheet.rope.id
+                                                        : sheet.rope.id + ", " + sheet.rope.title);
+    page.fact("Marks are for",
+              "rope " + show_fine(sheet.rope.counting_diameter(), units) + " in diameter");
+    page.fact("Beyond", declaration.datum);
+}
+
+/// The marks as those of a piece whose rope ends where this end's tail does.
+std::vector<PieceMark> marks_of(const Allowance& allowance) {
+    std::vector<PieceMark> marks;
+    for (const Mark& mark : allowance.marks) {
+        marks.push_back({End::a, mark.name, mark.from_tail_end});
+    }
+    return marks;
+}
+
+void write_values(Page& page, const Allowance& allowance, UnitSystem units) {
+    constexpr std::array columns{PageColumn{26}, PageColumn{20, true}};
+    for (const Value& value : allowance.values) {
+        page.row(columns,
+                 std::array<std::string, 2>{show_name(value.name), show_value(value, units)});
+    }
+}
+
+void write_cautions(Page& page, const Allowance& allowance, UnitSystem units, Citing& citing) {
+    for (const Caution& caution : allowance.cautions) {
+        std::string text;
+        append_filled(text, caution.text, {allowance, 0, units});
+        append_rule(text, caution.rule, citing);
+        page.fact("CAUTION", text);
+    }
+}
+
+} // namespace
+
+void write_end_as_text(const EndSheet& sheet, Output& output, const Book& book,
+                       const SheetOptions& options) {
+    const Allowance& allowance = sheet.allowance;
+    Page page(output);
+    Citing citing(book);
+    write_title(page, sheet, options.units);
+    page.section("LEDGER");
+    write_ledger(page, ledger_of(allowance), "allowance", options.units, citing);
+    page.section("MARKS");
+    write_marks(page, marks_of(allowance), options.units);
+    if (!allowance.values.empty()) {
+        page.section("FIGURES");
+        write_values(page, allowance, options.units);
+    }
+    page.section("STEPS IN ORDER");
+    write_steps(page, {allowance, 0, options.units});
+    page.blank();
+    write_cautions(page, allowance, options.units, citing);
+    page.fact("Strength", allowance.retained ? show_retained(*allowance.retained, citing)
+                                             : std::string("no source says what this end retains"));
+    page.blank();
+    page.rule('=');
+    write_care(page);
+    page.blank();
+    write_origin(page, book, citing);
+}
+
+} // namespace libsplice

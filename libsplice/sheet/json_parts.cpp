@@ -1,0 +1,48 @@
+#include "libsplice/sheet/json_parts.h"
+
+#include "libsplice/sheet/ledger_group.h"
+#include "libsplice/sheet/words.h"
+
+namespace libsplice {
+
+void write_ledger(JsonText& json, std::span<const LedgerRow> ledger, std::string_view whole,
+                  Citing& citing) {
+    json.begin_array();
+    for (std::size_t i = 0; i < ledger.size(); ++i) {
+        const auto& [row, end] = ledger[i];
+        json.begin_object();
+        json.text("item", name_of(row.item));
+        json.key("end");
+        end ? json.text(letter_of(*end)) : json.null();
+        json.metres("length_m", row.length);
+        json.number("sd_m", row.sd);
+        json.text("group", group_of(ledger, i, whole));
+        json.text("source", citing.text(row.source));
+        json.end_object();
+    }
+    json.end_array();
+}
+
+void write_steps(JsonText& json, const Filling& filling) {
+    std::string text;
+    json.begin_array();
+    for (const std::string_view step : filling.allowance.steps) {
+        text.clear();
+        append_filled(text, step, filling);
+        json.text(text);
+    }
+    json.end_array();
+}
+
+void write_sources(JsonText& json, const Citing& citing) {
+    json.begin_array();
+    for (const Source* source : citing.used()) {
+        json.begin_object();
+        json.text("key", source->key);
+        json.text("title", source->title);
+        json.end_object();
+    }
+    json.end_array();
+}
+
+} // namespace libsplice

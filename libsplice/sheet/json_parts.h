@@ -1,0 +1,20 @@
+// Parts that the JSON of a cut sheet and of one end have in common.
+#pragma once
+
+#include "libsplice/sheet/citing.h"
+#include "libsplice/sheet/fill_text.h"
+#include "libsplice/sheet/json_text.h"
+
+namespace libsplice {
+
+/// The rows as an array; `whole` names what a row without an end belongs to, as in group_of().
+void write_ledger(JsonText& json, std::span<const LedgerRow> ledger, std::string_view whole,
+                  Citing& citing);
+
+/// The steps as an array of texts, filled in.
+void write_steps(JsonText& json, const Filling& filling);
+
+/// The documents used so far, as an array of key and title.
+void write_sources(JsonText& json, const Citing& citing);
+
+} // namespace libsplice

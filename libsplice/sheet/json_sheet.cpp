@@ -1,0 +1,205 @@
+// A cut sheet as JSON, piece by piece.
+#include "libsplice/base/version.h"
+#include "libsplice/sheet/json_parts.h"
+#include "libsplice/sheet/piece_text.h"
+#include "libsplice/sheet/words.h"
+#include "libsplice/sheet/writers.h"
+
+namespace libsplice {
+
+namespace {
+
+class JsonSheet : public SheetWriter {
+  public:
+    JsonSheet(Output& output, const Book& book)
+        : output_(output), json_(output), book_(book), citing_(book) {}
+
+    void begin() override;
+    void piece(const Piece& piece) override;
+    void end(const Counts& counts) override;
+
+  private:
+    void write_lengths(const Piece& piece);
+    void write_marks(const Piece& piece);
+    void write_check(const Piece& piece);
+    void write_strength(const Piece& piece);
+    void write_cautions(const Piece& piece);
+    void write_fault(const Fault& fault);
+    void write_making(const Piece& piece);
+    void write_plan(const Piece& piece);
+    void write_job_texts(const Piece& piece);
+
+    Output& output_;
+    JsonText json_;
+    const Book& book_;
+    Citing citing_;
+    std::string text_;
+};
+
+void JsonSheet::begin() {
+    json_.begin_object();
+    json_.text("version", version());
+    json_.text("tables", book_.catalogue().version());
+    json_.key("pieces");
+    json_.begin_array();
+}
+
+void JsonSheet::piece(const Piece& piece) {
+    json_.new_line();
+    json_.begin_object();
+    write_lengths(piece);
+    json_.key("ledger");
+    write_ledger(json_, piece.ledger, "line", citing_);
+    write_marks(piece);
+    write_check(piece);
+    write_strength(piece);
+    write_cautions(piece);
+    json_.key("fault");
+    if (piece.fault != nullptr) {
+        write_fault(*piece.fault);
+    } else {
+        json_.null();
+    }
+    write_making(piece);
+    write_plan(piece);
+    write_job_texts(piece);
+    json_.number("design_factor", piece.design_factor);
+    json_.end_object();
+}
+
+void JsonSheet::end(const Counts& counts) {
+    json_.end_array();
+    json_.new_line();
+    json_.key("sources");
+    write_sources(json_, citing_);
+    json_.new_line();
+    json_.key("counts");
+    json_.begin_object();
+    for (const auto& [name, count] : {std::pair{"lines", counts.lines},
+                                      {"pieces", counts.pieces},
+                                      {"refused", counts.refused}}) {
+        json_.key(name);
+        json_.whole(static_cast<long long>(count));
+    }
+    json_.end_object();
+    json_.end_object();
+    output_.write('\n');
+}
+
+void JsonSheet::write_lengths(const Piece& piece) {
+    json_.text("name", piece.name);
+    json_.text("boat", piece.boat);
+    json_.key("quantity");
+    json_.whole(piece.quantity);
+    json_.text("rope", piece.rope);
+    json_.metres("finished_m", piece.finished);
+    json_.metres("cut_m", piece.fault == nullptr ? std::optional(piece.cut) : std::nullopt);
+}
+
+void JsonSheet::write_marks(const Piece& piece) {
+    json_.key("marks");
+    json_.begin_array();
+    for (const PieceMark& mark : piece.marks) {
+        json_.begin_object();
+        json_.text("end", letter_of(mark.end));
+        json_.text("name", name_of(mark.name));
+        json_.metres("from_end_m", mark.from_end);
+        json_.end_object();
+    }
+    json_.end_array();
+}
+
+void JsonSheet::write_check(const Piece& piece) {
+    json_.key("check");
+    if (!piece.check) {
+        json_.null();
+        return;
+    }
+    json_.begin_object();
+    json_.text("from", letter_of(piece.check->from));
+    json_.text("to", letter_of(piece.check->to));
+    json_.metres("reads_m", piece.check->reads);
+    json_.end_object();
+}
+
+void JsonSheet::write_strength(const Piece& piece) {
+    json_.key("retained_strength");
+    if (!piece.retained) {
+        json_.null();
+        return;
+    }
+    citing_.use(piece.retained->source);
+    json_.number(piece.retained->share);
+}
+
+void JsonSheet::write_cautions(const Piece& piece) {
+    json_.key("cautions");
+    json_.begin_array();
+    for (const PieceCaution& caution : piece.cautions) {
+        text_.clear();
+        append_caution_with_end(text_, piece, caution, UnitSystem::metric, citing_);
+        json_.text(text_);
+    }
+    json_.end_array();
+}
+
+void JsonSheet::write_fault(const Fault& fault) {
+    json_.begin_object();
+    json_.key("code");
+    json_.whole(static_cast<long long>(fault.code));
+    json_.text("text", fault.text);
+    json_.text("at", to_text(fault.at));
+    json_.text("field", fault.field);
+    if (!fault.rule.empty()) {
+        json_.text("rule", fault.rule);
+    }
+    json_.end_object();
+}
+
+void JsonSheet::write_making(const Piece& piece) {
+    json_.key("steps");
+    json_.begin_object();
+    for (const End end : {End::a, End::b}) {
+        json_.key(letter_of(end));
+        if (piece.plan != nullptr) {
+            write_steps(json_, filling_of(piece, end, UnitSystem::metric));
+        } else {
+            json_.begin_array();
+            json_.end_array();
+        }
+    }
+    json_.end_object();
+    json_.metres("between_marks_m",
+                 piece.plan != nullptr ? std::optional(piece.between_marks) : std::nullopt);
+}
+
+void JsonSheet::write_plan(const Piece& piece) {
+    const LinePlan* plan = piece.plan;
+    const bool pulled = plan != nullptr && plan->marking_pull > Force();
+    json_.number("marking_pull_n", pulled ? std::optional(plan->marking_pull.si()) : std::nullopt);
+    json_.key("bedded");
+    plan != nullptr ? json_.boolean(plan->bedded) : json_.null();
+    json_.key("fit");
+    plan != nullptr ? json_.text(name_of(plan->fit)) : json_.null();
+    json_.metres("tolerance_m", plan != nullptr ? plan->tolerance : std::nullopt);
+    json_.number("outside_tolerance", piece.outside);
+    json_.key("made_first");
+    plan != nullptr ? json_.text(letter_of(plan->made_first)) : json_.null();
+}
+
+void JsonSheet::write_job_texts(const Piece& piece) {
+    json_.text("state", piece.state);
+    json_.text("pair", piece.pair);
+    json_.text("lot", piece.lot);
+    json_.text("colour", piece.colour);
+    json_.text("thread", piece.thread);
+    json_.text("note", piece.note);
+}
+
+} // namespace
+
+std::unique_ptr<SheetWriter> json_sheet(Output& output, const Book& book) {
+    return std::make_unique<JsonSheet>(output, book);
+}
+
+} // namespace libsplice

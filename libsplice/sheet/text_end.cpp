@@ -1,0 +1,82 @@
+#include "libsplice/sheet/text_end.h"
+
+#include "libsplice/sheet/piece_text.h"
+#include "libsplice/sheet/text_facts.h"
+#include "libsplice/sheet/text_heading.h"
+#include "libsplice/sheet/text_marks.h"
+#include "libsplice/sheet/words.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr Nanometres too_little_to_show = nanometres_per_metre / 2000;
+
+std::string bearing_point_of(End end) {
+    return "the bearing point of end " + std::string(letter_of(end));
+}
+
+} // namespace
+
+void write_end_of_piece(Page& page, const Piece& piece, End end, UnitSystem units, Citing& citing) {
+    const bool first = end == piece.plan->made_first;
+    const auto& declaration = piece.plan->end(end).kind->declaration;
+    page.blank();
+    page.paragraph("END " + std::string(end == End::a ? "A" : "B") +
+                       (first ? ", made first: " : ", made last: ") +
+                       std::string(declaration.name) + ", " + std::string(declaration.title),
+                   2, 2);
+    if (first) {
+        write_first_marks(page, piece, units);
+    } else {
+        write_last_marks(page, piece, units);
+    }
+    const Filling filling = filling_of(piece, end, units);
+    write_steps(page, filling);
+    write_bury(page, filling.allowance, units);
+    for (const PieceCaution& caution : piece.cautions) {
+        if (caution.end == end) {
+            std::string text;
+            append_caution(text, piece, caution, units, citing);
+            page.fact("CAUTION", text);
+        }
+    }
+}
+
+void write_check(Page& page, const Piece& piece, UnitSystem units) {
+    if (!piece.check) {
+        return;
+    }
+    const LinePlan& plan = *piece.plan;
+    const Nanometres reads = piece.check->reads;
+    std::string text = how_to_pull(plan, units) + " From " + bearing_point_of(piece.check->from) +
+                       " to the " + standing_mark_of(*plan.end(piece.check->to).allowance) +
+                       " mark of end " + std::string(letter_of(piece.check->to)) + " must read " +
+                       show_length(reads, units);
+    if (plan.tolerance) {
+        text += " (" + show_length(reads - *plan.tolerance, units) + " to " +
+                show_length(reads + *plan.tolerance, units) + ")";
+    }
+    page.blank();
+    page.fact("CHECK", text);
+    page.fact("read", "______________");
+}
+
+void write_over(Page& page, const Piece& piece, UnitSystem units) {
+    if (piece.over < too_little_to_show) {
+        return;
+    }
+    std::string parts;
+    for (const LedgerRow& entry : piece.ledger) {
+        if (entry.row.item >= Item::extra && entry.row.length >= too_little_to_show) {
+            parts += parts.empty() ? ". It holds " : ", ";
+            parts += name_of(entry.row.item);
+            parts += ' ' + show_length(entry.row.length, units);
+        }
+    }
+    page.fact("TRIM", "Trim the last " + show_length(piece.over, units) + " only after " +
+                          (piece.check ? "the check" : "the line has been tried aboard") + parts +
+                          ".");
+}
+
+} // namespace libsplice

@@ -1,0 +1,79 @@
+#include "libsplice/sheet/text_marks.h"
+
+#include "libsplice/sheet/text_facts.h"
+#include "libsplice/sheet/words.h"
+
+#include <algorithm>
+#include <array>
+
+namespace libsplice {
+
+namespace {
+
+/// A piece's marks stand end by end.
+std::span<const PieceMark> marks_of(const Piece& piece, End end) {
+    const auto marks = std::ranges::equal_range(piece.marks, end, {}, &PieceMark::end);
+    return {marks.begin(), marks.end()};
+}
+
+/// A mark's name as it is said in a sentence, without its comma.
+std::string spoken(MarkName mark) {
+    std::string name(name_of(mark));
+    std::erase(name, ',');
+    return name;
+}
+
+std::string last_mark(const Piece& piece, End end) {
+    const auto marks = marks_of(piece, end);
+    return (marks.empty() ? "cut end" : spoken(marks.back().name)) + " of end " +
+           std::string(letter_of(end));
+}
+
+} // namespace
+
+void write_marks(Page& page, std::span<const PieceMark> marks, UnitSystem units) {
+    constexpr std::array columns{PageColumn{26}, PageColumn{20, true}, PageColumn{20, true}};
+    page.row(columns,
+             std::array<std::string, 3>{"mark", "from the cut end", "from the mark before"});
+    Nanometres before = 0;
+    for (const PieceMark& mark : marks) {
+        page.row(columns, std::array<std::string, 3>{std::string(name_of(mark.name)),
+                                                     show_length(mark.from_end, units),
+                                                     show_length(mark.from_end - before, units)});
+        before = mark.from_end;
+    }
+}
+
+void write_first_marks(Page& page, const Piece& piece, UnitSystem units) {
+    write_marks(page, marks_of(piece, piece.plan->made_first), units);
+}
+
+void write_last_marks(Page& page, const Piece& piece, UnitSystem units) {
+    constexpr std::array columns{PageColumn{20}, PageColumn{16, true}, PageColumn{16, true},
+                                 PageColumn{18, true}};
+    const End first = piece.plan->made_first;
+    page.row(columns, std::array<std::string, 4>{
+                          "mark", "provisional, from the cut end", "from the mark before",
+                          "final, from the bearing point of end " + std::string(letter_of(first))});
+    const Nanometres to_bearing_point = piece.cut - piece.plan->first().allowance->total();
+    Nanometres before = 0;
+    for (const PieceMark& mark : marks_of(piece, other(first))) {
+        page.row(columns, std::array<std::string, 4>{
+                              std::string(name_of(mark.name)), show_length(mark.from_end, units),
+                              show_length(mark.from_end - before, units),
+                              show_length(to_bearing_point - mark.from_end, units)});
+        before = mark.from_end;
+    }
+    page.paragraph("Between the marks, " + last_mark(piece, first) + " to " +
+                       last_mark(piece, other(first)) + ": " +
+                       show_length(piece.between_marks, units),
+                   4, 2);
+}
+
+std::string standing_mark_of(const Allowance& allowance) {
+    const auto mark =
+        std::ranges::find(allowance.marks, allowance.standing_mark, &Mark::from_tail_end);
+    return mark == allowance.marks.end() ? "last" : spoken(mark->name);
+}
+
+} // namespace libsplice

@@ -1,0 +1,67 @@
+// The formats by name, and the writer of each.
+#include "libsplice/sheet/writer.h"
+
+#include "libsplice/sheet/writers.h"
+
+#include <gsl/assert>
+
+#include <algorithm>
+#include <array>
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::array<std::string_view, 3> names{"text", "csv", "json"};
+static_assert(names.size() == static_cast<std::size_t>(Format::json) + 1);
+
+} // namespace
+
+std::span<const std::string_view> format_names() {
+    return names;
+}
+
+std::optional<Format> read_format(std::string_view name) {
+    const auto found = std::ranges::find(names, name);
+    return found == names.end() ? std::nullopt
+                                : std::optional(static_cast<Format>(found - names.begin()));
+}
+
+std::unique_ptr<SheetWriter> sheet_writer(Format format, Output& output, const Book& book,
+                                          const SheetOptions& options) {
+    switch (format) {
+    case Format::text:
+        return text_sheet(output, book, options);
+    case Format::csv:
+        return csv_sheet(output, book, options);
+    case Format::json:
+        return json_sheet(output, book);
+    }
+    Expects(false);
+    return nullptr;
+}
+
+std::vector<LedgerRow> ledger_of(const Allowance& allowance) {
+    std::vector<LedgerRow> ledger;
+    for (const Row& row : allowance.rows) {
+        ledger.push_back({row, std::nullopt});
+    }
+    return ledger;
+}
+
+void write_end(const EndSheet& sheet, Format format, Output& output, const Book& book,
+               const SheetOptions& options) {
+    switch (format) {
+    case Format::text:
+        write_end_as_text(sheet, output, book, options);
+        return;
+    case Format::csv:
+        write_end_as_csv(sheet, output, book, options);
+        return;
+    case Format::json:
+        write_end_as_json(sheet, output, book);
+        return;
+    }
+}
+
+} // namespace libsplice

@@ -1,0 +1,53 @@
+// What a sheet writer is: begin, a piece at a time, end.
+#pragma once
+
+#include "libsplice/base/output.h"
+#include "libsplice/cut/cutter.h"
+#include "libsplice/cut/piece.h"
+#include "libsplice/units/show.h"
+
+#include <memory>
+#include <optional>
+#include <string_view>
+
+namespace libsplice {
+
+enum class Format : std::uint8_t { text, csv, json };
+/// The formats' names, in order of `Format`.
+[[nodiscard]] std::span<const std::string_view> format_names();
+[[nodiscard]] std::optional<Format> read_format(std::string_view name);
+
+/// How a sheet is written.
+struct SheetOptions {
+    UnitSystem units = UnitSystem::metric; ///< JSON is in SI whatever this says
+    bool ledger = false;                   ///< text: show every row of the ledger
+    double risk = 0.01;                    ///< the risk that the spares were worked out for
+};
+
+/// Writes a cut sheet piece by piece; memory does not grow with their number.
+class SheetWriter {
+  public:
+    SheetWriter() = default;
+    SheetWriter(const SheetWriter&) = delete;
+    SheetWriter& operator=(const SheetWriter&) = delete;
+    virtual ~SheetWriter() = default;
+
+    virtual void begin() = 0;
+    virtual void piece(const Piece& piece) = 0;
+    virtual void end(const Counts& counts) = 0;
+};
+
+/// A writer of the format; output and book must outlive it.
+[[nodiscard]] std::unique_ptr<SheetWriter>
+sheet_writer(Format format, Output& output, const Book& book, const SheetOptions& options);
+
+/// One end worked out by itself, for `splice end`.
+struct EndSheet {
+    const Kind& kind;
+    const Rope& rope;
+    const Allowance& allowance;
+};
+void write_end(const EndSheet& sheet, Format format, Output& output, const Book& book,
+               const SheetOptions& options);
+
+} // namespace libsplice

@@ -1,0 +1,122 @@
+// Knots and plain ends, row by row against arithmetic by hand.
+#include "ends.h"
+
+namespace libsplice::testing {
+namespace {
+
+TEST(FigureEight, RowsAreTheTightKnotTimesTheHand) {
+    // Covered rope of 8 mm: 13.716 x 1.15 x 8 = 126.1872; body 3.5 D = 28; stub 8 D = 64; heat
+    // takes 3 to 5 mm.
+    const auto end = make_end("figure-eight", "double-braid polyester 8 mm");
+    EXPECT_NEAR(length_of(end, Item::knot), 126.1872, near);
+    EXPECT_NEAR(spread_of(end, Item::knot), 12.61872, 1e-8); // a tenth of it
+    EXPECT_NEAR(length_of(end, Item::knot_body), 28.0, near);
+    EXPECT_NEAR(spread_of(end, Item::knot_body), 4.0, 1e-9); // half a diameter
+    EXPECT_NEAR(length_of(end, Item::stub), 64.0, near);
+    EXPECT_NEAR(length_of(end, Item::cutting_loss), 4.0, near);
+    EXPECT_NEAR(spread_of(end, Item::cutting_loss), 0.577350269, 1e-8);
+    EXPECT_NEAR(in_millimetres(end.total()), 222.1872, near);
+    EXPECT_NEAR(mark_of(end, MarkName::knot_far_side), 68.0, near);
+    EXPECT_NEAR(mark_of(end, MarkName::knot_face), 222.1872, near);
+    EXPECT_FALSE(end.retained);
+}
+
+TEST(FigureEight, HandSetsSoftBraidTighterThanCoveredRope) {
+    const auto knot = [](std::string_view rope) {
+        return length_of(make_end("figure-eight", rope), Item::knot);
+    };
+    EXPECT_NEAR(knot("braid-12 HMPE 10 mm"), 144.018, near);       // 1.05
+    EXPECT_NEAR(knot("core-dependent HMPE 10 mm"), 157.734, near); // 1.15
+    EXPECT_NEAR(knot("laid-3 nylon 10 mm"), 150.876, near);        // 1.1
+    EXPECT_NEAR(knot("solid-braid polyester 10 mm"), 150.876, near);
+}
+
+TEST(FigureEight, StubIsLongerInSlipperyRope) {
+    const auto stub = [](std::string_view rope) {
+        return length_of(make_end("figure-eight", rope), Item::stub);
+    };
+    EXPECT_NEAR(stub("braid-12 HMPE 10 mm"), 200.0, near);
+    EXPECT_NEAR(stub("core-dependent HMPE 10 mm"), 120.0, near);
+    EXPECT_NEAR(stub("laid-3 polyester 10 mm"), 80.0, near);
+}
+
+TEST(FigureEight, TakesTheHandAndTheStubOfTheJob) {
+    const auto end = make_end("figure-eight", "double-braid polyester 8 mm",
+                              {{"set", "1.25"}, {"stub", "50 mm"}});
+    EXPECT_NEAR(length_of(end, Item::knot), 137.16, near); // 13.716 x 1.25 x 8
+    EXPECT_NEAR(length_of(end, Item::stub), 50.0, near);
+}
+
+TEST(FigureEight, RetainsAboutHalfInLaidRope) {
+    const auto end = make_end("figure-eight", "laid-3 nylon 10 mm");
+    ASSERT_TRUE(end.retained);
+    EXPECT_NEAR(end.retained->share, 0.48, 1e-12);
+}
+
+TEST(Bowline, RowsAreLegsKnotAndStub) {
+    // 8 mm, a soft loop of 60 mm: half a circle of the rope and two legs, 4 pi + 120 =
+    // 132.566370614; 15 D beyond them, a stub of 12 D, heat.
+    const auto end = make_end("bowline", "double-braid polyester 8 mm", {{"loop", "60 mm"}});
+    EXPECT_NEAR(length_of(end, Item::loop_legs), 132.566370614, near);
+    EXPECT_NEAR(length_of(end, Item::knot_to_bearing), -60.0, near);
+    EXPECT_NEAR(length_of(end, Item::knot), 120.0, near);
+    EXPECT_NEAR(spread_of(end, Item::knot), 18.47520861, 1e-7); // 4 D either way, over root 3
+    EXPECT_EQ(find_row(end, Item::knot)->group, Group::hand);
+    EXPECT_NEAR(length_of(end, Item::stub), 96.0, near);
+    EXPECT_NEAR(in_millimetres(end.total()), 292.566370614, near);
+    EXPECT_NEAR(mark_of(end, MarkName::loop_near), 220.0, near); // 4 + 96 + 120
+    EXPECT_NEAR(mark_of(end, MarkName::loop_far), 352.566370614, near);
+}
+
+TEST(Bowline, StubIsLongerInSlipperyRope) {
+    const auto stub = [](std::string_view rope) {
+        return length_of(make_end("bowline", rope), Item::stub);
+    };
+    EXPECT_NEAR(stub("braid-12 HMPE 10 mm"), 200.0, near);
+    EXPECT_NEAR(stub("core-dependent HMPE 10 mm"), 150.0, near);
+    EXPECT_NEAR(stub("laid-3 nylon 10 mm"), 120.0, near);
+}
+
+TEST(Bowline, RetainsWhatTestsOfThatRopePrint) {
+    const auto retained = [](std::string_view rope) {
+        const auto end = make_end("bowline", rope);
+        return end.retained ? end.retained->share : not_there;
+    };
+    EXPECT_NEAR(retained("laid-3 nylon 10 mm"), 0.60, 1e-12);
+    EXPECT_NEAR(retained("double-braid polyester 10 mm"), 0.434, 1e-12); // 1600 of 3690 kg
+    EXPECT_NEAR(retained("core-dependent HMPE 7 mm"), 0.401, 1e-12);     // 2150 of 5360 kg
+    EXPECT_TRUE(std::isnan(retained("solid-braid polyester 4 mm")));
+}
+
+TEST(Bowline, LoopTooSmallNamesTheLoop) {
+    const auto fault =
+        refuse_end("bowline", "double-braid polyester 8 mm", {{"loop", "20 mm"}, {"pin", "20 mm"}});
+    EXPECT_EQ(fault.code, Code::eye_too_small);
+    EXPECT_EQ(fault.field, "loop");
+}
+
+TEST(PlainEnds, CostOnlyTheCut) {
+    const auto heat = make_end("bare", "double-braid polyester 8 mm");
+    EXPECT_NEAR(in_millimetres(heat.total()), 4.0, near);
+    const auto shears = make_end("bare", "braid-12 HMPE 5 mm"); // it melts too low for heat
+    EXPECT_NEAR(in_millimetres(shears.total()), 2.0, near);
+    const auto covered = make_end("bare", "core-dependent HMPE 5 mm"); // its cover is sealed
+    EXPECT_NEAR(in_millimetres(covered.total()), 4.0, near);
+    const auto manila = make_end("bare", "laid-3 manila 14 mm");
+    EXPECT_NEAR(in_millimetres(manila.total()), 2.0, near);
+    EXPECT_EQ(make_end("bare", "wire stainless-steel 4 mm").total(), 0);
+    EXPECT_FALSE(heat.made);
+    EXPECT_NEAR(mark_of(heat, MarkName::bearing_point), 4.0, near);
+}
+
+TEST(Whipped, LiesOneDiameterFromTheEnd) {
+    const auto end = make_end("whipped", "double-braid polyester 8 mm");
+    EXPECT_NEAR(in_millimetres(end.total()), 4.0, near);
+    EXPECT_NEAR(value_of(end, ValueName::whipping_m), 12.0, near); // 1.5 D
+    EXPECT_NEAR(mark_of(end, MarkName::whipping), 24.0, near);     // 4 + 8 + 12
+    const auto longer = make_end("whipped", "double-braid polyester 8 mm", {{"length", "20 mm"}});
+    EXPECT_NEAR(mark_of(longer, MarkName::whipping), 32.0, near);
+}
+
+} // namespace
+} // namespace libsplice::testing

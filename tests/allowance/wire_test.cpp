@@ -1,0 +1,92 @@
+// clipped-eye: clips and turn-back as printed for each size of wire, and nothing in between.
+#include "ends.h"
+
+namespace libsplice::testing {
+namespace {
+
+struct ClipCase {
+    std::string_view size;
+    double clips;
+    double turn_back; ///< inches
+    std::string_view source;
+};
+
+// The supplier's table of small sizes, then 8 CCR 8497, Table 1.
+constexpr std::array clip_cases{
+    ClipCase{"1/8 in", 2, 3.75, "small-wire-clip-table"},
+    ClipCase{"3/16 in", 2, 3.75, "small-wire-clip-table"},
+    ClipCase{"1/4 in", 2, 4.75, "small-wire-clip-table"},
+    ClipCase{"5/16 in", 2, 5.25, "small-wire-clip-table"},
+    ClipCase{"3/8 in", 2, 6.5, "small-wire-clip-table"},
+    ClipCase{"7/16 in", 2, 7, "small-wire-clip-table"},
+    ClipCase{"1/2 in", 3, 11.5, "california-8-ccr-8497"},
+    ClipCase{"9/16 in", 3, 12, "california-8-ccr-8497"},
+    ClipCase{"5/8 in", 3, 12, "california-8-ccr-8497"},
+    ClipCase{"3/4 in", 4, 18, "california-8-ccr-8497"},
+    ClipCase{"7/8 in", 4, 19, "california-8-ccr-8497"},
+    ClipCase{"1 in", 5, 26, "california-8-ccr-8497"},
+    ClipCase{"1 1/8 in", 6, 34, "california-8-ccr-8497"},
+    ClipCase{"1 1/4 in", 6, 37, "california-8-ccr-8497"},
+    ClipCase{"1 1/2 in", 7, 48, "california-8-ccr-8497"},
+};
+
+std::string wire(std::string_view size) {
+    return "wire galvanised-steel " + std::string(size);
+}
+
+TEST(ClippedEye, ClipsAndTurnBackAreThePrintedOnes) {
+    for (const auto& clip : clip_cases) {
+        const auto end = make_end("clipped-eye", wire(clip.size));
+        EXPECT_NEAR(end.find(ValueName::clips).value_or(0.0), clip.clips, 1e-12) << clip.size;
+        EXPECT_NEAR(length_of(end, Item::turn_back), clip.turn_back * 25.4, near) << clip.size;
+        EXPECT_EQ(source_of(end, Item::turn_back), clip.source) << clip.size;
+    }
+}
+
+TEST(ClippedEye, RowsAndMarksAreTheArithmetic) {
+    // 1/8 in = 3.175 mm; pin 10, eye 30: h = 25, R = 6.5875, w = 1.5875. rho^2 = 627.52015625,
+    // leg = sqrt(627.52015625 - 43.39515625) = sqrt(584.125) = 24.16867811,
+    // beta = asin(6.5875/25.05035242) - atan(1.5875/25) = 0.266111 - 0.063415.
+    const auto end = make_end("clipped-eye", wire("1/8 in"), {{"eye", "30 mm"}, {"pin", "10 mm"}});
+    const double beta = std::asin(6.5875 / 25.05035242) - std::atan(1.5875 / 25.0);
+    const double round = 6.5875 * (3.141592654 + 2.0 * beta) + 2.0 * 24.16867811;
+    EXPECT_NEAR(length_of(end, Item::eye_legs), round, 1e-5);
+    EXPECT_NEAR(in_millimetres(end.total()), round - 30.0 + 95.25, 1e-5);
+    EXPECT_NEAR(mark_of(end, MarkName::turn_back), 95.25, near);
+    EXPECT_NEAR(mark_of(end, MarkName::far_throat), 95.25 + round, 1e-5);
+    EXPECT_EQ(find_row(end, Item::cutting_loss), nullptr);
+    EXPECT_NEAR(value_of(end, ValueName::spacing_m), 19.05, near); // 6 D
+    ASSERT_TRUE(end.retained);
+    EXPECT_NEAR(end.retained->share, 0.80, 1e-12);
+}
+
+TEST(ClippedEye, MoreClipsTurnBackInProportion) {
+    const auto end = make_end("clipped-eye", wire("1/8 in"), {{"clips", "3"}});
+    EXPECT_NEAR(length_of(end, Item::turn_back), 142.875, near); // 95.25 x 3/2
+}
+
+TEST(ClippedEye, FewerClipsOrLessTurnBackAreRefused) {
+    const auto clips = refuse_end("clipped-eye", wire("1/2 in"), {{"clips", "2"}});
+    EXPECT_EQ(clips.code, Code::below_published_minimum);
+    EXPECT_EQ(clips.field, "clips");
+    EXPECT_TRUE(clips.rule.starts_with("california-8-ccr-8497")) << clips.rule;
+    const auto turned = refuse_end("clipped-eye", wire("1/2 in"), {{"turn_back", "11 in"}});
+    EXPECT_EQ(turned.code, Code::below_published_minimum);
+    EXPECT_EQ(turned.field, "turn_back");
+    make_end("clipped-eye", wire("1/2 in"), {{"turn_back", "11 1/2 in"}});
+}
+
+TEST(ClippedEye, SizesInBetweenNameTheirNeighbours) {
+    const auto between = refuse_end("clipped-eye", wire("5 mm")); // 0.197 in
+    EXPECT_EQ(between.code, Code::size_not_printed);
+    EXPECT_TRUE(says(between, "3/16 in") && says(between, "1/4 in")) << between.text;
+    const auto thinner = refuse_end("clipped-eye", wire("2 mm"));
+    EXPECT_EQ(thinner.code, Code::size_not_printed);
+    EXPECT_TRUE(says(thinner, "1/8 in")) << thinner.text;
+    const auto thicker = refuse_end("clipped-eye", wire("40 mm"));
+    EXPECT_EQ(thicker.code, Code::size_not_printed);
+    EXPECT_TRUE(says(thicker, "1 1/2 in")) << thicker.text;
+}
+
+} // namespace
+} // namespace libsplice::testing

@@ -1,0 +1,69 @@
+// Breaking strengths against print.
+#include "lookup.h"
+
+#include <array>
+
+namespace libsplice {
+namespace {
+
+using testing::shipped;
+
+double breaking(const std::string& description) {
+    const auto rope = shipped().rope(description);
+    if (!rope || !rope->breaking) {
+        ADD_FAILURE() << "no strength for " << description;
+        return 0.0;
+    }
+    return rope->breaking->value.si();
+}
+
+TEST(PrintedStrength, LaidRopes) {
+    struct Row {
+        std::string size;
+        double manila, nylon, polyester; ///< kN; the row printed as 12 mm is 1/2 in rope
+    };
+    for (const auto& row : {
+             Row{"6 mm", 2.4, 6.61, 5.34},
+             Row{"8 mm", 4.0, 10.2, 8.3},
+             Row{"10 mm", 5.4, 14.4, 12.0},
+             Row{"1/2 in", 10.6, 25.2, 19.6},
+             Row{"14 mm", 13.8, 32.0, 23.1},
+             Row{"16 mm", 17.6, 39.6, 27.1},
+             Row{"18 mm", 21.6, 56.8, 37.4},
+             Row{"24 mm", 36.0, 98.9, 58.6},
+         }) {
+        EXPECT_NEAR(breaking("laid-3 manila " + row.size), row.manila * 1000, 1e-6) << row.size;
+        EXPECT_NEAR(breaking("laid-3 nylon " + row.size), row.nylon * 1000, 1e-6) << row.size;
+        EXPECT_NEAR(breaking("laid-3 polyester " + row.size), row.polyester * 1000, 1e-6)
+            << row.size;
+    }
+    EXPECT_NEAR(breaking("laid-3 manila 5 mm"), 1800, 1e-6);
+    EXPECT_NEAR(breaking("laid-3 nylon 5 mm"), 3910, 1e-6);
+    EXPECT_FALSE(shipped().rope("laid-3 polyester 5 mm")->breaking.has_value());
+    EXPECT_FALSE(shipped().rope("laid-3 manila 12 mm")->breaking.has_value());
+}
+
+TEST(PrintedStrength, SmallWire) {
+    struct Row {
+        std::string size;
+        double carbon, stainless; ///< lbf, AC 43.13-1B, Table 7-3
+    };
+    constexpr double pound = 4.4482216152605;
+    for (const auto& row :
+         {Row{"1/16 in", 480, 480}, Row{"3/32 in", 920, 920}, Row{"1/8 in", 2000, 1760},
+          Row{"5/32 in", 2800, 2400}, Row{"3/16 in", 4200, 3700}, Row{"7/32 in", 5600, 5000},
+          Row{"1/4 in", 7000, 6400}}) {
+        EXPECT_NEAR(breaking("wire galvanised-steel " + row.size), row.carbon * pound, 1e-6)
+            << row.size;
+        EXPECT_NEAR(breaking("wire stainless-steel " + row.size), row.stainless * pound, 1e-6)
+            << row.size;
+    }
+}
+
+TEST(PrintedStrength, InventedRopesLendNothingToDescriptions) {
+    EXPECT_FALSE(shipped().rope("double-braid polyester 6 mm")->breaking.has_value());
+    EXPECT_FALSE(shipped().rope("braid-12 HMPE 5 mm")->breaking.has_value());
+}
+
+} // namespace
+} // namespace libsplice

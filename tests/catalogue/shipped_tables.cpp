@@ -1,0 +1,117 @@
+// The shipped tables as a whole: every number has a source, and every source a number.
+#include "folder.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <set>
+#include <utility>
+
+namespace libsplice {
+namespace {
+
+using testing::shipped;
+
+std::set<std::string> keys_in_use(const Catalogue& catalogue) {
+    std::set<std::string> keys;
+    for (std::size_t i = 0; i < catalogue.citations().size(); ++i) {
+        const Citation& citation =
+            catalogue.citations().at(CitationId(static_cast<std::uint16_t>(i)));
+        if (!citation.key.empty()) {
+            keys.insert(citation.key);
+        }
+    }
+    return keys;
+}
+
+TEST(ShippedTables, EverySourceResolvesAndIsUsed) {
+    std::set<std::string> listed;
+    for (const auto& source : shipped().sources()) {
+        listed.insert(source.key);
+    }
+    EXPECT_FALSE(listed.empty());
+    EXPECT_EQ(keys_in_use(shipped()), listed);
+}
+
+TEST(ShippedTables, EveryFigureNamesItsSourceAndPlace) {
+    for (const Rule& rule : shipped().rules()) {
+        for (const auto& [id, figure] : rule.figures) {
+            const Citation& citation = shipped().citations().at(figure.source);
+            EXPECT_NE(shipped().find_source(citation.key), nullptr) << rule.id << name_of(id);
+            EXPECT_NE(citation.locator.find_first_not_of(' '), std::string::npos) << rule.id;
+        }
+    }
+}
+
+TEST(ShippedTables, WhatIsPrintedNamesADocument) {
+    const std::set<std::string> no_documents{"common-practice", "from-memory", "computed", "demo"};
+    for (std::size_t i = 0; i < shipped().citations().size(); ++i) {
+        const Citation& citation =
+            shipped().citations().at(CitationId(static_cast<std::uint16_t>(i)));
+        const bool document = citation.status == Status::printed ||
+                              (citation.status == Status::derived && !citation.key.empty());
+        EXPECT_EQ(document, !citation.key.empty() && !no_documents.contains(citation.key))
+            << to_text(citation);
+    }
+}
+
+TEST(ShippedTables, NoDefaultStandsBelowAPublishedMinimum) {
+    const std::array<std::pair<FigureId, FigureId>, 3> pairs{
+        std::pair{FigureId::tail, FigureId::minimum_tail},
+        std::pair{FigureId::tucks, FigureId::minimum_tucks},
+        std::pair{FigureId::stub, FigureId::minimum_stub}};
+    std::set<std::string> kinds;
+    for (const Rule& rule : shipped().rules()) {
+        kinds.insert(rule.kinds.begin(), rule.kinds.end());
+    }
+    int compared = 0;
+    for (const auto& kind : kinds) {
+        std::vector<const Rule*> of_kind;
+        for (const Rule& rule : shipped().rules()) {
+            if (std::ranges::find(rule.kinds, kind) != rule.kinds.end()) {
+                of_kind.push_back(&rule);
+            }
+        }
+        for (const auto construction : construction_names()) {
+            for (const auto fibre : fibre_names()) {
+                const auto rope =
+                    shipped().rope(std::string(construction) + ' ' + std::string(fibre) + " 6 mm");
+                const Rules rules(*rope, of_kind, {}, nullptr);
+                for (const auto& [figure, least] : pairs) {
+                    const Figure* minimum = rules.find(least);
+                    if (minimum == nullptr || rules.find(figure) == nullptr) {
+                        continue;
+                    }
+                    ++compared;
+                    EXPECT_GE(rules.find(figure)->value, minimum->value)
+                        << kind << ' ' << rope->id << ' ' << name_of(figure);
+                }
+            }
+        }
+    }
+    EXPECT_GT(compared, 20);
+}
+
+TEST(ShippedTables, EveryNamedRuleIsNamedOncePerKindAndRope) {
+    std::map<std::pair<std::string, std::string>, std::vector<const Rule*>> named;
+    for (const Rule& rule : shipped().rules()) {
+        for (const auto& kind : rule.kinds) {
+            named[{kind, rule.name}].push_back(&rule);
+        }
+    }
+    for (const auto& [key, rules] : named) {
+        for (const auto construction : construction_names()) {
+            for (const auto fibre : fibre_names()) {
+                const auto rope = shipped().rope(std::string(construction) + ' ' +
+                                                 std::string(fibre) + " 1/2 in");
+                EXPECT_LE(std::ranges::count_if(
+                              rules, [&](const Rule* rule) { return rule->applies_to(*rope); }),
+                          1)
+                    << key.first << ' ' << key.second << ' ' << rope->id;
+            }
+        }
+    }
+}
+
+} // namespace
+} // namespace libsplice

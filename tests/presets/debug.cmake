@@ -1,0 +1,5 @@
+# For stepping through: cmake -C tests/presets/debug.cmake -S . -B build/debug
+set(CMAKE_BUILD_TYPE Debug CACHE STRING "" FORCE)
+set(CMAKE_CXX_FLAGS_DEBUG "-O0 -g -D_GLIBCXX_ASSERTIONS" CACHE STRING "" FORCE)
+set(LIBSPLICE_TESTS ON CACHE BOOL "" FORCE)
+set(LIBSPLICE_WERROR ON CACHE BOOL "" FORCE)

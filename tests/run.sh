@@ -1,0 +1,16 @@
+#!/bin/sh
+# Builds and passes every test twice: under the address and undefined-behaviour sanitizers, then as
+# released. Installs what is missing first. It stops at the first build or run that fails, and ends
+# in ctest's own closing lines.
+set -eu
+root=$(CDPATH= cd -- "$(dirname -- "$0")/.." && pwd)
+. "$root/.ci/setup.sh"
+
+install_packages build test
+for variant in asan release; do
+    build "$variant" all
+done
+for variant in asan release; do
+    say "Tests: $variant"
+    ctest --test-dir "$root/build/$variant" -j "$(nproc)" --output-on-failure --no-tests=error
+done

@@ -1,0 +1,172 @@
+// A piece made up by hand, with round figures, for the sheets to print.
+#pragma once
+
+#include "libsplice/sheet/writer.h"
+
+#include <gtest/gtest.h>
+
+#include <array>
+#include <memory>
+#include <string>
+
+namespace libsplice {
+
+inline Nanometres mm(std::int64_t count) {
+    return count * 1'000'000;
+}
+
+inline Book shipped_book() {
+    FaultSink faults;
+    const std::array<std::string, 1> folders{LIBSPLICE_TABLES_DIR};
+    auto catalogue = Catalogue::load(folders, faults);
+    EXPECT_TRUE(catalogue.has_value());
+    auto book = Book::open(*std::move(catalogue));
+    EXPECT_TRUE(book.has_value());
+    return *std::move(book);
+}
+
+/// The first citation of the tables that names a document.
+inline CitationId document_of(const Book& book) {
+    for (std::uint16_t i = 0; i < book.catalogue().citations().size(); ++i) {
+        if (!book.citation(CitationId{i}).key.empty()) {
+            return CitationId{i};
+        }
+    }
+    ADD_FAILURE() << "the tables cite no document";
+    return cited_job;
+}
+
+inline constexpr std::array<std::string_view, 2> bench_steps{
+    "Lead {tail} of tail inside, past the far throat at {@far throat}.", "Put in {tucks} tucks."};
+
+/// 100 - 40 + 300 + 20 = 380 mm beyond the bearing point, far throat at 400 mm.
+inline Allowance hand_eye(CitationId document) {
+    Allowance eye;
+    const auto none = SpreadOrigin::none;
+    eye.add(Row{Item::eye_legs, Group::own, none, cited_geometry, mm(100), 0.0});
+    eye.add(Row{Item::throat_to_bearing, Group::own, none, cited_job, mm(-40), 0.0});
+    eye.add(Row{Item::tail, Group::own, none, document, mm(300), 0.0});
+    eye.add(Row{Item::take_up, Group::take_up, none, document, mm(20), 0.01});
+    eye.add(Mark{MarkName::taper_start, mm(100)});
+    eye.add(Mark{MarkName::near_throat, mm(300)});
+    eye.add(Mark{MarkName::far_throat, mm(400)});
+    eye.add(Value{ValueName::tail_m, 0.3});
+    eye.add(Value{ValueName::bury_m, 0.3});
+    eye.add(Value{ValueName::minimum_bury_m, 0.2});
+    eye.add(Value{ValueName::over_bury_m, 0.0071});
+    eye.add(Value{ValueName::tucks, 5.0});
+    eye.add(Value{ValueName::throat_angle_deg, 23.4});
+    eye.add(Caution{"a tail of {tail} is short", document});
+    eye.steps = bench_steps;
+    eye.standing_mark = mm(400);
+    eye.retained = Retained{0.9, document};
+    return eye;
+}
+
+/// A line of 2 m between two such eyes: 2000 - 10 + 380 + 380 + 13 + 2 = 2765 mm of rope.
+class Bench {
+  public:
+    Bench() : book(shipped_book()), eye(hand_eye(document_of(book))) {
+        kind.declaration.name = "hand-eye";
+        kind.declaration.title = "an eye made up for a test";
+        kind.declaration.datum = "inside of the eye's crown";
+        rope.id = "braid-12 HMPE 5 mm";
+        rope.title = rope.id;
+        rope.construction = Construction::braid_12;
+        rope.diameter = millimetres(5.0);
+        plan.rope = &rope;
+        for (EndPlan& end : plan.ends) {
+            end.kind = &kind;
+            end.allowance = &eye;
+        }
+        plan.fit = Fit::exact;
+        plan.tolerance = mm(3);
+        plan.marking_pull = newtons(4.5 * newtons_per_kgf);
+        fill_piece();
+    }
+
+    std::string sheet(Format format, const SheetOptions& options = {}) {
+        std::string text;
+        Output output = Output::to_string(text);
+        const auto writer = sheet_writer(format, output, book, options);
+        writer->begin();
+        writer->piece(piece);
+        writer->piece(piece);
+        writer->end({2, 4, 0});
+        output.flush();
+        return text;
+    }
+
+    std::string end_sheet(Format format, const SheetOptions& options = {}) const {
+        std::string text;
+        Output output = Output::to_string(text);
+        write_end({kind, rope, eye}, format, output, book, options);
+        output.flush();
+        return text;
+    }
+
+    /// Turns the piece into one that cannot be cut.
+    void refuse() {
+        fault = Fault{Code::buries_overlap, "the buries meet", {"job.csv", 7, 3}, "length", {}};
+        piece.fault = &fault;
+        piece.plan = nullptr;
+        piece.ledger.clear();
+        piece.marks.clear();
+        piece.cautions.clear();
+        piece.check.reset();
+        piece.retained.reset();
+        piece.weaker.reset();
+        piece.outside.reset();
+    }
+
+    Book book;
+    Allowance eye;
+    Kind kind;
+    Rope rope;
+    LinePlan plan;
+    Piece piece;
+    Fault fault{};
+
+  private:
+    void fill_piece() {
+        const auto none = SpreadOrigin::none;
+        piece.name = "trapeze line";
+        piece.boat = "No 1";
+        piece.quantity = 2;
+        piece.rope = rope.id;
+        piece.end_a = piece.end_b = "hand-eye";
+        piece.thread = "ball, ring";
+        piece.plan = &plan;
+        piece.finished = mm(2000);
+        piece.cut = mm(2765);
+        piece.over = mm(15);
+        piece.between_marks = mm(1950);
+        const auto add = [&](Item item, Group group, std::int64_t length, double sd,
+                             std::optional<End> end) {
+            piece.ledger.push_back({Row{item, group, none, cited_job, mm(length), sd}, end});
+        };
+        add(Item::finished_length, Group::tape, 2000, 0.001, {});
+        add(Item::stretch, Group::own, -10, 0.002, {});
+        for (const End end : {End::a, End::b}) {
+            const Nanometres shift = end == End::a ? 0 : piece.over;
+            for (const Row& row : eye.rows) {
+                piece.ledger.push_back({row, end});
+            }
+            if (shift != 0) {
+                piece.marks.push_back({end, MarkName::tail_end, shift});
+            }
+            for (const Mark& mark : eye.marks) {
+                piece.marks.push_back({end, mark.name, shift + mark.from_tail_end});
+            }
+            piece.cautions.push_back({eye.cautions[0], end});
+        }
+        add(Item::spare, Group::own, 13, 0.0, End::b);
+        add(Item::rounding, Group::own, 2, 0.0, End::b);
+        piece.check = Check{End::a, End::b, mm(1970)}; // 2765 - 380 - 415
+        piece.retained = eye.retained;
+        piece.weaker = End::a;
+        piece.outside = 0.25;
+    }
+};
+
+} // namespace libsplice
