@@ -28,5 +28,7 @@ Exit run_cut(const CommandLine& line);
 Exit run_end(const CommandLine& line);
 Exit run_list(const CommandLine& line);
 Exit run_check(const CommandLine& line);
+Exit run_show(const CommandLine& line);
+Exit run_new(const CommandLine& line);
 
 } // namespace libsplice::cli

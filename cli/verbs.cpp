@@ -23,6 +23,16 @@ constexpr std::array all_verbs{
     Verb{"list", "list what the tables hold", "ropes|kinds|sources|tables|plug-ins",
          "Lists ropes, kinds of end with their fields, sources, or the folders of tables in use.",
          "splice list kinds", run_list},
+    Verb{"show", "one line of a job in full, each row of its ledger worked out", "JOB LINE",
+         "Shows one line with its sheet and with the formula, the numbers and the source of every "
+         "row of "
+         "its ledger. LINE is the line's name, or its number among the job's lines.",
+         "splice show docs/examples/sailing-school.csv \"trapeze line\"", run_show},
+    Verb{"new", "write a starter job that cuts as it stands", "[FILE]",
+         "Writes a small job to begin from: CSV where the name ends in .csv, else TOML with "
+         "remarks. "
+         "Without a name, or with -, it goes to standard output.",
+         "splice new -", run_new},
     Verb{"check", "check the tables against print", "[FILE...]",
          "Works out every case of the files of published values, by default those that came with "
          "the "

@@ -38,8 +38,9 @@ struct Value {
 /// Something to be careful of. The text may hold `{value}` and `{@mark}` as steps do.
 struct Caution {
     enum class Weight : unsigned char {
-        advice,            ///< the piece is cut
-        refused_for_person ///< on a line that carries a person, the line is refused
+        advice,             ///< the piece is cut
+        refused_for_person, ///< on a line that carries a person, the line is refused
+        person_only         ///< likewise, and on other lines it is not said
     };
     std::string_view text;
     CitationId rule{};
@@ -78,7 +79,8 @@ struct Allowance {
     Nanometres bury_reach = 0; ///< host beyond the standing mark that lies over a bury; 0: none
     Nanometres fid_reach = 0;  ///< how far beyond the standing mark the fid comes out; 0: none
     bool made = true;          ///< false for an end that is only cut, sealed or whipped
-    bool milks_cover = false;  ///< splicing leaves slack cover that is milked out at the other end
+    int laid = 1; ///< parts that lie over the finished length: 4 in a shackle of doubled rope
+    bool milks_cover = false; ///< splicing leaves slack cover that is milked out at the other end
 
     void add(Row row) { rows.push_back(row); }
     void add(Mark mark) { marks.push_back(mark); }

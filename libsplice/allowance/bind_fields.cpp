@@ -125,7 +125,7 @@ Result<double> read_field(const FieldDeclaration& declaration, const FieldText& 
     return *value;
 }
 
-Result<Fields> bind_fields(const KindDeclaration& kind, const Rope& rope,
+Result<Fields> bind_fields(const KindDeclaration& kind, Length diameter,
                            std::span<const FieldText> fields) {
     Fields bound;
     for (const FieldText& field : fields) {
@@ -137,7 +137,7 @@ Result<Fields> bind_fields(const KindDeclaration& kind, const Rope& rope,
         if (declaration == nullptr) {
             return Unexpected(unknown_field(kind, field.name));
         }
-        const auto value = read_field(*declaration, field, rope.counting_diameter());
+        const auto value = read_field(*declaration, field, diameter);
         if (!value) {
             return Unexpected(value.error());
         }

@@ -10,8 +10,9 @@ namespace libsplice {
 [[nodiscard]] Result<double> read_field(const FieldDeclaration& declaration, const FieldText& field,
                                         Length diameter);
 
-/// Binds all fields. Code::unknown_field names the nearest field of the kind; Code::field_missing.
-[[nodiscard]] Result<Fields> bind_fields(const KindDeclaration& kind, const Rope& rope,
+/// Binds all fields, `diameter` being what a `D` stands for. Code::unknown_field names the nearest
+/// field of the kind; Code::field_missing.
+[[nodiscard]] Result<Fields> bind_fields(const KindDeclaration& kind, Length diameter,
                                          std::span<const FieldText> fields);
 
 } // namespace libsplice

@@ -2,6 +2,7 @@
 
 #include "libsplice/allowance/bind_fields.h"
 #include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/core_part.h"
 #include "libsplice/base/text.h"
 
 #include <algorithm>
@@ -46,7 +47,8 @@ Fault wrong_construction(const KindDeclaration& kind, const Rope& rope,
                          std::span<const Kind> kinds) {
     std::vector<std::string_view> possible;
     for (const Kind& other : kinds) {
-        if (!other.declaration.plain && other.declaration.constructions.allows(rope.construction)) {
+        if (other.declaration.reach != Reach::plain &&
+            other.declaration.constructions.allows(rope.construction)) {
             possible.push_back(other.declaration.name);
         }
     }
@@ -54,6 +56,12 @@ Fault wrong_construction(const KindDeclaration& kind, const Rope& rope,
         Code::wrong_construction,
         std::string(kind.name) + " cannot be made in " + std::string(name_of(rope.construction)) +
             "; what can be: " + (possible.empty() ? "whipped or bare only" : listed(possible))};
+}
+
+std::size_t field_index(const KindDeclaration& kind, std::string_view name) {
+    const auto found = std::ranges::find(kind.fields, name, &FieldDeclaration::name);
+    Expects(found != kind.fields.end());
+    return static_cast<std::size_t>(found - kind.fields.begin());
 }
 
 std::string_view chosen_rule(std::span<const FieldText> fields) {
@@ -150,7 +158,7 @@ Result<Allowance> Book::work_out(const Kind& kind, const Rope& rope,
     if (!kind.declaration.constructions.allows(rope.construction)) {
         return Unexpected(wrong_construction(kind.declaration, rope, kinds_));
     }
-    const auto bound = bind_fields(kind.declaration, rope, fields);
+    auto bound = bind_fields(kind.declaration, rope.counting_diameter(), fields);
     if (!bound) {
         return Unexpected(bound.error());
     }
@@ -158,7 +166,18 @@ Result<Allowance> Book::work_out(const Kind& kind, const Rope& rope,
     if (!bearing_rules) {
         return Unexpected(bearing_rules.error());
     }
-    return kind.work_out(Request{rope, *bearing_rules, *bound, catalogue_.citations()});
+    const Request request{rope, *bearing_rules, *bound, catalogue_.citations()};
+    if (kind.declaration.counts_in_core) {
+        const auto core = read_core(request, field_index(kind.declaration, "core"));
+        if (!core) {
+            return Unexpected(core.error());
+        }
+        bound = bind_fields(kind.declaration, core->diameter, fields);
+        if (!bound) {
+            return Unexpected(bound.error());
+        }
+    }
+    return kind.work_out(request);
 }
 
 } // namespace libsplice

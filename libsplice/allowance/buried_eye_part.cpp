@@ -2,9 +2,6 @@
 
 namespace libsplice {
 
-namespace {
-
-/// Where the lock stitching starts and ends beyond the throat.
 void add_stitching(Allowance& allowance, const Request& request, Length rope) {
     const auto start = request.rules.find(FigureId::stitch_start);
     const auto length = request.rules.find(FigureId::stitch_length);
@@ -16,8 +13,6 @@ void add_stitching(Allowance& allowance, const Request& request, Length rope) {
     allowance.add(Value{ValueName::stitch_end_m, (from + length->length(rope)).si()});
 }
 
-} // namespace
-
 Result<Allowance> eye_with_bury(const Request& request, EyeFields eye_fields,
                                 BuryFields bury_fields, Length rope) {
     const auto eye = read_eye(request, eye_fields, rope);
@@ -28,17 +23,21 @@ Result<Allowance> eye_with_bury(const Request& request, EyeFields eye_fields,
     if (!bury) {
         return Unexpected(bury.error());
     }
+    return eye_with_bury(request, *eye, *bury);
+}
+
+Allowance eye_with_bury(const Request& request, const EyePart& eye, const BuryPart& bury) {
     Allowance allowance;
-    add_eye_rows(allowance, *eye);
-    add_bury_rows(allowance, *bury);
+    add_eye_rows(allowance, eye);
+    add_bury_rows(allowance, bury);
     const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::shears);
-    const Nanometres near_throat = tail_end + to_nanometres(bury->tail.length);
-    add_taper_mark(allowance, *bury, tail_end);
-    add_eye_marks(allowance, *eye, near_throat);
-    add_bury_marks(allowance, *bury);
-    add_bury_facts(allowance, *bury, request, tail_end);
-    add_eye_facts(allowance, *eye, request, near_throat);
-    add_stitching(allowance, request, rope);
+    const Nanometres near_throat = tail_end + to_nanometres(bury.tail.length);
+    add_taper_mark(allowance, bury, tail_end);
+    add_eye_marks(allowance, eye, near_throat);
+    add_bury_marks(allowance, bury);
+    add_bury_facts(allowance, bury, request, tail_end);
+    add_eye_facts(allowance, eye, request, near_throat);
+    add_stitching(allowance, request, bury.rope);
     add_retained(allowance, request);
     return allowance;
 }

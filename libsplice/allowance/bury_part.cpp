@@ -8,10 +8,13 @@ namespace libsplice {
 namespace {
 
 /// A length that goes with the rule's tail and changes with it, unless the job gives the length
-/// itself.
-Result<Length> field_or_in_proportion(const Request& request, std::size_t field, FigureId figure,
-                                      const BuryPart& bury) {
-    if (const auto given = request.fields.length(field)) {
+/// itself; `without` where the kind has no such length.
+Result<Length> field_or_in_proportion(const Request& request, std::optional<std::size_t> field,
+                                      FigureId figure, const BuryPart& bury, Length without) {
+    if (!field) {
+        return without;
+    }
+    if (const auto given = request.fields.length(*field)) {
         return *given;
     }
     const auto of_rule = request.rules.need(figure);
@@ -19,7 +22,7 @@ Result<Length> field_or_in_proportion(const Request& request, std::size_t field,
     if (!of_rule || !tail_of_rule) {
         return Unexpected(of_rule ? tail_of_rule.error() : of_rule.error());
     }
-    return bury.tail.length * (of_rule->length(bury.rope) / tail_of_rule->length(bury.rope));
+    return bury.tail.length * (of_rule->length(bury.counted) / tail_of_rule->length(bury.counted));
 }
 
 /// Full section up to the taper, then evenly to nothing.
@@ -40,9 +43,12 @@ Result<SourcedLength> take_up_over(const Request& request, const BuryPart& bury)
                          SpreadOrigin::stated_guess, constant->source};
 }
 
-SourcedLength setting_of(const Request& request, std::size_t field, Length tail) {
-    if (request.fields.has(field)) {
-        return {tail * -request.fields.at(field), {}, SpreadOrigin::none, cited_job};
+SourcedLength setting_of(const Request& request, std::optional<std::size_t> field, Length tail) {
+    if (!field) {
+        return {};
+    }
+    if (request.fields.has(*field)) {
+        return {tail * -request.fields.at(*field), {}, SpreadOrigin::none, cited_job};
     }
     const auto figure = request.rules.find(FigureId::setting);
     if (figure == nullptr) {
@@ -54,10 +60,13 @@ SourcedLength setting_of(const Request& request, std::size_t field, Length tail)
 
 } // namespace
 
-Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rope) {
+Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rope,
+                           std::optional<Length> counted) {
     BuryPart bury;
     bury.rope = rope;
-    auto tail = field_or_figure(request, fields.tail, FigureId::tail, rope);
+    bury.counted = counted.value_or(rope);
+    bury.outside = diameter_over_bury(rope);
+    auto tail = field_or_figure(request, fields.tail, FigureId::tail, bury.counted);
     if (!tail) {
         return Unexpected(std::move(tail).error());
     }
@@ -69,13 +78,11 @@ Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rop
     if (const auto minimum = request.rules.find(FigureId::minimum_tail)) {
         bury.minimum = minimum->length(rope);
     }
-    const auto taper = field_or_in_proportion(request, fields.taper, FigureId::taper, bury);
-    const auto exit = field_or_in_proportion(request, fields.exit, FigureId::exit, bury);
-    if (!taper || !exit) {
-        return Unexpected(taper ? exit.error() : taper.error());
+    const auto taper = field_or_in_proportion(request, fields.taper, FigureId::taper, bury, {});
+    if (!taper) {
+        return Unexpected(taper.error());
     }
     bury.taper = *taper;
-    bury.exit = *exit;
     if (bury.taper > bury.tail.length) {
         return Unexpected(Fault{Code::taper_longer_than_tail,
                                 "a taper of " + show_length(bury.taper, UnitSystem::metric) +
@@ -89,8 +96,16 @@ Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rop
         return Unexpected(take_up.error());
     }
     bury.take_up = *take_up;
+    bury.braid_constant = request.rules.need(FigureId::braid_constant)->number();
+    const Nanometres host = to_nanometres(bury.tail.length) + to_nanometres(bury.take_up.length);
+    const auto exit =
+        field_or_in_proportion(request, fields.exit, FigureId::exit, bury, from_nanometres(host));
+    if (!exit) {
+        return Unexpected(exit.error());
+    }
+    bury.exit = *exit;
     bury.setting = setting_of(request, fields.setting, bury.tail.length);
-    if (bury.exit < bury.tail.length + bury.take_up.length) {
+    if (to_nanometres(bury.exit) < host) {
         return Unexpected(
             Fault{Code::field_out_of_range,
                   "the fid would come out before the tail's end; the exit must be at least " +
@@ -100,6 +115,22 @@ Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rop
                   "exit"});
     }
     return bury;
+}
+
+Result<double> share_of_take_up_spread(const Request& request) {
+    const auto constant = request.rules.need(FigureId::braid_constant);
+    const auto spread = request.rules.need(FigureId::take_up_spread);
+    if (!constant || !spread) {
+        return Unexpected(constant ? spread.error() : constant.error());
+    }
+    const Length diameter = metres(1.0);
+    const auto full = host_over({48.0 * diameter, 1.0, 1.0}, constant->number());
+    const auto tapered = host_over({24.0 * diameter, 1.0, 0.0}, constant->number());
+    if (!full || !tapered) {
+        return Unexpected(Fault{Code::table_value_wrong,
+                                "a tail of the rope's own size does not go into this braid"});
+    }
+    return spread->length(diameter) / (*full + *tapered - 72.0 * diameter);
 }
 
 void add_bury_rows(Allowance& allowance, const BuryPart& bury) {
@@ -119,7 +150,9 @@ void add_taper_mark(Allowance& allowance, const BuryPart& bury, Nanometres tail_
 void add_bury_marks(Allowance& allowance, const BuryPart& bury) {
     allowance.bury_reach = to_nanometres(bury.tail.length) + to_nanometres(bury.take_up.length);
     allowance.fid_reach = to_nanometres(bury.exit);
-    allowance.add(Mark{MarkName::bury_end, allowance.standing_mark + allowance.bury_reach});
+    if (allowance.bury_reach != allowance.fid_reach) {
+        allowance.add(Mark{MarkName::bury_end, allowance.standing_mark + allowance.bury_reach});
+    }
     allowance.add(Mark{MarkName::exit, allowance.standing_mark + allowance.fid_reach});
 }
 
@@ -134,18 +167,21 @@ void add_bury_facts(Allowance& allowance, const BuryPart& bury, const Request& r
     add(ValueName::take_up_m, bury.take_up.length);
     add(ValueName::setting_m, bury.setting.length);
     add(ValueName::exit_m, bury.exit);
-    add(ValueName::over_bury_m, diameter_over_bury(bury.rope));
+    allowance.add(Value{ValueName::braid_constant, bury.braid_constant});
+    add(ValueName::over_bury_m, bury.outside);
     if (bury.minimum > Length()) {
         add(ValueName::minimum_bury_m, bury.minimum);
     }
     const auto fid =
         request.rules.find(request.rope.imperial ? FigureId::fid : FigureId::fid_metric);
     if (fid != nullptr) {
-        add(ValueName::fid_m, fid->length(bury.rope));
+        add(ValueName::fid_m, fid->length(bury.counted));
     }
     const Nanometres taper_start = tail_end + to_nanometres(bury.taper);
     const Nanometres width = to_nanometres(bury.rope);
-    allowance.add(Span{Span::Form::tapered, tail_end, taper_start, width});
+    if (taper_start > tail_end) {
+        allowance.add(Span{Span::Form::tapered, tail_end, taper_start, width});
+    }
     allowance.add(
         Span{Span::Form::buried, taper_start, tail_end + to_nanometres(bury.tail.length), width});
 
@@ -161,8 +197,8 @@ void add_bury_facts(Allowance& allowance, const BuryPart& bury, const Request& r
     }
     const auto for_person = request.rules.find(FigureId::person_tail);
     if (shorter_than(for_person)) {
-        allowance.add(Caution{"a tail of {tail} is too short on a line that carries a person",
-                              for_person->source, Caution::Weight::refused_for_person});
+        allowance.add(Caution{"its tail is too short for a line that carries a person",
+                              for_person->source, Caution::Weight::person_only});
     }
 }
 

@@ -33,12 +33,13 @@ inline constexpr FieldDeclaration setting{
     "the table's share for the fibre"};
 } // namespace field
 
-/// Which of a kind's fields describe the bury.
+/// Which of a kind's fields describe the bury. A tail that runs right through and slides has
+/// neither taper, nor an exit beyond its own, nor setting.
 struct BuryFields {
     std::size_t tail;
-    std::size_t taper;
-    std::size_t exit;
-    std::size_t setting;
+    std::optional<std::size_t> taper;
+    std::optional<std::size_t> exit;
+    std::optional<std::size_t> setting;
 };
 
 /// A bury worked out for rope (or core) of one diameter.
@@ -46,16 +47,25 @@ struct BuryPart {
     Length rope;
     SourcedLength tail;
     Length taper;
-    SourcedLength take_up; ///< host used beyond the tail's own length, at the marking pull
-    SourcedLength setting; ///< what draws out at first load, as a negative length
+    double braid_constant = 0.0; ///< K of the braid over the tail
+    SourcedLength take_up;       ///< host used beyond the tail's own length, at the marking pull
+    SourcedLength setting;       ///< what draws out at first load, as a negative length
     Length exit;
     Length minimum; ///< the published minimum of the tail; 0 where none is printed
+    Length counted; ///< diameter that the rule's tail, taper, exit and fid are counted in
+    Length outside; ///< diameter of what is seen over the bury
 };
 
-/// Works the bury out. Code::below_published_minimum, Code::taper_longer_than_tail,
-/// Code::figure_missing, Code::field_out_of_range where the fid would come out before the tail's
-/// end.
-[[nodiscard]] Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rope);
+/// Works the bury out in `rope`, the host itself: the whole rope, or its core. Sheets for covered
+/// rope count tails in diameters of the whole rope: `counted`; `rope` where it is not given.
+/// Code::below_published_minimum, Code::taper_longer_than_tail, Code::figure_missing,
+/// Code::field_out_of_range where the fid would come out before the tail's end.
+[[nodiscard]] Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rope,
+                                         std::optional<Length> counted = std::nullopt);
+
+/// The spread of a take-up as a share of it, from the tail that the tables state it for: 72 D, the
+/// last third tapered. It holds for any other tail over the same braid. Code::figure_missing.
+[[nodiscard]] Result<double> share_of_take_up_spread(const Request& request);
 
 /// Rows tail, take-up and setting.
 void add_bury_rows(Allowance& allowance, const BuryPart& bury);

@@ -1,4 +1,5 @@
 // clipped-eye: wire turned back round a thimble and held by wire-rope clips.
+#include "libsplice/allowance/bend_part.h"
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/eye_part.h"
 #include "libsplice/allowance/parts.h"
@@ -110,6 +111,7 @@ Result<Allowance> work_out(const Request& request) {
     allowance.add(Value{ValueName::spacing_m, held->spacing.si()});
     allowance.add(Span{Span::Form::straight, 0, near_throat, to_nanometres(request.rope.diameter)});
     add_eye_facts(allowance, *eye_part, request, near_throat);
+    add_bend(allowance, request);
     add_retained(allowance, request);
     allowance.steps = steps;
     return allowance;

@@ -61,6 +61,7 @@ void add_assumed_core(Allowance& allowance, const CorePart& core) {
         if (row.item == Item::eye_legs) {
             row.sd = spread_of_rope_round(allowance, core).si();
             row.origin = SpreadOrigin::stated_guess;
+            row.group = Group::rope;
         }
     }
 }

@@ -60,18 +60,21 @@ Length spread_of_soft_eye(const EyePart& eye, double advised_pins) {
 } // namespace
 
 Result<EyePart> read_eye(const Request& request, EyeFields fields, Length rope) {
-    EyePart eye;
-    eye.rope = rope;
-    eye.pin = request.fields.length(fields.pin).value_or(Length());
+    const Length pin = request.fields.length(fields.pin).value_or(Length());
     const auto pins = request.rules.need(FigureId::eye_pins);
     const auto diameters = request.rules.need(FigureId::eye_diameters);
     if (!pins || !diameters) {
         return Unexpected(pins ? diameters.error() : pins.error());
     }
     const auto given = request.fields.length(fields.eye);
-    eye.inside = given ? *given : std::max(eye.pin * pins->number(), diameters->length(rope));
-    eye.source = given ? cited_job : pins->source;
+    return given ? shape_eye(request, *given, cited_job, pin, rope)
+                 : shape_eye(request, std::max(pin * pins->number(), diameters->length(rope)),
+                             pins->source, pin, rope);
+}
 
+Result<EyePart> shape_eye(const Request& request, Length inside, CitationId source, Length pin,
+                          Length rope) {
+    EyePart eye{rope, pin, inside, {}, {}, source, {}};
     const auto shape = teardrop_eye(eye.pin, rope, eye.inside - eye.pin / 2.0, rope / 2.0);
     if (!shape) {
         return Unexpected(too_small(eye.inside, eye.pin, rope));
@@ -84,7 +87,8 @@ Result<EyePart> read_eye(const Request& request, EyeFields fields, Length rope) 
     if (eye.pin > Length() && limit != nullptr && angle > limit->number()) {
         return Unexpected(too_wide(eye, limit->number()));
     }
-    if (!(eye.pin > Length())) {
+    const auto pins = request.rules.find(FigureId::eye_pins);
+    if (!(eye.pin > Length()) && pins != nullptr) {
         eye.soft_spread = spread_of_soft_eye(eye, pins->number());
     }
     return eye;
@@ -112,6 +116,7 @@ void add_eye_facts(Allowance& allowance, const EyePart& eye, const Request& requ
                    Nanometres near_throat) {
     allowance.add(Value{ValueName::eye_m, eye.inside.si()});
     allowance.add(Value{ValueName::pin_m, eye.pin.si()});
+    allowance.add(Value{ValueName::eye_rope_m, eye.rope.si()});
     allowance.add(Value{ValueName::rope_round_eye_m, eye.rope_round.si()});
     allowance.add(Value{ValueName::throat_angle_deg, eye.throat_angle.si() * degrees_per_radian});
     allowance.add(Span{Span::Form::loop, near_throat, near_throat + to_nanometres(eye.rope_round),

@@ -46,6 +46,9 @@ struct EyePart {
 /// Works the eye out and checks it: Code::eye_too_small, Code::throat_too_wide (the published limit
 /// on the angle at the throat, where a pin is given).
 [[nodiscard]] Result<EyePart> read_eye(const Request& request, EyeFields fields, Length rope);
+/// The same for a length and a pin that the kind has found itself; `source` is the length's.
+[[nodiscard]] Result<EyePart> shape_eye(const Request& request, Length inside, CitationId source,
+                                        Length pin, Length rope);
 
 /// Rows `rope round the eye`, `throat to bearing point` and, on a soft eye, the spread of a pin
 /// that is not known.

@@ -31,11 +31,7 @@ Result<Allowance> work_out(const Request& request) {
 
 Kind figure_eight() {
     return {{"figure-eight", "stopper knot in the shape of an eight", "face of the knot",
-             Constructions(Construction::laid_3, Construction::plait_8, Construction::braid_12,
-                           Construction::double_braid, Construction::core_dependent,
-                           Construction::parallel_core, Construction::solid_braid,
-                           Construction::shock_cord),
-             fields},
+             ropes_and_shock_cord, fields},
             work_out};
 }
 

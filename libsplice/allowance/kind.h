@@ -42,6 +42,14 @@ struct FieldDeclaration {
 /// The most fields that a kind may have.
 inline constexpr std::size_t most_fields = 16;
 
+/// How much of a line a kind accounts for.
+enum class Reach : std::uint8_t {
+    one_end,   ///< an end that is spliced, knotted or fitted
+    plain,     ///< an end that is only cut, sealed or whipped
+    both_ends, ///< a join, or an item made whole: the line has no other end, and the allowance is
+               ///< for both sides together; its marks hold from either cut end
+};
+
 /// A kind's own description: command help, completion, forms and the binding of job fields read it.
 struct KindDeclaration {
     std::string_view name;  ///< the trade's term, e.g. `buried-eye`
@@ -49,7 +57,9 @@ struct KindDeclaration {
     std::string_view datum; ///< the bearing point that lengths are measured to
     Constructions constructions;
     std::span<const FieldDeclaration> fields;
-    bool plain = false; ///< nothing is made: the end is only cut, sealed or whipped
+    Reach reach = Reach::one_end;
+    bool counts_in_core =
+        false; ///< a field given in D counts diameters of the core; it has a field `core`
 };
 
 /// The fields of one end, bound to its kind's declaration and in range, by the declaration's order.

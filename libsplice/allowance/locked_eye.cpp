@@ -1,6 +1,6 @@
 // locked-eye: each part is passed through the other at the throat, then the tail is buried.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/buried_eye_part.h"
+#include "libsplice/allowance/locked_part.h"
 
 namespace libsplice {
 
@@ -74,24 +74,11 @@ constexpr std::array<std::string_view, 8> steps_far_end_fixed{
     load,
 };
 
-/// The two crossings draw together at first load.
-void add_crossing(Allowance& allowance, const Request& request, Length rope) {
-    const auto figure = request.rules.find(FigureId::crossing);
-    if (figure == nullptr) {
-        return;
-    }
-    auto closing = from_figure(*figure, rope);
-    closing.length = -closing.length;
-    allowance.add(row_of(Item::crossing, closing, Group::setting));
-}
-
 Result<Allowance> work_out(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    auto allowance = eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting}, rope);
+    auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting});
     if (!allowance) {
         return allowance;
     }
-    add_crossing(*allowance, request, rope);
     const bool fixed = request.fields.has(other_end) && request.fields.at(other_end) > 0.5;
     allowance->steps = fixed ? std::span<const std::string_view>(steps_far_end_fixed)
                              : std::span<const std::string_view>(steps_far_end_free);

@@ -52,6 +52,14 @@ Nanometres add_cutting_loss(Allowance& allowance, const Request& request, Cut cu
     return row.length;
 }
 
+void set_value(Allowance& allowance, ValueName name, Length length) {
+    for (Value& value : allowance.values) {
+        if (value.name == name) {
+            value.value = length.si();
+        }
+    }
+}
+
 void add_retained(Allowance& allowance, const Request& request) {
     if (const auto figure = request.rules.find(FigureId::retained)) {
         allowance.retained = Retained{figure->number(), figure->source};
@@ -60,9 +68,8 @@ void add_retained(Allowance& allowance, const Request& request) {
 
 void add_slip_caution(Allowance& allowance, const Request& request) {
     if (const auto slip = request.rules.find(FigureId::slip)) {
-        allowance.add(
-            Caution{"a loop knot or hitch slips in this rope long before it breaks: splice it",
-                    slip->source, Caution::Weight::refused_for_person});
+        allowance.add(Caution{"this knot slips in this rope long before it breaks: splice it",
+                              slip->source, Caution::Weight::refused_for_person});
     }
 }
 

@@ -7,6 +7,18 @@
 
 namespace libsplice {
 
+/// Ropes that are knotted: all but shock cord and wire.
+inline constexpr Constructions fibre_ropes(Construction::laid_3, Construction::plait_8,
+                                           Construction::braid_12, Construction::double_braid,
+                                           Construction::core_dependent,
+                                           Construction::parallel_core, Construction::solid_braid);
+/// Likewise, and shock cord.
+inline constexpr Constructions
+    ropes_and_shock_cord(Construction::laid_3, Construction::plait_8, Construction::braid_12,
+                         Construction::double_braid, Construction::core_dependent,
+                         Construction::parallel_core, Construction::solid_braid,
+                         Construction::shock_cord);
+
 /// A length with its spread and source: from the job's field, or from a figure of the tables.
 struct SourcedLength {
     Length length;
@@ -14,6 +26,11 @@ struct SourcedLength {
     SpreadOrigin origin = SpreadOrigin::none;
     CitationId source = cited_job;
 };
+
+/// A length that the job states.
+[[nodiscard]] inline SourcedLength from_job(Length length) {
+    return {length, {}, SpreadOrigin::none, cited_job};
+}
 
 /// A length of a figure on rope of diameter `rope`.
 [[nodiscard]] SourcedLength from_figure(const Figure& figure, Length rope);
@@ -33,11 +50,13 @@ enum class Cut : std::uint8_t { heat, shears };
 /// has none.
 [[nodiscard]] Nanometres add_cutting_loss(Allowance& allowance, const Request& request, Cut cut);
 
+/// Replaces a value that a part has added.
+void set_value(Allowance& allowance, ValueName name, Length length);
+
 /// Sets the strength that the end retains where a source gives it.
 void add_retained(Allowance& allowance, const Request& request);
 
-/// On rope in which loop knots and hitches are known to slip: a caution, and a refusal for a
-/// person.
+/// On rope in which a kind of knot is known to slip: a caution, and a refusal for a person.
 void add_slip_caution(Allowance& allowance, const Request& request);
 
 /// Checks a length of `field` against a published minimum: nothing where it is kept or none is

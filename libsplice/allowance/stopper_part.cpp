@@ -1,7 +1,5 @@
 #include "libsplice/allowance/stopper_part.h"
 
-#include "libsplice/allowance/parts.h"
-
 namespace libsplice {
 
 namespace {
@@ -21,7 +19,7 @@ Result<SourcedLength> rope_in_knot(const Request& request, std::size_t field) {
 
 } // namespace
 
-Result<Allowance> stopper_knot(const Request& request, StopperFields fields) {
+Result<StopperPart> read_stopper(const Request& request, StopperFields fields) {
     const Length rope = request.rope.counting_diameter();
     const auto knot = rope_in_knot(request, fields.set);
     if (!knot) {
@@ -32,25 +30,49 @@ Result<Allowance> stopper_knot(const Request& request, StopperFields fields) {
     if (!body || !stub) {
         return Unexpected(body ? stub.error() : body.error());
     }
-    const auto along = from_figure(*body, rope);
+    return StopperPart{{}, *knot, from_figure(*body, rope), *stub};
+}
 
+Allowance lay_stopper(const Request& request, const StopperPart& stopper) {
+    const Nanometres width = to_nanometres(request.rope.counting_diameter());
     Allowance allowance;
-    allowance.add(row_of(Item::knot, *knot, Group::hand));
-    allowance.add(row_of(Item::knot_body, along));
-    allowance.add(row_of(Item::stub, *stub));
+    if (stopper.ball) {
+        allowance.add(row_of(Item::ball, *stopper.ball));
+    }
+    allowance.add(row_of(Item::knot, stopper.knot, Group::hand));
+    if (stopper.body) {
+        allowance.add(row_of(Item::knot_body, *stopper.body, Group::rope));
+    }
+    allowance.add(row_of(Item::stub, stopper.stub));
     const Nanometres tail_end = add_cutting_loss(allowance, request, usual_cut(request.rope));
-    const Nanometres far_side = tail_end + to_nanometres(stub->length);
-    const Nanometres face = far_side + to_nanometres(knot->length) + to_nanometres(along.length);
+    const Nanometres far_side = tail_end + to_nanometres(stopper.stub.length);
+    const Nanometres face = far_side + to_nanometres(stopper.knot.length) +
+                            (stopper.body ? to_nanometres(stopper.body->length) : 0);
     allowance.add(Mark{MarkName::knot_far_side, far_side});
     allowance.add(Mark{MarkName::knot_face, face});
     allowance.standing_mark = face;
-    allowance.add(Value{ValueName::knot_m, knot->length.si()});
-    allowance.add(Value{ValueName::body_m, along.length.si()});
-    allowance.add(Value{ValueName::stub_m, stub->length.si()});
-    allowance.add(Span{Span::Form::straight, tail_end, far_side, to_nanometres(rope)});
-    allowance.add(Span{Span::Form::knot, far_side, face, to_nanometres(rope)});
+    if (stopper.ball) {
+        allowance.standing_mark += to_nanometres(stopper.ball->length);
+        allowance.add(Mark{MarkName::ball_face, allowance.standing_mark});
+        allowance.add(Value{ValueName::ball_m, stopper.ball->length.si()});
+    }
+    allowance.add(Value{ValueName::knot_m, stopper.knot.length.si()});
+    if (stopper.body) {
+        allowance.add(Value{ValueName::body_m, stopper.body->length.si()});
+    }
+    allowance.add(Value{ValueName::stub_m, stopper.stub.length.si()});
+    allowance.add(Span{Span::Form::straight, tail_end, far_side, width});
+    allowance.add(Span{Span::Form::knot, far_side, face, width});
     add_retained(allowance, request);
     return allowance;
+}
+
+Result<Allowance> stopper_knot(const Request& request, StopperFields fields) {
+    const auto stopper = read_stopper(request, fields);
+    if (!stopper) {
+        return Unexpected(stopper.error());
+    }
+    return lay_stopper(request, *stopper);
 }
 
 } // namespace libsplice

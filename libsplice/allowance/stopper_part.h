@@ -1,7 +1,7 @@
 // Stopper knots: the rope that lies beyond the knot's face.
 #pragma once
 
-#include "libsplice/allowance/kind.h"
+#include "libsplice/allowance/parts.h"
 
 namespace libsplice {
 
@@ -24,8 +24,20 @@ struct StopperFields {
     std::size_t stub;
 };
 
-/// All of a stopper but its steps. Beyond the face lie the rope that the knot uses up (its length
-/// less the distance of its ends), the knot's own body, and the stub.
+/// What lies beyond a stopper's face.
+struct StopperPart {
+    std::optional<SourcedLength> ball; ///< a ball or ferrule threaded on before the knot
+    SourcedLength knot;                ///< rope used up: its length less the distance of its ends
+    std::optional<SourcedLength> body; ///< length along the rope, where `knot` leaves it out
+    SourcedLength stub;
+};
+
+[[nodiscard]] Result<StopperPart> read_stopper(const Request& request, StopperFields fields);
+
+/// All of a stopper but its steps: rows, marks and values, with the ball outermost.
+[[nodiscard]] Allowance lay_stopper(const Request& request, const StopperPart& stopper);
+
+/// A plain stopper knot, read and laid.
 [[nodiscard]] Result<Allowance> stopper_knot(const Request& request, StopperFields fields);
 
 } // namespace libsplice

@@ -63,28 +63,19 @@ constexpr std::array<std::string_view, 9> steps{
 
 /// Where the cover ends, what of it is buried, and what the core shortens over that.
 struct CoverPart {
-    Length from_throat; ///< along the core, as marked before the splice is made
+    Length from_throat;  ///< along the core, as marked before the splice is made
+    Length from_bearing; ///< on the finished line
     SourcedLength tail;
     SourcedLength take_up;
 };
 
-/// Spread of a take-up as a share of it, as the eye's own bury has it: both rest on one braid
-/// constant.
-double share_of_spread(const Allowance& allowance) {
-    for (const Row& row : allowance.rows) {
-        if (row.item == Item::take_up && row.length > 0) {
-            return row.sd / from_nanometres(row.length).si();
-        }
-    }
-    return 0.0;
-}
-
 /// The cover's tail keeps its section over its first half and is thinned to nothing over the other.
 Result<SourcedLength> take_up_over_cover(const Request& request, const CorePart& core,
-                                         const Allowance& allowance, Length tail) {
+                                         Length tail) {
     const auto constant = request.rules.need(FigureId::braid_constant);
-    if (!constant) {
-        return Unexpected(constant.error());
+    const auto spread = share_of_take_up_spread(request);
+    if (!constant || !spread) {
+        return Unexpected(constant ? spread.error() : constant.error());
     }
     const double ratio = request.rope.diameter / core.diameter;
     const double section = ratio * ratio - 1.0;
@@ -99,8 +90,7 @@ Result<SourcedLength> take_up_over_cover(const Request& request, const CorePart&
                                 "core"});
     }
     const Length take_up = *full + *thinned - tail;
-    return SourcedLength{take_up, take_up * share_of_spread(allowance), SpreadOrigin::stated_guess,
-                         constant->source};
+    return SourcedLength{take_up, take_up * *spread, SpreadOrigin::stated_guess, constant->source};
 }
 
 Result<CoverPart> read_cover(const Request& request, const CorePart& core,
@@ -113,7 +103,7 @@ Result<CoverPart> read_cover(const Request& request, const CorePart& core,
         return Unexpected(tail ? gap.error() : tail.error());
     }
     cover.tail = *tail;
-    const auto take_up = take_up_over_cover(request, core, allowance, cover.tail.length);
+    const auto take_up = take_up_over_cover(request, core, cover.tail.length);
     if (!take_up) {
         return Unexpected(take_up.error());
     }
@@ -121,22 +111,19 @@ Result<CoverPart> read_cover(const Request& request, const CorePart& core,
     const Length bury = from_nanometres(allowance.bury_reach);
     const Length shortest =
         bury + gap->length(core.diameter) + cover.tail.length + cover.take_up.length;
-    cover.from_throat = shortest;
-    if (const auto wanted = request.fields.length(end_of_cover)) {
-        // The finished distance from the bearing point runs over both buries, where the core is
-        // shorter.
-        const Length inside = Length(*allowance.find(ValueName::eye_m));
-        const Length lost = Length(*allowance.find(ValueName::take_up_m)) + cover.take_up.length;
-        cover.from_throat = *wanted - inside + lost;
-        if (cover.from_throat < shortest) {
-            return Unexpected(
-                Fault{Code::strip_does_not_fit,
-                      "the cover would end over the bury; cover_end must be at least " +
-                          show_length(shortest + inside - lost, UnitSystem::metric) +
-                          " from the bearing point",
-                      {},
-                      "cover_end"});
-        }
+    // A distance on the finished line runs over both buries, where the core is shorter than it was
+    // marked.
+    const Length inside = Length(*allowance.find(ValueName::eye_m));
+    const Length lost = Length(*allowance.find(ValueName::take_up_m)) + cover.take_up.length;
+    cover.from_bearing = request.fields.length(end_of_cover).value_or(inside + shortest - lost);
+    cover.from_throat = cover.from_bearing - inside + lost;
+    if (to_nanometres(cover.from_throat) < to_nanometres(shortest)) {
+        return Unexpected(Fault{Code::strip_does_not_fit,
+                                "the cover would end over the bury; cover_end must be at least " +
+                                    show_length(shortest + inside - lost, UnitSystem::metric) +
+                                    " from the bearing point",
+                                {},
+                                "cover_end"});
     }
     return cover;
 }
@@ -146,6 +133,7 @@ void add_cover(Allowance& allowance, const CoverPart& cover) {
     allowance.add(Mark{MarkName::cover_end, end});
     allowance.add(row_of(Item::cover_take_up, cover.take_up, Group::take_up));
     allowance.add(Value{ValueName::cover_tail_m, cover.tail.length.si()});
+    allowance.add(Value{ValueName::cover_end_m, cover.from_bearing.si()});
     allowance.bury_reach = to_nanometres(cover.from_throat);
     allowance.milks_cover = true;
 }
@@ -182,7 +170,8 @@ Result<Allowance> work_out(const Request& request) {
 Kind stripped_eye() {
     return {{"stripped-eye", "cover off over the eye, the core spliced, the cover's tail buried",
              "inside of the bare core's crown",
-             Constructions(Construction::double_braid, Construction::core_dependent), fields},
+             Constructions(Construction::double_braid, Construction::core_dependent), fields,
+             Reach::one_end, true},
             work_out};
 }
 

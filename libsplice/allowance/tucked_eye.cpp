@@ -1,30 +1,14 @@
 // tucked-eye: strands unlaid and tucked back into the standing part, over one and under one.
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/eye_part.h"
-#include "libsplice/allowance/parts.h"
-#include "libsplice/units/show.h"
+#include "libsplice/allowance/tuck_part.h"
 
 namespace libsplice {
 
 namespace {
 
-constexpr FieldDeclaration tucks_field{"tucks", "full tucks of every strand", Dimension::count, 1.0,
-                                       20.0,    "the rule's number of tucks"};
-constexpr FieldDeclaration stub_field{"stub",
-                                      "what is left of each strand past the last full tuck",
-                                      Dimension::length,
-                                      0.0,
-                                      2.0,
-                                      "the published minimum"};
-constexpr FieldDeclaration pick_field{"pick",
-                                      "length of one pick along the rope, for a plait",
-                                      Dimension::length,
-                                      0.0005,
-                                      0.5,
-                                      "the table's multiple of D"};
-
 enum Field : std::size_t { eye, pin, tucks, stub, pick };
-constexpr std::array fields{field::eye, field::pin, tucks_field, stub_field, pick_field};
+constexpr std::array fields{field::eye, field::pin, field::tucks, field::strand_stub, field::pick};
 
 constexpr std::array<std::string_view, 7> steps_laid{
     "Whip or tape the rope at the unlay mark, tape each strand's end, and unlay the strands down "
@@ -62,82 +46,20 @@ constexpr std::array<std::string_view, 7> steps_plait{
     "Load the eye, then measure it again.",
 };
 
-Result<double> count_of_tucks(const Request& request) {
-    double count = 0.0;
-    if (request.fields.has(tucks)) {
-        count = request.fields.at(tucks);
-    } else {
-        const auto figure = request.rules.need(FigureId::tucks);
-        if (!figure) {
-            return Unexpected(figure.error());
-        }
-        count = figure->number();
-    }
-    const auto least = request.rules.find(FigureId::minimum_tucks);
-    if (least != nullptr && count < least->number()) {
-        Fault fault{Code::below_published_minimum,
-                    show_number(count, 0) + " tucks are below the published minimum of " +
-                        show_number(least->number(), 0) + " for " +
-                        std::string(name_of(request.rope.fibre))};
-        fault.field = "tucks";
-        fault.rule = to_text(request.citations.at(least->source));
-        return Unexpected(std::move(fault));
-    }
-    return count;
-}
-
-/// Strand length that one full tuck needs.
-Result<SourcedLength> rope_for_a_tuck(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    if (request.rope.construction == Construction::laid_3) {
-        const auto figure = request.rules.need(FigureId::per_tuck);
-        if (!figure) {
-            return Unexpected(figure.error());
-        }
-        return from_figure(*figure, rope);
-    }
-    const auto picks = request.rules.need(FigureId::picks_per_tuck);
-    const auto length = field_or_figure(request, pick, FigureId::pick, rope);
-    if (!picks || !length) {
-        return Unexpected(picks ? length.error() : picks.error());
-    }
-    const double count = picks->number();
-    return SourcedLength{length->length * count, length->sd * count, length->origin,
-                         length->source};
-}
-
 Result<Allowance> work_out(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    const auto eye_part = read_eye(request, {eye, pin}, rope);
-    const auto count = count_of_tucks(request);
-    const auto a_tuck = rope_for_a_tuck(request);
-    const auto left = field_or_figure(request, stub, FigureId::stub, rope);
-    for (const auto* part :
-         {eye_part ? nullptr : &eye_part.error(), count ? nullptr : &count.error(),
-          a_tuck ? nullptr : &a_tuck.error(), left ? nullptr : &left.error()}) {
-        if (part != nullptr) {
-            return Unexpected(*part);
-        }
+    const auto eye_part = read_eye(request, {eye, pin}, request.rope.counting_diameter());
+    if (!eye_part) {
+        return Unexpected(eye_part.error());
     }
-    if (auto fault = check_minimum(request, FigureId::minimum_stub, "stub", left->length, rope)) {
-        return Unexpected(*std::move(fault));
+    const auto tuck_part = read_tucks(request, {tucks, stub, pick});
+    if (!tuck_part) {
+        return Unexpected(tuck_part.error());
     }
-    const SourcedLength unlaid{a_tuck->length * *count, a_tuck->sd * *count, a_tuck->origin,
-                               a_tuck->source};
     Allowance allowance;
     add_eye_rows(allowance, *eye_part);
-    allowance.add(row_of(Item::tucks, unlaid));
-    allowance.add(row_of(Item::stub, *left));
-    const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::shears);
-    const Nanometres near_throat =
-        tail_end + to_nanometres(left->length) + to_nanometres(unlaid.length);
+    const Nanometres near_throat = add_tucks(allowance, *tuck_part, request);
     add_eye_marks(allowance, *eye_part, near_throat);
     allowance.marks.begin()->name = MarkName::unlay; // the near throat is where the unlaying stops
-    allowance.add(Value{ValueName::tucks, *count});
-    allowance.add(Value{ValueName::unlay_m, unlaid.length.si()});
-    allowance.add(Value{ValueName::stub_m, left->length.si()});
-    allowance.add(Value{ValueName::tail_m, (unlaid.length + left->length).si()});
-    allowance.add(Span{Span::Form::tapered, tail_end, near_throat, to_nanometres(rope)});
     add_eye_facts(allowance, *eye_part, request, near_throat);
     add_retained(allowance, request);
     allowance.steps = request.rope.construction == Construction::laid_3

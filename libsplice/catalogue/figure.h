@@ -38,6 +38,11 @@ enum class FigureId : std::uint8_t {
     set,              ///< what a hand-set knot uses as a multiple of a tight one
     body,             ///< length of the knot along the rope
     beyond_loop,      ///< rope beyond the two legs of a knotted loop, less its stub
+    turns,            ///< full turns of a hitch or lashing
+    beyond_turns,     ///< rope in a hitch besides its turns, less its stub
+    half_hitches,     ///< half hitches that finish a lashing
+    per_half_hitch,   ///< rope in one of them, its share of the tail included
+    friction,         ///< coefficient of friction of the rope on what it lies round
     eye_pins,         ///< inside length of an eye in pin diameters
     eye_diameters,    ///< inside length of an eye in rope diameters, at least
     advised_eye_pins, ///< a caution below this many pin diameters
@@ -63,6 +68,34 @@ enum class FigureId : std::uint8_t {
     tape_share,       ///< error limit of a tape measure: part in proportion to length
     design_factor,    ///< breaking strength over load that a rule asks for
     minimum_strength, ///< breaking strength that a rule asks for
+    cover_at_cleat,   ///< cover that has to lie beyond the cleat, hoisted
+    sleeve_loss,      ///< how much shorter a sleeve gets as it is opened over a line
+    shrinkage,        ///< how much shorter rope gets when it is washed or soaked
+    overlap,          ///< length over which two parts lie side by side and are stitched
+    seizing,          ///< length of a seizing
+    shortening,       ///< standing part that an eye of a covered rope uses up, margin included
+    short_section,    ///< the fid's short section: from the throat to where the core is entered
+    slip_knot,        ///< from the end to the slip knot that holds cover and core together
+    turn_draw,        ///< rope that an eye passed round a bar uses besides its turns
+    bar_diameters,    ///< thickness taken for a bar that is not known
+    ring_clearance,   ///< between a ring and the seizing or stitching that keeps it in
+    noose,            ///< rope that closes a noose round what it holds
+    least_size,       ///< a caution in rope thinner than this
+    tucks_single,     ///< further tucks of an end-for-end splice, with single strands
+    tucks_half,       ///< and then with halved strands
+    crowns,           ///< crowns that each side of a long splice is unlaid
+    crown,            ///< length of one crown along laid rope
+    strand_crowns,    ///< crowns that one strand is unlaid beyond the join, at least
+    core_back,        ///< core cut back under a cover that is sealed over it
+    advised_sheave,   ///< a caution below this sheave diameter
+    bend_1,           ///< strength kept in wire bent round 1 of its own diameters
+    bend_2,           ///< strength kept in wire bent round 2 of its own diameters
+    bend_4,           ///< strength kept in wire bent round 4 of its own diameters
+    bend_6,           ///< strength kept in wire bent round 6 of its own diameters
+    bend_10,          ///< strength kept in wire bent round 10 of its own diameters
+    bend_15,          ///< strength kept in wire bent round 15 of its own diameters
+    bend_30,          ///< strength kept in wire bent round 30 of its own diameters
+    bend_40,          ///< strength kept in wire bent round 40 of its own diameters
     slip,             ///< share of breaking strength at which a knot starts to slip
 };
 

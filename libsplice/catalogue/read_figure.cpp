@@ -34,6 +34,16 @@ Units units_of(FigureId id) {
         return reaches;
     case FigureId::setting:
     case FigureId::retained:
+    case FigureId::sleeve_loss:
+    case FigureId::shrinkage:
+    case FigureId::bend_1:
+    case FigureId::bend_2:
+    case FigureId::bend_4:
+    case FigureId::bend_6:
+    case FigureId::bend_10:
+    case FigureId::bend_15:
+    case FigureId::bend_30:
+    case FigureId::bend_40:
     case FigureId::slip:
     case FigureId::core_share:
     case FigureId::bedding:
@@ -47,8 +57,15 @@ Units units_of(FigureId id) {
     case FigureId::tucks:
     case FigureId::minimum_tucks:
     case FigureId::set:
+    case FigureId::turns:
+    case FigureId::half_hitches:
+    case FigureId::friction:
     case FigureId::eye_pins:
     case FigureId::advised_eye_pins:
+    case FigureId::tucks_single:
+    case FigureId::tucks_half:
+    case FigureId::crowns:
+    case FigureId::strand_crowns:
     case FigureId::clips:
     case FigureId::design_factor:
         return counts;

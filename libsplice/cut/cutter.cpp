@@ -123,6 +123,11 @@ const Piece& Cutter::cut(const JobRow& row, FaultSink& faults) {
         row_faults_.push_back(*std::move(fault));
         return refuse(faults);
     }
+    if (auto fault = pairs_.check(piece_)) {
+        fault->at = line.place(line.cell(Column::pair));
+        row_faults_.push_back(*std::move(fault));
+        return refuse(faults);
+    }
     counts_.pieces += static_cast<std::size_t>(piece_.quantity);
     return piece_;
 }

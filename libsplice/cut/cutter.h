@@ -3,6 +3,7 @@
 
 #include "libsplice/base/fault_sink.h"
 #include "libsplice/cut/line_binder.h"
+#include "libsplice/cut/pairs.h"
 #include "libsplice/cut/piece.h"
 #include "libsplice/job/read_job.h"
 
@@ -46,6 +47,7 @@ class Cutter {
     std::unique_ptr<LineBinder> binder_;
     std::unordered_map<std::string, LinePlan> plans_;
     std::string recipe_;
+    PairBook pairs_;
     std::vector<Fault> row_faults_;
     Fault first_fault_{};
     Piece piece_;

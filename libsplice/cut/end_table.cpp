@@ -1,9 +1,13 @@
 #include "libsplice/cut/end_table.h"
 
+#include <algorithm>
+
 namespace libsplice {
 
 const Result<Allowance>& EndTable::find(const Kind& kind, const Rope& rope,
-                                        std::span<const FieldText> fields) {
+                                        std::span<const FieldText> given) {
+    std::vector<FieldText> fields(given.begin(), given.end());
+    std::ranges::sort(fields, {}, &FieldText::name); // the order of columns makes no other end
     constexpr char separator = '\x1f';
     key_.assign(kind.declaration.name);
     key_ += separator;

@@ -17,7 +17,7 @@ class EndTable {
 
     /// The allowance, or the fault that working it out gave. It stays where it is.
     [[nodiscard]] const Result<Allowance>& find(const Kind& kind, const Rope& rope,
-                                                std::span<const FieldText> fields);
+                                                std::span<const FieldText> given);
     [[nodiscard]] std::size_t size() const { return ends_.size(); }
 
   private:

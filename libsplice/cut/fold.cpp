@@ -45,10 +45,22 @@ void add_length(Ledger& ledger, const LinePlan& plan, Nanometres finished) {
             ledger.add(Item::pin_centre, beyond, cited_geometry, end);
         }
     }
+    if (const int laid = plan.first().allowance->laid; plan.closing && laid > 1) {
+        ledger.add(Item::further_parts, ledger.sum() * (laid - 1), cited_geometry, plan.closing);
+    }
 }
 
 Nanometres share_of(Nanometres length, double factor) {
     return std::llround(static_cast<double>(length) * factor);
+}
+
+/// Rope that will be washed is cut longer, so that it comes out right once it has shrunk.
+void add_shrinkage(Ledger& ledger, const LengthShare& shrinkage) {
+    const Nanometres loaded = ledger.sum();
+    ledger.add(Row{Item::shrinkage, Group::own, shrinkage.origin, shrinkage.source,
+                   share_of(loaded, 1.0 / (1.0 - shrinkage.share) - 1.0),
+                   from_nanometres(loaded).si() * shrinkage.sd},
+               {});
 }
 
 /// From the state that was asked for to the rope on the bench; on the loaded path only.
@@ -71,9 +83,15 @@ void add_states(Ledger& ledger, const LinePlan& plan) {
     if (plan.slack) {
         add_share(Item::slack, *plan.slack);
     }
+    if (plan.shrinkage) {
+        add_shrinkage(ledger, *plan.shrinkage);
+    }
 }
 
 void add_end(Ledger& ledger, const LinePlan& plan, End end) {
+    if (!plan.counts(end)) {
+        return;
+    }
     for (const Row& row : plan.end(end).allowance->rows) {
         ledger.add(row, end);
     }

@@ -35,13 +35,14 @@ void place_marks(const LinePlan& plan, Piece& piece) {
         for (const Mark& mark : plan.end(end).allowance->marks) {
             piece.marks.push_back({end, mark.name, shift + mark.from_tail_end});
         }
-        piece.between_marks -= piece.marks.back().from_end;
+        const auto& marks = plan.end(end).allowance->marks;
+        piece.between_marks -= shift + (marks.empty() ? 0 : marks.back().from_tail_end);
     }
 }
 
 std::optional<Check> check_figure(const LinePlan& plan, const Piece& piece) {
     const auto& last = *plan.last().allowance;
-    if (!last.made && plan.fit != Fit::exact) {
+    if (plan.closing || (!last.made && plan.fit != Fit::exact)) {
         return std::nullopt;
     }
     const auto& first = *plan.first().allowance;

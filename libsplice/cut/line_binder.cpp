@@ -3,6 +3,8 @@
 #include "libsplice/cut/line_ends.h"
 #include "libsplice/cut/line_fields.h"
 #include "libsplice/cut/line_states.h"
+#include "libsplice/cut/line_way.h"
+#include "libsplice/cut/person_rules.h"
 #include "libsplice/mechanics/spread.h"
 
 namespace libsplice {
@@ -51,10 +53,6 @@ void bind_fixed_columns(const CutSettings& settings, LineFields& fields, LinePla
     plan.extra = fields.length(Column::extra, 0).value_or(0);
     plan.wear = fields.length(Column::wear, 0).value_or(0);
     plan.spare = fields.length(Column::spare, 0);
-    for (const Column column : {Column::strip, Column::sleeve}) {
-        fields.refuse(column, "is not worked out by this version; cut the line without it, or use "
-                              "stripped-eye for a cover that ends beyond an eye");
-    }
 }
 
 } // namespace
@@ -90,6 +88,7 @@ std::optional<LinePlan> LineBinder::bind(const JobLine& line, std::vector<Fault>
     const std::size_t faults_before = faults.size();
     LineFields fields(line, faults);
     LinePlan plan;
+    plan.citations = &book_.catalogue().citations();
     bind_fixed_columns(settings_, fields, plan);
     plan.rope = find_rope(line, fields);
     if (plan.rope == nullptr) {
@@ -100,6 +99,8 @@ std::optional<LinePlan> LineBinder::bind(const JobLine& line, std::vector<Fault>
         return std::nullopt;
     }
     bind_states(book_, settings_, fields, plan);
+    bind_way(line, book_, fields, plan);
+    bind_person_rules(book_, plan);
     return faults.size() == faults_before ? std::optional(std::move(plan)) : std::nullopt;
 }
 

@@ -109,8 +109,8 @@ void check_fitting(const JobLine& line, End end, LineFields& fields, const EndPl
 /// Whether the other end is finished, and so can no longer be passed through the rope.
 bool far_end_is_fixed(const LinePlan& plan, End end) {
     const EndPlan& far = plan.end(other(end));
-    const bool bulky =
-        (far.kind != nullptr && !far.kind->declaration.plain) || !far.fitting.empty();
+    const bool bulky = (far.kind != nullptr && far.kind->declaration.reach != Reach::plain) ||
+                       !far.fitting.empty();
     return plan.made_first != end && bulky;
 }
 
@@ -125,6 +125,30 @@ void add_far_end(std::vector<FieldText>& fields, const Kind& kind, const LinePla
     }
 }
 
+/// The column strip is the end a's own cover_end, measured from its bearing point.
+void add_strip(const JobLine& line, LineFields& fields, const Kind& kind,
+               std::vector<FieldText>& of_kind) {
+    const Cell& strip = line.cell(Column::strip);
+    if (strip.text.empty()) {
+        return;
+    }
+    constexpr std::string_view cover_end = "cover_end";
+    if (std::ranges::find(kind.declaration.fields, cover_end, &FieldDeclaration::name) ==
+        kind.declaration.fields.end()) {
+        fields.add(Fault{Code::strip_does_not_fit,
+                         "cover can be taken off only behind a stripped-eye at end a, not a " +
+                             std::string(kind.declaration.name)},
+                   Column::strip);
+        return;
+    }
+    if (std::ranges::find(of_kind, cover_end, &FieldText::name) != of_kind.end()) {
+        fields.add(Fault{Code::cannot_be_both, "give strip or end_a.cover_end, not both"},
+                   Column::strip);
+        return;
+    }
+    of_kind.push_back({cover_end, strip.text, strip.unit});
+}
+
 void set_pin_centre(const JobLine& line, End end, LineFields& fields, EndPlan& plan) {
     const auto pin = plan.allowance->find(ValueName::pin_m);
     if (!pin || !(*pin > 0.0)) {
@@ -136,6 +160,33 @@ void set_pin_centre(const JobLine& line, End end, LineFields& fields, EndPlan& p
         return;
     }
     plan.pin_centre = to_nanometres(Length(*pin / 2.0));
+}
+
+bool closes(const EndPlan& end) {
+    return end.kind != nullptr && end.kind->declaration.reach == Reach::both_ends;
+}
+
+/// A kind that accounts for both ends leaves nothing to make at the other.
+void bind_closing(const JobLine& line, LineFields& fields, LinePlan& plan) {
+    for (const End end : both_ends) {
+        if (!closes(plan.end(end))) {
+            continue;
+        }
+        const auto far = line.text(column_of(other(end)));
+        if (!far.empty() && far != "bare") {
+            add_fault(fields, line, other(end),
+                      Fault{Code::cannot_be_both,
+                            std::string(plan.end(end).kind->declaration.name) +
+                                " accounts for both ends of its line; leave this end empty"});
+            return;
+        }
+        plan.closing = end;
+        plan.made_first = end;
+        auto& far_side = plan.ends[static_cast<std::size_t>(other(end))];
+        far_side.allowance = plan.end(end).allowance;
+        far_side.pin_centre = plan.end(end).pin_centre;
+        return;
+    }
 }
 
 } // namespace
@@ -155,6 +206,9 @@ void bind_ends(const JobLine& line, const Book& book, EndTable& ends, LineFields
         if (end_plan.kind == nullptr) {
             continue;
         }
+        if (end == End::a) {
+            add_strip(line, fields, *end_plan.kind, end_cells.of_kind);
+        }
         add_far_end(end_cells.of_kind, *end_plan.kind, plan, end);
         const auto& allowance = ends.find(*end_plan.kind, *plan.rope, end_cells.of_kind);
         if (!allowance) {
@@ -166,6 +220,7 @@ void bind_ends(const JobLine& line, const Book& book, EndTable& ends, LineFields
             set_pin_centre(line, end, fields, end_plan);
         }
     }
+    bind_closing(line, fields, plan);
 }
 
 } // namespace libsplice

@@ -81,12 +81,6 @@ std::optional<Tension> LineFields::tension(Column column) {
     return *tension;
 }
 
-void LineFields::refuse(Column column, std::string_view why) {
-    if (!line_.text(column).empty()) {
-        add(Fault{Code::strip_does_not_fit, std::string(why)}, column);
-    }
-}
-
 std::int64_t LineFields::quantity() {
     const auto text = line_.text(Column::quantity);
     if (text.empty()) {

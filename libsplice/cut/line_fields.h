@@ -28,9 +28,6 @@ class LineFields {
     /// 1 to 1,000,000.
     [[nodiscard]] std::int64_t quantity();
 
-    /// A fault where a column that cannot be worked out is not blank.
-    void refuse(Column column, std::string_view why);
-
     /// Adds a fault at a cell, filling in place and field.
     void add(Fault fault, const Cell& cell, std::string field);
     void add(Fault fault, Column column);

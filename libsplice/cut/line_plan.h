@@ -9,6 +9,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace libsplice {
 
@@ -44,12 +45,25 @@ struct Tape {
     CitationId source{};
 };
 
+/// A sleeve put on over the line; a piece of rope of its own.
+struct Sleeve {
+    Length finished; ///< along the line
+    Length from;     ///< its start, from the bearing point of end a
+    Length cut;      ///< what to cut for it, before it is opened over the line
+    Length sd;
+    CitationId source{};
+};
+
 /// What a line depends on. The rope and the allowances are owned by the LineBinder that made the
 /// plan.
 struct LinePlan {
     const Rope* rope = nullptr;
+    const Citations* citations = nullptr; ///< to name the rule that a refusal rests on
     std::array<EndPlan, 2> ends;
     End made_first = End::a;
+    /// The end whose kind accounts for both ends (a join, an item made whole); none on an open
+    /// line. The other end then has the same allowance, of which only the marks are its own.
+    std::optional<End> closing;
     Fit fit = Fit::least;
     std::optional<Nanometres> tolerance;
     bool bedded = false;
@@ -57,7 +71,14 @@ struct LinePlan {
     std::optional<Force> load;
     Tension tension; ///< of the state that the length was asked in
     MarkingPull::Basis marking_basis{};
-    Force marking_pull; ///< 0: relaxed and straight, or slack
+    Force marking_pull;             ///< 0: relaxed and straight, or slack
+    std::optional<Length> headroom; ///< bearing point of end a to the sheave, hoisted
+    std::optional<Length> travel;   ///< from hoisted to lowered
+    std::optional<Length> cleat;    ///< bearing point of end a to the cleat, hoisted
+    std::optional<Length> passes;   ///< the smallest hole or sheave that the line goes through
+    std::optional<Sourced<Length>> cover_at_cleat; ///< cover that has to lie beyond the cleat
+    std::optional<Sleeve> sleeve;
+    std::vector<const Rule*> person_rules; ///< what is asked of rope that carries a person
     Nanometres step = 0;
     Nanometres extra = 0;
     Nanometres wear = 0;
@@ -67,8 +88,10 @@ struct LinePlan {
     double working_strain = 0.0; ///< at the line's tension
     double marking_strain = 0.0; ///< at the marking pull
     CitationId strain_source{};
-    std::optional<LengthShare> slack;    ///< where the rope is marked slack
-    std::optional<LengthShare> bedding;  ///< absent: bedded, or no source gives one
+    std::optional<LengthShare> slack;     ///< where the rope is marked slack
+    std::optional<LengthShare> bedding;   ///< absent: bedded, or no source gives one
+    std::optional<LengthShare> shrinkage; ///< where the line will be washed and a source gives it
+    bool wash = false;
     std::optional<LengthShare> milk_out; ///< where one end leaves slack cover to milk to the other
     Nanometres least_milk_out = 0;
     Tape tape;
@@ -76,6 +99,8 @@ struct LinePlan {
     [[nodiscard]] const EndPlan& end(End which) const {
         return ends[static_cast<std::size_t>(which)];
     }
+    /// Whether the end brings rows, steps and cautions of its own.
+    [[nodiscard]] bool counts(End which) const { return !closing || *closing == which; }
     [[nodiscard]] const EndPlan& first() const { return end(made_first); }
     [[nodiscard]] const EndPlan& last() const { return end(other(made_first)); }
 };

@@ -31,9 +31,8 @@ std::optional<double> share_of(const Tension& tension, const Rope& rope) {
     if (!rope.breaking) {
         return std::nullopt;
     }
-    const Force pull = tension.basis == Tension::Basis::force
-                           ? Force(tension.value)
-                           : reference_tension(rope.counting_diameter());
+    const Force pull = tension.basis == Tension::Basis::force ? Force(tension.value)
+                                                              : reference_tension(rope.diameter);
     return pull / rope.breaking->value;
 }
 
@@ -87,7 +86,15 @@ void bind_marking(const Rules& rules, const CutSettings& settings, LineFields& f
     }
     plan.marking_pull = settings.marking_pull.basis == MarkingPull::Basis::load
                             ? settings.marking_pull.load
-                            : reference_tension(plan.rope->counting_diameter());
+                            : reference_tension(plan.rope->diameter);
+}
+
+/// Fibre that does not shrink has no figure, and then there is no row.
+void bind_wash(const Rules& rules, LineFields& fields, LinePlan& plan) {
+    plan.wash = fields.yes(Column::wash);
+    if (plan.wash) {
+        plan.shrinkage = share_from(rules.find(FigureId::shrinkage));
+    }
 }
 
 void bind_milk_out(const Rules& rules, LinePlan& plan) {
@@ -133,6 +140,7 @@ void bind_states(const Book& book, const CutSettings& settings, LineFields& fiel
     if (!plan.bedded) {
         plan.bedding = share_from(rules.find(FigureId::bedding));
     }
+    bind_wash(rules, fields, plan);
     bind_milk_out(rules, plan);
 }
 

@@ -1,6 +1,7 @@
 #include "libsplice/cut/verdict.h"
 
 #include "libsplice/cut/layout.h"
+#include "libsplice/cut/passage.h"
 #include "libsplice/cut/spread.h"
 #include "libsplice/mechanics/spread.h"
 #include "libsplice/units/show.h"
@@ -35,6 +36,11 @@ constexpr std::string_view reach_caution = "the fid of the end made last comes o
 constexpr std::string_view milk_caution = "both ends are spliced under the cover: there is nowhere "
                                           "to milk the cover to, so keep the slack "
                                           "even as you work";
+constexpr std::string_view wash_caution = "no source gives what this rope shrinks in the wash: "
+                                          "wash and dry the new rope before it is marked";
+constexpr std::string_view short_cover_caution =
+    "the line is shorter than the slack cover that its two splices need: the slip knots would have "
+    "to stand beyond each other. Splice one end only, or strip the cover at one";
 constexpr std::string_view wear_caution = "rope for wear lies outside the end made last and is "
                                           "trimmed with it: keep it at an end that is only "
                                           "cut or whipped, or make that end first";
@@ -42,6 +48,20 @@ constexpr std::string_view milk_first_caution =
     "cover is milked out at this end, which is made first: make the other end first instead";
 constexpr std::string_view bedding_caution =
     "no source gives the bedding-in of this rope: load it before it is marked";
+
+/// From the end to where the slip knot has to stand; 0 where the splice needs none.
+Nanometres slack_cover_needed(const Allowance& end) {
+    return to_nanometres(Length(end.find(ValueName::slip_knot_m).value_or(0.0)));
+}
+
+Fault refusal_for_person(const LinePlan& plan, End end, const Caution& caution) {
+    Fault fault{Code::refused_for_person,
+                std::string(plan.end(end).kind->declaration.name) +
+                    " is refused on a line that carries a person: " + std::string(caution.text)};
+    fault.field = end == End::a ? "end_a" : "end_b";
+    fault.rule = to_text(plan.citations->at(caution.rule));
+    return fault;
+}
 
 } // namespace
 
@@ -53,7 +73,8 @@ std::optional<Fault> check_room(const LinePlan& plan, const Piece& piece, Nanome
         return std::nullopt;
     }
     // Rope between the throats grows with the finished length at the rate of stretch and bedding.
-    const double rate = (1.0 + plan.marking_strain) / (1.0 + plan.working_strain) /
+    const double rate = plan.first().allowance->laid * (1.0 + plan.marking_strain) /
+                        (1.0 + plan.working_strain) /
                         (1.0 + (plan.bedding ? plan.bedding->share : 0.0)) /
                         (1.0 + (plan.slack ? plan.slack->share : 0.0));
     const Nanometres millimetre = nanometres_per_metre / 1000;
@@ -110,27 +131,34 @@ void find_strength(const LinePlan& plan, Piece& piece) {
 std::optional<Fault> collect_cautions(const LinePlan& plan, Piece& piece) {
     piece.cautions.clear();
     for (const End end : both_ends) {
+        if (!plan.counts(end)) {
+            continue;
+        }
         for (const Caution& caution : plan.end(end).allowance->cautions) {
-            if (plan.person && caution.weight == Caution::Weight::refused_for_person) {
-                return Fault{Code::refused_for_person,
-                             "on a line that carries a person " +
-                                 std::string(plan.end(end).kind->declaration.name) +
-                                 " is refused here: " + std::string(caution.text),
-                             {},
-                             end == End::a ? "end_a" : "end_b"};
+            if (plan.person && caution.weight != Caution::Weight::advice) {
+                return refusal_for_person(plan, end, caution);
             }
-            piece.cautions.push_back({caution, end});
+            if (caution.weight != Caution::Weight::person_only) {
+                piece.cautions.push_back({caution, end});
+            }
         }
     }
     const auto& first = *plan.first().allowance;
     const auto& last = *plan.last().allowance;
-    if (first.bury_reach != 0 && last.fid_reach != 0 &&
+    if (!plan.closing && first.bury_reach != 0 && last.fid_reach != 0 &&
         first.bury_reach + last.fid_reach > room_between(plan, piece)) {
         piece.cautions.push_back({{reach_caution, cited_geometry}, other(plan.made_first)});
     }
     if (first.milks_cover && last.milks_cover) {
         piece.cautions.push_back({{milk_caution, cited_job}, std::nullopt});
+        if (slack_cover_needed(first) + slack_cover_needed(last) > piece.cut) {
+            piece.cautions.push_back({{short_cover_caution, cited_geometry}, std::nullopt});
+        }
     }
+    if (plan.wash && !plan.shrinkage) {
+        piece.cautions.push_back({{wash_caution, cited_job}, std::nullopt});
+    }
+    add_passage_cautions(plan, piece.cautions);
     if (plan.wear != 0 && last.made) {
         piece.cautions.push_back({{wear_caution, cited_geometry}, other(plan.made_first)});
     }

@@ -6,9 +6,10 @@ namespace libsplice {
 namespace {
 
 constexpr std::array<std::string_view, column_count> names{
-    "name", "boat",      "quantity",   "rope",  "length", "route",  "tension", "end_a",  "end_b",
-    "fit",  "tolerance", "made_first", "state", "bedded", "person", "load",    "spare",  "extra",
-    "wear", "pair",      "thread",     "lot",   "colour", "note",   "strip",   "sleeve",
+    "name",  "boat",   "quantity",  "rope",       "length", "route",  "tension",  "end_a",
+    "end_b", "fit",    "tolerance", "made_first", "state",  "bedded", "person",   "load",
+    "spare", "extra",  "wear",      "pair",       "thread", "lot",    "colour",   "note",
+    "strip", "sleeve", "headroom",  "travel",     "cleat",  "passes", "turnable", "wash",
 };
 
 constexpr std::array<std::string_view, column_count> meanings{
@@ -37,8 +38,14 @@ constexpr std::array<std::string_view, column_count> meanings{
     "the lot that the rope must come from",
     "the colour of the rope",
     "anything worth saying to the bench",
-    "where the cover is taken off, from the bearing point of end a",
-    "where a sleeve is put on, from the bearing point of end a",
+    "how far the cover is taken off, from the bearing point of end a on the finished line",
+    "a sleeve over the line, its finished length and where it starts: 0.6 m at 8.2 m",
+    "from the bearing point of end a to the sheave it comes up to, hoisted",
+    "how far the line runs from hoisted to lowered",
+    "from the bearing point of end a to the cleat, hoisted",
+    "the smallest hole or sheave that the made line goes through",
+    "yes if the line is to be turned end for end when one end is worn; no unless given",
+    "yes if the line will be washed or soaked after it is made; no unless given",
 };
 
 } // namespace

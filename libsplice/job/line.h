@@ -42,8 +42,14 @@ enum class Column : std::uint8_t {
     note,
     strip,
     sleeve,
+    headroom,
+    travel,
+    cleat,
+    passes,
+    turnable,
+    wash,
 };
-inline constexpr std::size_t column_count = 26;
+inline constexpr std::size_t column_count = 32;
 
 /// The two ends of a line.
 enum class End : std::uint8_t { a, b };

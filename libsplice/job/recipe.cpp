@@ -12,10 +12,11 @@ namespace {
 constexpr char separator = '\x1f';
 
 constexpr std::array deciding{
-    Column::rope,   Column::route,  Column::tension,   Column::end_a,
-    Column::end_b,  Column::fit,    Column::tolerance, Column::made_first,
-    Column::bedded, Column::person, Column::load,      Column::spare,
-    Column::extra,  Column::wear,   Column::strip,     Column::sleeve,
+    Column::rope,     Column::route,     Column::tension,    Column::end_a,  Column::end_b,
+    Column::fit,      Column::tolerance, Column::made_first, Column::bedded, Column::person,
+    Column::load,     Column::spare,     Column::extra,      Column::wear,   Column::strip,
+    Column::sleeve,   Column::headroom,  Column::travel,     Column::cleat,  Column::passes,
+    Column::turnable, Column::wash,
 };
 
 /// Seven bits a byte, the lowest first; the last byte has its high bit clear.

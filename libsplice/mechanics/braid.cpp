@@ -20,7 +20,10 @@ double braid_constant_from_test(Length before, Length after) {
 
 std::optional<double> stuffed_share(double constant, double section) {
     const double square = 1.0 - constant * section;
-    if (!(square > 0.0)) {
+    // The braid jams where its strands lie at 45 degrees: the stuffed length over the empty one is
+    // the ratio of the cosines, and of the empty braid cos^2 = 1/(1 + K/2).
+    const double jammed = 0.5 * (1.0 + constant / 2.0);
+    if (!(square > 0.0) || (section > 0.0 && square < jammed)) {
         return std::nullopt;
     }
     return std::sqrt(square);

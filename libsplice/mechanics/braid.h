@@ -25,7 +25,8 @@ struct BuriedPart {
 [[nodiscard]] double braid_constant_from_test(Length before, Length after);
 
 /// Length of a braid over a tail of section `section`, as a share of its empty length:
-/// sqrt(1 - K section). Nothing where K section reaches 1: such a tail does not go in.
+/// sqrt(1 - K section). Nothing where the strands would lie at more than 45 degrees to the axis,
+/// where a braid jams (from memory: 45 to 50 degrees): such a tail does not go in.
 [[nodiscard]] std::optional<double> stuffed_share(double constant, double section);
 
 /// Host rope, measured while it is empty, that one part of a buried tail takes up; nothing where

@@ -1,6 +1,7 @@
 // A cut sheet as JSON, piece by piece.
 #include "libsplice/base/version.h"
 #include "libsplice/sheet/json_parts.h"
+#include "libsplice/sheet/person_rules.h"
 #include "libsplice/sheet/piece_text.h"
 #include "libsplice/sheet/words.h"
 #include "libsplice/sheet/writers.h"
@@ -25,6 +26,7 @@ class JsonSheet : public SheetWriter {
     void write_strength(const Piece& piece);
     void write_cautions(const Piece& piece);
     void write_fault(const Fault& fault);
+    void write_sleeve(const Piece& piece);
     void write_making(const Piece& piece);
     void write_plan(const Piece& piece);
     void write_job_texts(const Piece& piece);
@@ -64,6 +66,24 @@ void JsonSheet::piece(const Piece& piece) {
     write_plan(piece);
     write_job_texts(piece);
     json_.number("design_factor", piece.design_factor);
+    write_person_rules(json_, piece, citing_);
+    write_sleeve(piece);
+    json_.end_object();
+}
+
+void JsonSheet::write_sleeve(const Piece& piece) {
+    json_.key("sleeve");
+    if (piece.plan == nullptr || !piece.plan->sleeve) {
+        json_.null();
+        return;
+    }
+    const Sleeve& sleeve = *piece.plan->sleeve;
+    json_.begin_object();
+    json_.metres("finished_m", to_nanometres(sleeve.finished));
+    json_.metres("from_m", to_nanometres(sleeve.from));
+    json_.metres("cut_m", to_nanometres(sleeve.cut));
+    json_.number("sd_m", sleeve.sd.si());
+    json_.text("source", citing_.text(sleeve.source));
     json_.end_object();
 }
 
@@ -161,7 +181,7 @@ void JsonSheet::write_making(const Piece& piece) {
     json_.begin_object();
     for (const End end : {End::a, End::b}) {
         json_.key(letter_of(end));
-        if (piece.plan != nullptr) {
+        if (piece.plan != nullptr && piece.plan->counts(end)) {
             write_steps(json_, filling_of(piece, end, UnitSystem::metric));
         } else {
             json_.begin_array();

@@ -20,6 +20,15 @@ std::string bearing_point_of(End end) {
 
 void write_end_of_piece(Page& page, const Piece& piece, End end, UnitSystem units, Citing& citing) {
     const bool first = end == piece.plan->made_first;
+    if (!piece.plan->counts(end)) {
+        page.blank();
+        page.paragraph("END " + std::string(end == End::a ? "A" : "B") +
+                           ", the other side of the same " +
+                           std::string(piece.plan->end(other(end)).kind->declaration.name),
+                       2, 2);
+        write_last_marks(page, piece, units);
+        return;
+    }
     const auto& declaration = piece.plan->end(end).kind->declaration;
     page.blank();
     page.paragraph("END " + std::string(end == End::a ? "A" : "B") +

@@ -114,7 +114,17 @@ void write_heading(Page& page, const Piece& piece, UnitSystem units) {
     page.fact("Fit", fit_of(piece, units));
     page.fact("From end a", datum_of(plan.end(End::a), units));
     page.fact("to end b", datum_of(plan.end(End::b), units));
-    page.fact("Pair", piece.pair);
+    if (!piece.pair.empty()) {
+        page.fact("Pair", std::string(piece.pair) +
+                              ": cut all lines of this pair from one lot, one after the other");
+    }
+    if (plan.sleeve) {
+        page.fact("Sleeve", show_length(plan.sleeve->finished, units) + " long, from " +
+                                show_length(plan.sleeve->from, units) +
+                                " beyond the bearing point of end a; cut its rope " +
+                                show_length(plan.sleeve->cut, units) +
+                                ", for it gets shorter as it is opened over the line");
+    }
     page.fact("Note", piece.note);
     if (plan.person) {
         page.fact("Person", "this line carries a person: a competent person inspects it first");

@@ -1,9 +1,11 @@
 // A cut sheet as text, to be read at a bench: one panel a piece.
+#include "libsplice/sheet/person_rules.h"
 #include "libsplice/sheet/piece_text.h"
 #include "libsplice/sheet/text_end.h"
 #include "libsplice/sheet/text_facts.h"
 #include "libsplice/sheet/text_heading.h"
 #include "libsplice/sheet/words.h"
+#include "libsplice/sheet/working.h"
 #include "libsplice/sheet/writers.h"
 
 namespace libsplice {
@@ -28,6 +30,7 @@ class TextSheet : public SheetWriter {
         write_work(piece);
         write_line_cautions(piece);
         write_strength(piece);
+        write_person_rules(page_, piece, options_.units, citing_);
         write_rows(piece);
     }
 
@@ -95,7 +98,10 @@ class TextSheet : public SheetWriter {
         for (const LedgerRow& entry : piece.ledger) {
             citing_.use(entry.row.source);
         }
-        if (options_.ledger) {
+        if (options_.working) {
+            page_.section("LEDGER, WORKED OUT");
+            write_working(page_, piece, options_.units, citing_);
+        } else if (options_.ledger) {
             page_.section("LEDGER");
             write_ledger(page_, piece.ledger, "cut length", options_.units, citing_);
         }

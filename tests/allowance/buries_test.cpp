@@ -110,7 +110,7 @@ TEST(Bury, UnderAPersonAsksFor72Diameters) {
     const auto cautioned = [](std::string_view tail) {
         const auto end = make_end("buried-eye", "braid-12 HMPE 10 mm", {{"tail", tail}});
         return std::ranges::any_of(end.cautions, [](const Caution& caution) {
-            return caution.weight == Caution::Weight::refused_for_person;
+            return caution.weight == Caution::Weight::person_only;
         });
     };
     EXPECT_TRUE(cautioned("71 D"));

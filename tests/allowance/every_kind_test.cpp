@@ -35,6 +35,31 @@ std::string described(const Made& end) {
            std::string(name_of(end.construction));
 }
 
+/// What a kind has no default for, because only the fitting itself can tell.
+FieldList needed_fields(const Kind& kind) {
+    static const std::map<std::string_view, std::string_view> measured{
+        {"groove", "20 mm"},   {"bore", "12 mm"}, {"side", "thin"},  {"shank", "12 D"},
+        {"insertion", "10 D"}, {"growth", "1 D"}, {"length", "2 D"}, {"stitched", "yes"}};
+    FieldList fields;
+    for (const FieldDeclaration& field : kind.declaration.fields) {
+        if (field.required || field.name == "stitched") { // a clove hitch in bare HMPE
+            const auto known = measured.find(field.name);
+            fields.push_back({field.name, field.required && !field.choices.empty()
+                                              ? field.choices.front()
+                                          : known == measured.end() ? "30 mm"
+                                                                    : known->second});
+        }
+    }
+    return fields;
+}
+
+/// The thin rope of a construction. A bare hollow braid is sealed in polyester: heat spoils HMPE.
+std::string_view thin_rope(const Kind& kind, std::size_t construction) {
+    const bool sealed_braid = kind.declaration.name == "heat-sealed" &&
+                              static_cast<Construction>(construction) == Construction::braid_12;
+    return sealed_braid ? "braid-12 polyester 4 mm" : ropes.at(construction).thin;
+}
+
 /// Every kind, with its defaults, in every construction that it declares.
 const std::vector<Made>& all_ends() {
     static const std::vector<Made> ends = [] {
@@ -44,7 +69,8 @@ const std::vector<Made>& all_ends() {
                 const auto construction = static_cast<Construction>(i);
                 if (kind.declaration.constructions.allows(construction)) {
                     made.push_back(
-                        {&kind, construction, make_end(kind.declaration.name, ropes.at(i).thin)});
+                        {&kind, construction,
+                         make_end(kind.declaration.name, thin_rope(kind, i), needed_fields(kind))});
                 }
             }
         }
@@ -94,12 +120,50 @@ TEST(EveryKind, IsMadeInTheConstructionsOfTheTrade) {
         {"bare", 9},         // anything can be cut
         {"whipped", 8},      // anything but wire
         {"figure-eight", 8}, // likewise
-        {"bowline", 7},      // neither wire nor shock cord
-        {"buried-eye", 1},   // hollow braid
-        {"locked-eye", 1},   // hollow braid
-        {"stripped-eye", 2}, // double braid and core-dependent rope
-        {"tucked-eye", 2},   // three strands and square plait
-        {"clipped-eye", 1},  // wire
+        {"overhand", 8},
+        {"double-overhand", 8},
+        {"stopper-ball", 8},
+        {"stevedore", 7}, // too bulky for shock cord
+        {"figure-eight-loop", 7},
+        {"overhand-loop", 8},
+        {"barrel-noose", 8},
+        {"double-bowline", 7},
+        {"halyard-hitch", 7}, // hitches and bends: neither wire nor shock cord
+        {"buntline-hitch", 7},
+        {"round-turn-two-half-hitches", 7},
+        {"clove-hitch", 7},
+        {"cow-hitch", 7},
+        {"rolling-hitch", 7},
+        {"lashing", 7},
+        {"sheet-bend", 7},
+        {"double-fisherman", 7},
+        {"bowline", 7},           // neither wire nor shock cord
+        {"buried-eye", 1},        // hollow braid
+        {"locked-eye", 1},        // hollow braid
+        {"stripped-eye", 2},      // double braid and core-dependent rope
+        {"core-eye", 1},          // core-dependent rope
+        {"cover-core-eye", 1},    // double braid
+        {"parallel-core-eye", 1}, // its own construction
+        {"larked-eye", 1},        // hollow braid, as the splices that they stand on
+        {"ring-eye", 1},
+        {"adjustable-eye", 1},
+        {"endless-loop", 1},
+        {"two-eye-strop", 1},
+        {"soft-shackle", 1},
+        {"stitched-eye", 7}, // neither wire nor shock cord
+        {"seized-eye", 7},
+        {"tucked-eye", 2},  // three strands and square plait
+        {"clipped-eye", 1}, // wire
+        {"ferrule-eye", 1},
+        {"swaged-fitting", 1},
+        {"crimped-end", 1},     // shock cord
+        {"cover-over-join", 4}, // hollow, or with a core that comes out
+        {"sewn-join", 5},       // braids
+        {"core-to-core", 2},
+        {"end-for-end", 2}, // double braid and square plait
+        {"short-splice", 1},
+        {"long-splice", 1},
+        {"heat-sealed", 8}, // anything but wire
     };
     EXPECT_EQ(constructions, expected);
 }
@@ -157,9 +221,11 @@ TEST(EveryKind, MarksAscendFromTheTailEnd) {
 /// Whether a row is rope between the tail's end and the standing mark. The others, take-up and what
 /// draws out at first load, lie beyond the mark or only shift the bearing point.
 bool is_before_standing_mark(const Row& row) {
-    static const std::set<Item> items{Item::eye_legs,  Item::loop_legs, Item::tail,
-                                      Item::tucks,     Item::turn_back, Item::knot,
-                                      Item::knot_body, Item::stub,      Item::cutting_loss};
+    static const std::set<Item> items{
+        Item::ball,  Item::turns,        Item::half_hitches,  Item::eye_legs, Item::loop_legs,
+        Item::tail,  Item::tucks,        Item::turn_back,     Item::knot,     Item::knot_body,
+        Item::stub,  Item::cutting_loss, Item::short_section, Item::overlap,  Item::unlaid,
+        Item::crimp, Item::insertion,    Item::travel};
     return items.contains(row.item);
 }
 
@@ -169,7 +235,8 @@ TEST(EveryKind, RowsLeadFromTheCutEndToTheStandingMark) {
         for (const Row& row : end.allowance.rows) {
             rope += is_before_standing_mark(row) ? row.length : 0;
         }
-        EXPECT_NEAR(in_millimetres(end.allowance.standing_mark), in_millimetres(rope), near)
+        const int sides = end.kind->declaration.reach == Reach::both_ends ? 2 : 1;
+        EXPECT_NEAR(in_millimetres(end.allowance.standing_mark * sides), in_millimetres(rope), near)
             << described(end);
         EXPECT_TRUE(std::ranges::any_of(end.allowance.marks, [&](const Mark& mark) {
             return mark.from_tail_end == end.allowance.standing_mark;
@@ -217,10 +284,12 @@ TEST(EveryKind, ThickerRopeNeedsMore) {
     for (const Made& end : all_ends()) {
         const auto& name = end.kind->declaration.name;
         const auto& rope = ropes.at(static_cast<std::size_t>(end.construction));
-        if (end.kind->declaration.plain) {
-            continue; // a cut costs the same in any rope
+        if (end.kind->declaration.reach == Reach::plain || name == "swaged-fitting") {
+            continue; // a cut costs the same in any rope; a fitting's lengths are its own
         }
-        EXPECT_GT(make_end(name, rope.thick).total(), end.allowance.total()) << described(end);
+        EXPECT_GT(make_end(name, rope.thick, needed_fields(*end.kind)).total(),
+                  end.allowance.total())
+            << described(end);
     }
 }
 

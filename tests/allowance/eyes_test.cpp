@@ -112,6 +112,11 @@ TEST(Eye, DefaultIsThreePinsOrEightDiameters) {
     };
     EXPECT_NEAR(eye("20 mm"), 60.0, near);
     EXPECT_NEAR(eye("10 mm"), 40.0, near);
+    // A locked crossing takes five pins.
+    const auto locked = make_end("locked-eye", rope, {{"pin", "12 mm"}});
+    EXPECT_NEAR(value_of(locked, ValueName::eye_m), 60.0, near);
+    const auto soft = make_end("locked-eye", rope);
+    EXPECT_NEAR(value_of(soft, ValueName::eye_m), 40.0, near);
 }
 
 TEST(Eye, ShortForItsPinIsCautioned) {

@@ -99,7 +99,7 @@ TEST(Fields, AreBoundInTheDeclarationsOrder) {
     constexpr std::array fields{length_field, count_field, ratio_field};
     const KindDeclaration kind{"made-up", "a kind", "its end", {}, fields};
     const FieldList given{{"set", "5 %"}, {"rule", "any"}, {"tail", "100 D"}};
-    const auto bound = bind_fields(kind, rope_of("braid-12 HMPE 5 mm"), given);
+    const auto bound = bind_fields(kind, millimetres(5.0), given);
     ASSERT_TRUE(bound);
     EXPECT_NEAR(bound->at(0), 0.5, 1e-12);
     EXPECT_FALSE(bound->has(1));
@@ -112,12 +112,11 @@ TEST(Fields, RequiredOnesAreAskedFor) {
     required.required = true;
     const std::array fields{length_field, required};
     const KindDeclaration kind{"made-up", "a kind", "its end", {}, fields};
-    const auto rope = rope_of("braid-12 HMPE 5 mm");
-    const auto missing = bind_fields(kind, rope, FieldList{{"tail", "1 m"}});
+    const auto missing = bind_fields(kind, millimetres(5.0), FieldList{{"tail", "1 m"}});
     ASSERT_FALSE(missing);
     EXPECT_EQ(missing.error().code, Code::field_missing);
     EXPECT_EQ(missing.error().field, "tucks");
-    EXPECT_TRUE(bind_fields(kind, rope, FieldList{{"tucks", "3"}}));
+    EXPECT_TRUE(bind_fields(kind, millimetres(5.0), FieldList{{"tucks", "3"}}));
 }
 
 } // namespace

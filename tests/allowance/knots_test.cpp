@@ -31,6 +31,15 @@ TEST(FigureEight, HandSetsSoftBraidTighterThanCoveredRope) {
     EXPECT_NEAR(knot("solid-braid polyester 10 mm"), 150.876, near);
 }
 
+TEST(FigureEight, HandErrsByATenth) {
+    // 13.716 D, and a tenth of the hand's factor.
+    const auto spread = [](std::string_view rope) {
+        return spread_of(make_end("figure-eight", rope), Item::knot);
+    };
+    EXPECT_NEAR(spread("braid-12 HMPE 10 mm"), 14.4018, 1e-8);
+    EXPECT_NEAR(spread("laid-3 nylon 10 mm"), 15.0876, 1e-8);
+}
+
 TEST(FigureEight, StubIsLongerInSlipperyRope) {
     const auto stub = [](std::string_view rope) {
         return length_of(make_end("figure-eight", rope), Item::stub);

@@ -118,10 +118,13 @@ TEST(Braid, TailThatDoesNotGoInHasNoLength) {
     EXPECT_FALSE(stuffed_share(1.0, 1.0));
     EXPECT_FALSE(stuffed_share(0.5, 2.0));
     EXPECT_FALSE(stuffed_share(1.2, 1.0));
-    EXPECT_TRUE(stuffed_share(0.999, 1.0));
+    // The braid jams at 45 degrees: K = 2 tan^2 of the empty angle, so from 0.4 on (24.1 degrees) a
+    // tail of the rope's own size just goes in where 1 - K = (1 + K/2)/2, that is up to K = 0.4.
+    EXPECT_TRUE(stuffed_share(0.399, 1.0));
+    EXPECT_FALSE(stuffed_share(0.401, 1.0));
     EXPECT_FALSE(host_over({metres(1.0), 1.0, 0.0}, 1.0));
     EXPECT_FALSE(host_over({metres(1.0), 0.0, 1.0}, 1.5));
-    EXPECT_TRUE(host_over({metres(1.0), 0.5, 0.0}, 1.5));
+    EXPECT_TRUE(host_over({metres(1.0), 0.5, 0.0}, 0.5));
 }
 
 TEST(Braid, RopeOverASameSizeTailIsRootTwoThicker) {

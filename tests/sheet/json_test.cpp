@@ -51,7 +51,9 @@ const Keys piece_keys{"name",
                       "colour",
                       "thread",
                       "note",
-                      "design_factor"};
+                      "design_factor",
+                      "person_rules",
+                      "sleeve"};
 
 TEST(JsonSheet, HasTheKeysThatWerePromised) {
     Bench bench;

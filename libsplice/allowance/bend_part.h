@@ -1,0 +1,13 @@
+// What an eye in wire says of the bend over its pin.
+#pragma once
+
+#include "libsplice/allowance/kind.h"
+
+namespace libsplice {
+
+/// Adds the strength that the wire keeps where it bends round the pin, by the printed ratios, to an
+/// eye whose facts have been added before. Nothing on a soft eye; a caution where the pin is
+/// thinner than any that is printed.
+void add_bend(Allowance& allowance, const Request& request);
+
+} // namespace libsplice

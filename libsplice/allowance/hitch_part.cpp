@@ -1,0 +1,72 @@
+#include "libsplice/allowance/hitch_part.h"
+
+#include "libsplice/mechanics/hitch.h"
+
+namespace libsplice {
+
+Result<double> read_turns(const Request& request, std::optional<std::size_t> field) {
+    if (field && request.fields.has(*field)) {
+        return request.fields.at(*field);
+    }
+    const auto usual = request.rules.need(FigureId::turns);
+    if (!usual) {
+        return Unexpected(usual.error());
+    }
+    return usual->number();
+}
+
+Result<HitchPart> read_hitch(const Request& request, std::size_t around,
+                             std::optional<std::size_t> turns, std::size_t stub) {
+    const Length rope = request.rope.counting_diameter();
+    const auto count = read_turns(request, turns);
+    const auto beyond = request.rules.need(FigureId::beyond_turns);
+    const auto left = field_or_figure(request, stub, FigureId::stub, rope);
+    if (!count || !beyond) {
+        return Unexpected(count ? beyond.error() : count.error());
+    }
+    if (!left) {
+        return Unexpected(left.error());
+    }
+    HitchPart hitch;
+    hitch.around = Length(request.fields.at(around));
+    hitch.turns = *count;
+    hitch.turn = round_turn(hitch.around, rope);
+    hitch.beyond = from_figure(*beyond, rope);
+    hitch.stub = *left;
+    return hitch;
+}
+
+void add_load_past(Allowance& allowance, const Request& request, double turns) {
+    if (const auto friction = request.rules.find(FigureId::friction)) {
+        allowance.add(Value{ValueName::load_past_turns, load_past(turns, friction->number())});
+    }
+}
+
+Allowance lay_hitch(const Request& request, const HitchPart& hitch) {
+    const Nanometres width = to_nanometres(request.rope.counting_diameter());
+    const SourcedLength turns{hitch.turn * hitch.turns, {}, SpreadOrigin::none, cited_geometry};
+
+    Allowance allowance;
+    allowance.add(row_of(Item::turns, turns));
+    allowance.add(row_of(Item::knot, hitch.beyond, Group::hand));
+    allowance.add(row_of(Item::stub, hitch.stub));
+    const Nanometres tail_end = add_cutting_loss(allowance, request, usual_cut(request.rope));
+    const Nanometres far_side = tail_end + to_nanometres(hitch.stub.length);
+    const Nanometres turns_end = far_side + to_nanometres(hitch.beyond.length);
+    allowance.standing_mark = turns_end + to_nanometres(turns.length);
+    allowance.add(Mark{MarkName::knot_far_side, far_side});
+    allowance.add(Mark{MarkName::turns_end, turns_end});
+    allowance.add(Mark{MarkName::load_side, allowance.standing_mark});
+    allowance.add(Value{hitch.around_name, hitch.around.si()});
+    allowance.add(Value{ValueName::turns, hitch.turns});
+    allowance.add(Value{ValueName::knot_m, hitch.beyond.length.si()});
+    allowance.add(Value{ValueName::stub_m, hitch.stub.length.si()});
+    allowance.add(Value{ValueName::bend_ratio, hitch.around / request.rope.counting_diameter()});
+    allowance.add(Span{Span::Form::knot, far_side, turns_end, width});
+    allowance.add(Span{Span::Form::loop, turns_end, allowance.standing_mark, width});
+    add_slip_caution(allowance, request);
+    add_retained(allowance, request);
+    return allowance;
+}
+
+} // namespace libsplice

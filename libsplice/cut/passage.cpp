@@ -1,0 +1,68 @@
+#include "libsplice/cut/passage.h"
+
+#include "libsplice/cut/layout.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::string_view bury_on_sheave = "at full hoist the sheave lies on the bury: rope that "
+                                            "is bent over the end of a taper breaks there; "
+                                            "make the bury shorter, with the published minimum in "
+                                            "mind, or lower the sheave's place on the line";
+constexpr std::string_view cover_on_sheave_hoisted =
+    "hoisted, the place where the cover goes in lies on the sheave: move the cover's end";
+constexpr std::string_view cover_on_sheave_lowered =
+    "lowered, the place where the cover goes in lies on the sheave: move the cover's end";
+constexpr std::string_view cover_short_of_cleat =
+    "the cover does not reach far enough beyond the cleat when hoisted: take less of it off";
+constexpr std::string_view too_thick = "the rope is thicker over the bury than the smallest thing "
+                                       "that it has to pass: it will not run "
+                                       "through";
+
+// Distances run on the finished line, from the bearing point of end a.
+
+bool bury_lies_on(const Allowance& end, Length sheave) {
+    const auto inside = end.find(ValueName::eye_m);
+    const auto bury = end.find(ValueName::bury_m);
+    return inside && bury && sheave.si() >= *inside && sheave.si() <= *inside + *bury;
+}
+
+bool cover_end_lies_on(const Allowance& end, Length sheave) {
+    const auto cover_end = end.find(ValueName::cover_end_m);
+    const auto tail = end.find(ValueName::cover_tail_m);
+    return cover_end && tail && sheave.si() >= *cover_end - *tail && sheave.si() <= *cover_end;
+}
+
+} // namespace
+
+void add_passage_cautions(const LinePlan& plan, std::vector<PieceCaution>& cautions) {
+    const Allowance& end = *plan.end(End::a).allowance;
+    const auto add = [&](std::string_view text, CitationId rule, End which) {
+        cautions.push_back({{text, rule}, which});
+    };
+    if (plan.headroom) {
+        if (bury_lies_on(end, *plan.headroom)) {
+            add(bury_on_sheave, cited_geometry, End::a);
+        }
+        if (cover_end_lies_on(end, *plan.headroom)) {
+            add(cover_on_sheave_hoisted, cited_geometry, End::a);
+        }
+        if (plan.travel && cover_end_lies_on(end, *plan.headroom + *plan.travel)) {
+            add(cover_on_sheave_lowered, cited_geometry, End::a);
+        }
+    }
+    const auto cover_end = end.find(ValueName::cover_end_m);
+    if (plan.cleat && cover_end && plan.cover_at_cleat &&
+        plan.cleat->si() - *cover_end < plan.cover_at_cleat->value.si()) {
+        add(cover_short_of_cleat, plan.cover_at_cleat->source, End::a);
+    }
+    for (const End which : both_ends) {
+        const auto over = plan.end(which).allowance->find(ValueName::over_bury_m);
+        if (plan.passes && over && plan.counts(which) && *over > plan.passes->si()) {
+            add(too_thick, cited_geometry, which);
+        }
+    }
+}
+
+} // namespace libsplice

@@ -1,0 +1,138 @@
+// Eyes that are hung, closed, slid, stitched or seized: row by row against arithmetic by hand.
+#include "ends.h"
+
+namespace libsplice::testing {
+namespace {
+
+constexpr std::string_view hollow = "braid-12 HMPE 4 mm";
+constexpr double pi = 3.14159265358979;
+
+TEST(LarkedEye, ThroatLandsShortOfTheFlatEye) {
+    // Eye 80, bar 20: 80 - 2 (20 + 4) - 1.5 x 4 = 26 from the load side of the bar.
+    const auto end = make_end("larked-eye", hollow, {{"eye", "80 mm"}, {"pin", "20 mm"}});
+    EXPECT_NEAR(length_of(end, Item::throat_to_bearing), -26.0, near);
+    EXPECT_NEAR(spread_of(end, Item::throat_to_bearing), 4.0, near); // 1 D
+    EXPECT_NEAR(value_of(end, ValueName::bearing_m), 26.0, near);
+    EXPECT_NEAR(length_of(end, Item::eye_legs), 160.0 + 2.0 * pi, near); // pressed flat
+    EXPECT_NEAR(length_of(end, Item::tail), 288.0, near);
+    EXPECT_EQ(find_row(end, Item::soft_eye), nullptr);
+}
+
+TEST(LarkedEye, DefaultEyeStandsEightDiametersOff) {
+    const auto end = make_end("larked-eye", hollow, {{"pin", "20 mm"}});
+    EXPECT_NEAR(value_of(end, ValueName::eye_m), 86.0, near); // 48 + 6 + 32
+    EXPECT_NEAR(value_of(end, ValueName::bearing_m), 32.0, near);
+}
+
+TEST(LarkedEye, BarThatIsNotKnownHasASpread) {
+    const auto end = make_end("larked-eye", hollow);
+    EXPECT_NEAR(spread_of(end, Item::soft_eye), 9.237604307, 1e-6); // 2 x 8 over the root of 3
+    EXPECT_TRUE(cautions_about(end, "bar's diameter"));
+}
+
+TEST(LarkedEye, EyeUsedUpOnTheBarIsRefused) {
+    // Used: 48 + 6; one rope's thickness must be left.
+    const auto fault = refuse_end("larked-eye", hollow, {{"eye", "57 mm"}, {"pin", "20 mm"}});
+    EXPECT_EQ(fault.code, Code::eye_too_small);
+    EXPECT_TRUE(says(fault, "58")) << fault.text;
+}
+
+const FieldList ring{{"groove", "20 mm"}, {"bore", "12 mm"}};
+
+TEST(RingEye, IsMeasuredToTheBore) {
+    // The closing starts 10 + 2 + 4 from the ring's centre and is 12 long: 38 from the groove's far
+    // side to the throat, 34 from the bore's, as the wall is 4.
+    const auto end = make_end("ring-eye", hollow, ring);
+    EXPECT_NEAR(value_of(end, ValueName::eye_m), 38.0, near);
+    EXPECT_NEAR(length_of(end, Item::throat_to_bearing), -34.0, near);
+    EXPECT_NEAR(value_of(end, ValueName::seizing_m), 12.0, near);
+}
+
+TEST(RingEye, LegsLieTogetherFromTheClosingOn) {
+    // Round the ring: R = 12, h = 16, w = 2, rho = root of 260, and two legs of 12.
+    const double rho = std::sqrt(260.0);
+    const double beta = std::asin(12.0 / rho) - std::atan(0.125);
+    const double round = 12.0 * (pi + 2.0 * beta) + 2.0 * std::sqrt(260.0 - 144.0);
+    const auto end = make_end("ring-eye", hollow, ring);
+    EXPECT_NEAR(length_of(end, Item::eye_legs), round + 24.0, near);
+    FieldList longer = ring;
+    longer.push_back({"eye", "48 mm"});
+    EXPECT_NEAR(length_of(make_end("ring-eye", hollow, longer), Item::eye_legs), round + 44.0,
+                near);
+}
+
+TEST(RingEye, StitchingTakesSevenDiameters) {
+    FieldList stitched = ring;
+    stitched.push_back({"closing", "stitched"});
+    const auto end = make_end("ring-eye", hollow, stitched);
+    EXPECT_NEAR(value_of(end, ValueName::overlap_m), 28.0, near);
+    EXPECT_NEAR(value_of(end, ValueName::eye_m), 54.0, near);
+    EXPECT_NE(end.steps.data(), make_end("ring-eye", hollow, ring).steps.data());
+}
+
+TEST(RingEye, RefusesWhatIsNoRing) {
+    EXPECT_EQ(refuse_end("ring-eye", hollow).code, Code::field_missing);
+    EXPECT_EQ(refuse_end("ring-eye", hollow, {{"groove", "12 mm"}, {"bore", "12 mm"}}).field,
+              "bore");
+    FieldList tight = ring;
+    tight.push_back({"eye", "37 mm"});
+    EXPECT_EQ(refuse_end("ring-eye", hollow, tight).code, Code::eye_too_small);
+}
+
+TEST(AdjustableEye, TailKeepsItsSectionInside) {
+    const auto end = make_end("adjustable-eye", hollow);
+    EXPECT_NEAR(length_of(end, Item::tail), 288.0, near);
+    EXPECT_NEAR(length_of(end, Item::take_up), 23.209266759, near); // 288 / 0.9254223147 - 288
+    EXPECT_NEAR(value_of(end, ValueName::taper_m), 0.0, near);
+    EXPECT_EQ(find_row(end, Item::setting), nullptr);
+    // Where the tail's inside part ends is where it comes out.
+    EXPECT_NEAR(mark_of(end, MarkName::exit) - mark_of(end, MarkName::far_throat), 311.209266759,
+                near);
+    EXPECT_TRUE(std::isnan(mark_of(end, MarkName::bury_end)));
+}
+
+TEST(AdjustableEye, EndsInAFigureEight) {
+    const auto end = make_end("adjustable-eye", hollow);
+    EXPECT_NEAR(length_of(end, Item::knot), 57.6072, near); // 13.716 x 1.05 x 4
+    EXPECT_NEAR(length_of(end, Item::stub), 80.0, near);    // 20 D past a stopper in bare HMPE
+    EXPECT_NEAR(mark_of(end, MarkName::near_throat), 2.0 + 80.0 + 57.6072 + 14.0 + 288.0, near);
+}
+
+TEST(AdjustableEye, LettingOutDrawsTwice) {
+    const auto still = make_end("adjustable-eye", hollow);
+    const auto slides = make_end("adjustable-eye", hollow, {{"travel", "50 mm"}});
+    EXPECT_NEAR(length_of(slides, Item::travel), 100.0, near);
+    EXPECT_EQ(slides.total() - still.total(), 100'000'000);
+}
+
+TEST(AdjustableEye, ShortBuryIsRefusedByItsOwnName) {
+    const auto fault = refuse_end("adjustable-eye", hollow, {{"bury", "44 D"}});
+    EXPECT_EQ(fault.code, Code::below_published_minimum);
+    EXPECT_EQ(fault.field, "bury");
+}
+
+TEST(StitchedEye, OverlapIsTheUpperEndOfTheRange) {
+    const auto end = make_end("stitched-eye", "double-braid polyester 6 mm");
+    EXPECT_NEAR(length_of(end, Item::tail), 90.0, near); // 15 D
+    EXPECT_NEAR(mark_of(end, MarkName::lap_end) - mark_of(end, MarkName::far_throat), 90.0, near);
+    EXPECT_NEAR(mark_of(end, MarkName::near_throat), 94.0, near); // 4 mm lost to the heat
+    EXPECT_TRUE(cautions_about(end, "no source"));
+}
+
+TEST(SeizedEye, TailAndSeizingAreTheBooks) {
+    const auto end = make_end("seized-eye", "braid-12 polyester 4 mm");
+    EXPECT_NEAR(length_of(end, Item::tail), 88.0, near);
+    EXPECT_NEAR(value_of(end, ValueName::seizing_m), 12.0, near);
+    EXPECT_NEAR(mark_of(end, MarkName::seizing_end) - mark_of(end, MarkName::far_throat), 12.0,
+                near);
+    EXPECT_NEAR(mark_of(end, MarkName::lap_end) - mark_of(end, MarkName::far_throat), 88.0, near);
+}
+
+TEST(SeizedEye, TailShorterThanItsSeizingIsRefused) {
+    const auto fault = refuse_end("seized-eye", hollow, {{"tail", "10 mm"}});
+    EXPECT_EQ(fault.code, Code::field_out_of_range);
+    EXPECT_EQ(fault.field, "tail");
+}
+
+} // namespace
+} // namespace libsplice::testing

@@ -1,0 +1,78 @@
+// Lines of a pair, lines that close on themselves, and what rules ask of rope for people.
+#include "jobs.h"
+
+namespace libsplice::testing {
+namespace {
+
+const Line leg = with(plain_line, {{"boat", "Cat 1"}, {"pair", "bridle"}, {"lot", "7"}});
+
+TEST(Pairs, MatchWithinThreeMillimetres) {
+    EXPECT_EQ(cut_lines({leg, with(leg, {{"length", "4.003 m"}})}).counts.refused, 0U);
+    const auto run = cut_lines({leg, with(leg, {{"length", "4.0031 m"}})});
+    ASSERT_TRUE(run.lines[1].fault);
+    EXPECT_EQ(run.lines[1].fault->code, Code::pair_unlike);
+    EXPECT_EQ(run.lines[1].fault->at.line, 3U);
+}
+
+TEST(Pairs, AreOfOneRopeAndOneLot) {
+    for (const Line& other :
+         {with(leg, {{"rope", "braid-12 HMPE 4 mm"}}), with(leg, {{"lot", "8"}})}) {
+        const auto run = cut_lines({leg, other});
+        ASSERT_TRUE(run.lines[1].fault);
+        EXPECT_EQ(run.lines[1].fault->code, Code::pair_unlike);
+    }
+}
+
+TEST(Pairs, BelongToABoat) {
+    EXPECT_EQ(cut_lines({leg, with(leg, {{"boat", "Cat 2"}, {"length", "5 m"}})}).counts.refused,
+              0U);
+}
+
+TEST(Wholes, CountTheirRowsOnceAndLeaveNoOtherEnd) {
+    const Line loop = with(plain_line, {{"end_a", "endless-loop"}, {"end_b", ""}});
+    const auto one = cut_one(loop);
+    const Piece& piece = one.piece();
+    EXPECT_EQ(piece.plan->closing, End::a);
+    EXPECT_FALSE(piece.check);
+    for (const LedgerRow& entry : piece.ledger) {
+        const bool outside = entry.row.item >= Item::extra;
+        EXPECT_TRUE(!entry.end || outside || *entry.end == End::a);
+    }
+    const auto fault = refuse_one(with(loop, {{"end_b", "buried-eye"}}));
+    EXPECT_EQ(fault.code, Code::cannot_be_both);
+    EXPECT_EQ(fault.field, "end_b");
+}
+
+TEST(Wholes, MarksHoldFromEitherCutEnd) {
+    const auto one = cut_one(with(plain_line, {{"end_a", "endless-loop"}}));
+    const Piece& piece = one.piece();
+    std::vector<Nanometres> from_a;
+    std::vector<Nanometres> from_b;
+    for (const PieceMark& mark : piece.marks) {
+        if (mark.name != MarkName::tail_end) {
+            (mark.end == End::a ? from_a : from_b)
+                .push_back(mark.from_end - (mark.end == End::a ? 0 : piece.over));
+        }
+    }
+    EXPECT_FALSE(from_a.empty());
+    EXPECT_EQ(from_a, from_b);
+}
+
+TEST(Person, RulesAreShownByName) {
+    const auto one = cut_one(with(plain_line, {{"person", "yes"}}));
+    const auto& rules = one.piece().plan->person_rules;
+    // 29 CFR 1926.502(d)(9): 5,000 lb. 29 CFR 1926.104(d): 5,400 lb. Cordage Institute, quoted:
+    // 12-15.
+    std::vector<double> asked;
+    for (const Rule* rule : rules) {
+        for (const auto& [id, figure] : rule->figures) {
+            asked.push_back(figure.value);
+        }
+    }
+    std::ranges::sort(asked);
+    EXPECT_EQ(asked, (std::vector<double>{13.5, 5000.0, 5400.0}));
+    EXPECT_TRUE(cut_one(plain_line).piece().plan->person_rules.empty());
+}
+
+} // namespace
+} // namespace libsplice::testing

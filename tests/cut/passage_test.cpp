@@ -1,0 +1,111 @@
+// Sheaves, cleats and holes that a made line runs over and through.
+#include "jobs.h"
+
+#include <cmath>
+
+namespace libsplice::testing {
+namespace {
+
+/// HMPE of 5 mm: an eye of 40 mm, then a bury of 72 x 5 = 360 mm, so from 40 to 400 mm.
+const Line halyard =
+    with(plain_line, with(eye_at("end_a", "buried-eye", "40 mm", "8 mm"), {{"length", "9 m"}}));
+
+TEST(Passage, BuryOnTheSheaveAtFullHoist) {
+    constexpr std::string_view words = "sheave lies on the bury";
+    EXPECT_TRUE(cautions_about(cut_one(with(halyard, {{"headroom", "41 mm"}})).piece(), words));
+    EXPECT_TRUE(cautions_about(cut_one(with(halyard, {{"headroom", "399 mm"}})).piece(), words));
+    EXPECT_FALSE(cautions_about(cut_one(with(halyard, {{"headroom", "39 mm"}})).piece(), words));
+    EXPECT_FALSE(cautions_about(cut_one(with(halyard, {{"headroom", "401 mm"}})).piece(), words));
+    EXPECT_FALSE(cautions_about(cut_one(halyard).piece(), words));
+}
+
+TEST(Passage, RopeIsThickerOverABury) {
+    // Over a tail of its own size rope is root 2 thicker: 7.07 mm.
+    constexpr std::string_view words = "thicker over the bury";
+    EXPECT_TRUE(cautions_about(cut_one(with(halyard, {{"passes", "7 mm"}})).piece(), words));
+    EXPECT_FALSE(cautions_about(cut_one(with(halyard, {{"passes", "7.1 mm"}})).piece(), words));
+}
+
+const Line stripped = with(plain_line, {{"rope", "demo-cd-hmpe-5"},
+                                        {"length", "15 m"},
+                                        {"end_a", "stripped-eye"},
+                                        {"end_a.eye", "40 mm"},
+                                        {"end_a.pin", "8 mm"},
+                                        {"end_b", "whipped"}});
+
+TEST(Strip, IsMeasuredFromTheBearingPointOnTheFinishedLine) {
+    const auto one = cut_one(with(stripped, {{"strip", "7.9 m"}}));
+    // The mark stands before anything is buried, so beyond 7.9 m by both take-ups.
+    const Piece& piece = one.piece();
+    const double take_ups = length_of(piece, Item::take_up) + length_of(piece, Item::cover_take_up);
+    EXPECT_NEAR(mark_of(piece, End::a, MarkName::cover_end) -
+                    mark_of(piece, End::a, MarkName::far_throat),
+                7900.0 - 40.0 + take_ups, 1e-3);
+}
+
+TEST(Strip, IsRefusedWhereTheCoverWouldEndOverTheBury) {
+    EXPECT_EQ(refuse_one(with(stripped, {{"strip", "300 mm"}})).code, Code::strip_does_not_fit);
+}
+
+TEST(Strip, NeedsAnEndThatIsStripped) {
+    const auto fault =
+        refuse_one(with(stripped, {{"strip", "3 m"}, {"end_a", "bowline"}, {"end_a.eye", ""}}));
+    EXPECT_EQ(fault.code, Code::strip_does_not_fit);
+    EXPECT_EQ(fault.field, "strip");
+    EXPECT_EQ(refuse_one(with(stripped, {{"strip", "3 m"}, {"end_a.cover_end", "3 m"}})).code,
+              Code::cannot_be_both);
+}
+
+TEST(Strip, CoverReachesBeyondTheCleat) {
+    constexpr std::string_view words = "does not reach far enough beyond the cleat";
+    const Line line = with(stripped, {{"strip", "7.9 m"}});
+    // Common practice keeps 300 to 500 mm of cover there: 400 mm.
+    EXPECT_TRUE(cautions_about(cut_one(with(line, {{"cleat", "8.29 m"}})).piece(), words));
+    EXPECT_FALSE(cautions_about(cut_one(with(line, {{"cleat", "8.31 m"}})).piece(), words));
+}
+
+TEST(Strip, CoverEndIsNotParkedOnTheSheave) {
+    // The cover's tail of 30 x 5 = 150 mm lies from 7.75 to 7.9 m.
+    const Line line = with(stripped, {{"strip", "7.9 m"}});
+    EXPECT_TRUE(
+        cautions_about(cut_one(with(line, {{"headroom", "7.8 m"}})).piece(), "hoisted, the"));
+    EXPECT_TRUE(cautions_about(
+        cut_one(with(line, {{"headroom", "1 m"}, {"travel", "6.8 m"}})).piece(), "lowered, the"));
+    EXPECT_FALSE(cautions_about(
+        cut_one(with(line, {{"headroom", "1 m"}, {"travel", "6.7 m"}})).piece(), "lowered, the"));
+}
+
+TEST(Sleeve, IsCutLongerThanItCovers) {
+    // It loses 5 to 15 %, 10 % in the middle: 0.9 m needs 1.0 m; sd 0.05/root 3 of it over 0.9.
+    const auto one = cut_one(with(plain_line, {{"sleeve", "0.9 m at 2 m"}}));
+    ASSERT_TRUE(one.piece().plan->sleeve);
+    EXPECT_NEAR(one.piece().plan->sleeve->cut.si(), 1.0, 1e-12);
+    EXPECT_NEAR(one.piece().plan->sleeve->sd.si(), 0.05 / std::sqrt(3.0) / 0.9, 1e-12);
+    EXPECT_EQ(one.piece().cut, cut_one(plain_line).piece().cut);
+    for (const char* wrong : {"0.9 m", "0.9 m at", "at 2 m", "0 m at 2 m", "1 at 2"}) {
+        EXPECT_EQ(refuse_one(with(plain_line, {{"sleeve", wrong}})).code, Code::not_a_length)
+            << wrong;
+    }
+}
+
+TEST(Turnable, NeedsEndsThatAreAlike) {
+    const Line line = with(plain_line, {{"turnable", "yes"}});
+    cut_one(line);
+    cut_one(with(line, with(eye_at("end_a", "buried-eye", "40 mm", "8 mm"),
+                            eye_at("end_b", "buried-eye", "40 mm", "8 mm"))));
+    const auto fault = refuse_one(with(line, eye_at("end_a", "buried-eye", "40 mm", "8 mm")));
+    EXPECT_EQ(fault.code, Code::cannot_be_both);
+    EXPECT_EQ(fault.field, "turnable");
+}
+
+TEST(Wash, AddsShrinkageWhereASourceGivesIt) {
+    // New nylon soaked, caving notes: 10 to 15 % shorter. 4 m / (1 - 0.125) - 4 m = 571.43 mm.
+    const Line nylon = with(plain_line, {{"rope", "plait-8 nylon 10 mm"}, {"wash", "yes"}});
+    EXPECT_NEAR(length_of(cut_one(nylon).piece(), Item::shrinkage), 4000.0 / 0.875 - 4000.0, near);
+    const auto hmpe = cut_one(with(plain_line, {{"wash", "yes"}}));
+    EXPECT_EQ(find_row(hmpe.piece(), Item::shrinkage), nullptr);
+    EXPECT_TRUE(cautions_about(hmpe.piece(), "shrinks in the wash"));
+}
+
+} // namespace
+} // namespace libsplice::testing

@@ -1,0 +1,124 @@
+#!/usr/bin/python3
+"""Random lines through the program and through the second fold: do they say the same?
+
+    compare.py SPLICE TABLES LINES SEED
+
+Prints the first lines that differ, each with its job row; 1 if any does.
+"""
+
+import json
+import random
+import subprocess
+import sys
+import tempfile
+from pathlib import Path
+
+from fold import Bench, fold
+from jobs import OVERLAY, random_lines, write_job
+from values import Tables
+
+SHOWN = 8
+BENCHES = [
+    (Bench(), []),
+    (Bench(marking_pull="200 N"), ["--marking-pull", "200 N"]),
+    (Bench(marking_pull="slack"), ["--marking-pull", "slack"]),
+    (Bench(risk=5, step=0.010), ["--risk", "5", "--step", "10 mm"]),
+    (Bench(risk=50), ["--risk", "50"]),
+]
+
+
+def pieces_of(splice, tables, overlay, job, options):
+    command = [splice, "cut", job, "--format", "json", "--tables", tables, "--tables", overlay, *options]
+    done = subprocess.run(command, capture_output=True, text=True, check=False)
+    if done.returncode not in (0, 1):
+        sys.exit(f"{' '.join(command)}\nexit {done.returncode}: {done.stderr[:2000]}")
+    return json.loads(done.stdout)["pieces"]
+
+
+def nm(metres):
+    return round(metres * 1e9)
+
+
+def far(a, b):
+    """More than a nanometre apart."""
+    return abs(a - b) > 1
+
+
+def rows_of(piece):
+    """Rows by end and item; those that say nothing are left out on both sides."""
+    found = {}
+    for row in piece["ledger"]:
+        group = "own" if ": " in row["group"] else row["group"]
+        found[row["end"], row["item"]] = (nm(row["length_m"]), row["sd_m"], group)
+    return {key: row for key, row in found.items() if row[0] or row[1]}
+
+
+def differences(piece, answer):
+    """One sentence for each thing that the two say differently."""
+    fault = piece["fault"] and piece["fault"]["code"]
+    if fault or "refused" in answer:
+        if not fault or "refused" not in answer:
+            text = piece["fault"] and piece["fault"]["text"]
+            yield f"fault: program {fault} ({text}), fold {answer.get('refused')}"
+        return
+    theirs = rows_of(piece)
+    ours = {(r.end, r.item): (r.nm, r.sd, r.group) for r in answer["rows"] if r.nm or r.sd}
+    for key in sorted(theirs.keys() | ours.keys(), key=str):
+        left, right = theirs.get(key), ours.get(key)
+        if left is None or right is None:
+            yield f"row {key}: program {left}, fold {right}"
+        elif key[1] not in ("spare", "rounding") and (
+                far(left[0], right[0]) or abs(left[1] - right[1]) > 1e-8 or
+                (left[1] and left[2] != right[2])):
+            yield f"row {key}: program {left}, fold {right}"
+    yield from spare_differences(theirs, ours, piece, answer)
+    marks = {(m["end"], m["name"]): nm(m["from_end_m"]) for m in piece["marks"]}
+    folded = {(e, n): at for e, n, at in answer["marks"]}
+    for key in sorted(marks.keys() | folded.keys()):
+        left, right = marks.get(key), folded.get(key)
+        if left is None or right is None or far(left, right):
+            yield f"mark {key}: program {left}, fold {right}"
+    check = piece["check"] and nm(piece["check"]["reads_m"])
+    if (check is None) != (answer["check"] is None) or check is not None and far(check, answer["check"]):
+        yield f"check: program {check}, fold {answer['check']}"
+
+
+def spare_differences(theirs, ours, piece, answer):
+    for item in ("spare", "rounding"):
+        left = sum(row[0] for key, row in theirs.items() if key[1] == item)
+        right = sum(row[0] for key, row in ours.items() if key[1] == item)
+        if abs(left - right) > 20:  # the spreads may differ by what single rows are rounded
+            yield f"{item}: program {left}, fold {right}"
+    if nm(piece["cut_m"]) != answer["cut"]:
+        yield f"cut: program {nm(piece['cut_m'])}, fold {answer['cut']}"
+
+
+def main():
+    splice, tables, count, seed = sys.argv[1], sys.argv[2], int(sys.argv[3]), int(sys.argv[4])
+    chance = random.Random(seed)
+    bad = refused = total = 0
+    with tempfile.TemporaryDirectory() as folder:
+        overlay = Path(folder) / "tables"
+        for name, text in OVERLAY.items():
+            (overlay / name).parent.mkdir(parents=True, exist_ok=True)
+            (overlay / name).write_text(text)
+        known = Tables(tables, overlay)
+        for bench, options in BENCHES:
+            rows = random_lines(chance, count // len(BENCHES))
+            job = Path(folder) / "job.csv"
+            write_job(job, rows)
+            pieces = pieces_of(splice, tables, str(overlay), str(job), options)
+            for row, piece in zip(rows, pieces, strict=True):
+                answer = fold(known, bench, row)
+                total, refused = total + 1, refused + ("refused" in answer)
+                wrong = list(differences(piece, answer))
+                bad += bool(wrong)
+                if wrong and bad <= SHOWN:
+                    print(" ".join(options), ", ".join(f"{k}={v}" for k, v in row.items()))
+                    print("".join(f"    {sentence}\n" for sentence in wrong))
+    print(f"{total} lines, {refused} refused by the fold, {bad} differ")
+    return bad > 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

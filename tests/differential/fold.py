@@ -1,0 +1,197 @@
+#!/usr/bin/python3
+"""A second cut length, worked from the documents and the tables alone.
+
+    fold.py TABLES JOB.csv     prints cut, rows, marks and check of each line in millimetres
+
+It shares no line with the library, and must not: written from docs/*.md and the tables, it is what the
+program is held against. Lengths are metres until they become rows, which are whole nanometres.
+"""
+
+import csv
+import math
+import re
+import sys
+from dataclasses import dataclass, replace
+from statistics import NormalDist
+
+from ends import PLAIN, EndMaker, Row
+from values import PULLS, Refused, Tables, length, nanometres, refuse_if
+
+NO_LOAD = {"wire", "shock-cord"}
+
+
+@dataclass
+class Bench:
+    risk: float = 1.0
+    step: float | None = None
+    marking_pull: str = "reference"
+
+
+class Line:
+    """One row of a job."""
+
+    def __init__(self, tables, bench, row):
+        self.tables, self.bench = tables, bench
+        self.row = {name: text.strip() for name, text in row.items() if text and text.strip()}
+        self.rope = tables.rope(self.row["rope"])
+        self.fit = self.row.get("fit", "least")
+        self.first = self.row.get("made_first", "a")
+        self.last = "b" if self.first == "a" else "a"
+        self.rows = []
+
+    def add(self, item, end, metres, sd=0.0, group="own"):
+        self.rows.append(Row(item, end, nanometres(metres), sd, group))
+        return self.rows[-1].nm / 1e9
+
+    def fields(self, end):
+        head = f"end_{end}."
+        return {n[len(head):]: t for n, t in self.row.items() if n.startswith(head)}
+
+    def answer(self):
+        refuse_if("tolerance" in self.row and self.fit != "exact", 406)
+        refuse_if("tension" in self.row and self.rope.construction in NO_LOAD, 405)
+        slack = self.bench.marking_pull == "slack" and self.rope.construction not in NO_LOAD
+        refuse_if(slack and self.fit == "exact", 404)
+        ends = {e: EndMaker(self.tables, self.rope, self.row.get(f"end_{e}", "bare"),
+                            self.fields(e)).make() for e in "ab"}
+        path = self.loaded_path(slack)
+        self.check_room(ends, path)
+        for e in (self.first, self.last):
+            self.rows += [replace(row, end=e) for row in ends[e].rows]
+        outside = {e: self.milk_out(ends, e) for e in "ab"}
+        outside[self.last] += self.spare_and_rounding()
+        marks = [(e, name, nanometres(outside[e] + at)) for e in "ab" for name, at in ends[e].marks]
+        marks += [(e, "tail end", nanometres(outside[e])) for e in "ab" if outside[e]]
+        last = ends[self.last]
+        reads = None
+        if last.kind not in PLAIN or self.fit == "exact":
+            reads = nanometres(path - last.to_throat + last.shift)
+        return {"cut": sum(row.nm for row in self.rows), "rows": self.rows, "marks": marks, "check": reads}
+
+    def loaded_path(self, slack):
+        tape_fixed = self.tables.figure("tape_fixed", self.rope).value
+        tape_share = self.tables.figure("tape_share", self.rope).value
+        finished = length(self.row["length"])
+        path = self.add("finished length", None, finished,
+                        (tape_fixed + tape_share * finished) / math.sqrt(3), "tape")
+        for e in "ab":
+            fields = self.fields(e)
+            if "fitting_length" in fields:
+                path += self.add("fitting", e, -length(fields["fitting_length"]))
+            if fields.get("measured") == "pin-centre":
+                pin = length(fields.get("pin", "0 mm"), self.rope.diameter)
+                refuse_if(pin == 0, 305)
+                path += self.add("pin centre to bearing point", e, pin / 2)
+        refuse_if(path <= 0, 402)
+        self.asked_path = path
+        if self.rope.construction in NO_LOAD:
+            return path
+        path += self.stretch(path)
+        bedding = self.tables.figure("bedding", self.rope)
+        if bedding and self.row.get("bedded", "no") == "no":
+            path += self.add("bedding-in", None, path / (1 + bedding.value) - path, bedding.sd * path)
+        if slack:
+            share = self.tables.figure("slack", self.rope)
+            path += self.add("marked slack", None, path / (1 + share.value) - path, share.sd * path)
+        return path
+
+    def stretch(self, path):
+        """From the pull of the length to the pull of the marks; PHYSICS E, one point of the curve."""
+        reference = (self.rope.nominal * 1e3) ** 2 / 8 * PULLS["kgf"]
+        asked = self.row.get("tension")
+        at = self.bench.marking_pull
+        marked = reference if at in ("reference", "slack") else self.force(at)
+        working = self.force(asked) if asked else reference
+        if working == marked:
+            return 0
+        curve = self.rope.stretch
+        if not curve:
+            found = self.tables.figure("stretch", self.rope)
+            refuse_if(found is None, 211)
+            curve = (found.value, self.tables.figure("stretch_load", self.rope).value)
+        refuse_if(self.rope.breaking is None, 210)
+        strain = lambda pull: curve[0] * pull / self.rope.breaking / curve[1]
+        return self.add("stretch", None, path * ((1 + strain(marked)) / (1 + strain(working)) - 1))
+
+    def force(self, text):
+        value, unit = text.split()
+        if unit == "%":
+            refuse_if(self.rope.breaking is None, 210)
+            return float(value) / 100 * self.rope.breaking
+        return float(value) * PULLS[unit]
+
+    def check_room(self, ends, path):
+        between = path - sum(end.to_throat for end in ends.values())
+        refuse_if(between <= 0, 402)
+        host = sum(end.host for end in ends.values())
+        refuse_if(host and between + sum(end.shift for end in ends.values()) < host, 401)
+        if self.row.get("person") == "yes":
+            refuse_if(any(end.slips for end in ends.values()), 403)
+            refuse_if(any(nanometres(e.tail) < nanometres(e.person_tail) for e in ends.values()), 403)
+
+    def milk_out(self, ends, end):
+        """Cover pushed along by a stripped eye comes out at the other end, if that is not spliced."""
+        other = "b" if end == "a" else "a"
+        if ends[other].kind != "stripped-eye" or ends[end].kind == "stripped-eye":
+            return 0
+        share = self.tables.figure("milk_out", self.rope)
+        least = self.tables.figure("minimum_milk_out", self.rope).value
+        path = self.asked_path
+        return self.add("milk-out", end, max(share.value * path, least), share.sd * path)
+
+    def spare_and_rounding(self):
+        """Extra, wear, spare and rounding lie outside the tail of the end made last."""
+        groups, own = {}, 0.0
+        for row in self.rows:
+            if row.group == "own":
+                own += row.sd ** 2
+            else:
+                groups[row.group] = groups.get(row.group, 0) + row.sd
+        sd = math.sqrt(own + sum(s * s for s in groups.values()))
+        outside = 0.0
+        for item in ("extra", "wear"):
+            if item in self.row:
+                outside += self.add(item, self.last, length(self.row[item]))
+        spare = length(self.row["spare"]) if "spare" in self.row else (
+            NormalDist().inv_cdf(1 - self.bench.risk / 100) * sd)
+        outside += self.add("spare", self.last, spare)
+        step = nanometres(self.bench.step or (0.001 if self.fit == "exact" else 0.005))
+        over = -sum(row.nm for row in self.rows) % step
+        return outside + self.add("rounding", self.last, over / 1e9)
+
+
+def fold(tables, bench, row):
+    """`{"cut", "rows", "marks", "check"}` in nanometres, or `{"refused": code}`."""
+    try:
+        return Line(tables, bench, row).answer()
+    except Refused as refused:
+        return {"refused": refused.args[0]}
+
+
+def lines_of(path):
+    """The rows of a CSV job. A heading with a unit gives it to its bare numbers."""
+    with open(path, newline="", encoding="utf-8-sig") as job:
+        for row in csv.DictReader(job):
+            plain = {}
+            for name, text in row.items():
+                unit = re.fullmatch(r"(.*?)\s*\[(\w+)\]\s*", name)
+                bare = unit and re.fullmatch(r"\s*[\d.]+\s*", text or "")
+                plain[unit[1] if unit else name.strip()] = f"{text} {unit[2]}" if bare else text
+            yield plain
+
+
+def main():
+    tables = Tables(sys.argv[1])
+    for row in lines_of(sys.argv[2]):
+        answer = fold(tables, Bench(), row)
+        print(row["name"], answer.get("refused") and f"refused: {answer['refused']}" or answer["cut"] / 1e6)
+        for line in answer.get("rows", []):
+            print(f"  {line.end or ' '} {line.item:32} {line.nm / 1e6:14.6f} {line.sd * 1e3:10.4f} {line.group}")
+        for end, name, at in answer.get("marks", []):
+            print(f"  {end} {name:32} {at / 1e6:14.6f}")
+        if answer.get("check") is not None:
+            print(f"    {'check':32} {answer['check'] / 1e6:14.6f}")
+
+
+if __name__ == "__main__":
+    main()
