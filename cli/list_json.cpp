@@ -6,17 +6,13 @@ namespace libsplice::cli {
 
 namespace {
 
-void write_text(JsonText& json, std::string_view key, std::string_view value) {
-    json.key(key);
-    json.text(value);
-}
-
 void write_field(JsonText& json, const FieldDeclaration& field) {
     json.begin_object();
-    write_text(json, "name", field.name);
-    write_text(json, "meaning", field.meaning);
-    write_text(json, "dimension", name_of(field.dimension));
-    write_text(json, "default", field.default_text);
+    json.text("name", field.name);
+    json.text("also", field.also);
+    json.text("meaning", field.meaning);
+    json.text("dimension", name_of(field.dimension));
+    json.text("default", field.default_text);
     json.key("required");
     json.boolean(field.required);
     const bool ranged = field.dimension != Dimension::choice;
@@ -40,9 +36,9 @@ void write_field(JsonText& json, const FieldDeclaration& field) {
 
 void write_kind(JsonText& json, const KindDeclaration& kind) {
     json.begin_object();
-    write_text(json, "name", kind.name);
-    write_text(json, "title", kind.title);
-    write_text(json, "datum", kind.datum);
+    json.text("name", kind.name);
+    json.text("title", kind.title);
+    json.text("datum", kind.datum);
     json.key("constructions");
     json.begin_array();
     for (const auto name : construction_names()) {
@@ -65,16 +61,16 @@ void write_kind(JsonText& json, const KindDeclaration& kind) {
 
 void write_rope(JsonText& json, const Rope& rope, const Book& book) {
     json.begin_object();
-    write_text(json, "id", rope.id);
-    write_text(json, "title", rope.title);
-    write_text(json, "construction", name_of(rope.construction));
-    write_text(json, "fibre", name_of(rope.fibre));
+    json.text("id", rope.id);
+    json.text("title", rope.title);
+    json.text("construction", name_of(rope.construction));
+    json.text("fibre", name_of(rope.fibre));
     json.key("diameter_m");
     json.metres(to_nanometres(rope.diameter));
     json.key("breaking_n");
     if (rope.breaking) {
         json.number(rope.breaking->value.si());
-        write_text(json, "source", to_text(book.citation(rope.breaking->source)));
+        json.text("source", to_text(book.citation(rope.breaking->source)));
     } else {
         json.null();
         json.key("source");
@@ -113,9 +109,9 @@ void sources_as_json(const Book& book, Output& output) {
     json.begin_array();
     for (const Source& source : book.catalogue().sources()) {
         json.begin_object();
-        write_text(json, "key", source.key);
-        write_text(json, "title", source.title);
-        write_text(json, "terms", source.terms);
+        json.text("key", source.key);
+        json.text("title", source.title);
+        json.text("terms", source.terms);
         json.end_object();
     }
     end_line(json, output);
@@ -126,9 +122,9 @@ void tables_as_json(const Book& book, Output& output) {
     json.begin_array();
     for (const TableFolder& folder : book.catalogue().folders()) {
         json.begin_object();
-        write_text(json, "id", folder.path);
-        write_text(json, "name", folder.title);
-        write_text(json, "version", folder.version);
+        json.text("id", folder.path);
+        json.text("name", folder.title);
+        json.text("version", folder.version);
         json.key("replaces");
         json.begin_array();
         for (const auto& id : folder.replaces) {

@@ -39,6 +39,9 @@ std::string limits(const FieldDeclaration& field) {
 
 void write_field(Output& output, const FieldDeclaration& field) {
     std::string meaning(field.meaning);
+    if (!field.also.empty()) {
+        meaning += ", also " + std::string(field.also);
+    }
     if (const auto range = limits(field); !range.empty()) {
         meaning += " (" + range + ")";
     }

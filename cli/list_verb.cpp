@@ -44,6 +44,7 @@ Exit run_list(const CommandLine& line) {
         return wrong("list writes text or json");
     }
     std::vector<std::string_view> names;
+    names.reserve(listings.size());
     for (const Listing& listing : listings) {
         names.push_back(listing.name);
     }

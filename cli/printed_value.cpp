@@ -92,7 +92,7 @@ Result<PrintedValue> read_printed_value(std::string_view text, Measure measure) 
 
 Result<double> read_tolerance(std::string_view text, Measure measure, const PrintedValue& printed) {
     const bool relative = unit_of(text) == "%";
-    const auto tolerance = read_value(text, relative ? Measure::share : measure);
+    auto tolerance = read_value(text, relative ? Measure::share : measure);
     if (!tolerance) {
         return tolerance;
     }

@@ -51,10 +51,15 @@ Exit run_show(const CommandLine& line) {
     FaultSink ignored(0);
     Counts shown;
     std::size_t number = 0;
+    std::size_t others = 0; // further lines of the same name
     writer->begin();
     const auto read = read_job(*input, book->field_names(), ignored, [&](const JobRow& row) {
-        const bool asked = is_asked_for(line.words.back(), row, ++number);
-        if (asked) {
+        if (!is_asked_for(line.words.back(), row, ++number)) {
+            return true;
+        }
+        if (shown.lines != 0) {
+            ++others;
+        } else {
             const Piece& piece = cutter.cut(row, faults);
             writer->piece(piece);
             ++shown.lines;
@@ -72,6 +77,9 @@ Exit run_show(const CommandLine& line) {
                      std::to_string(number) + " lines");
     }
     writer->end(shown);
+    if (others != 0) {
+        say(std::to_string(others) + " more lines are called so; ask for one by its number");
+    }
     if (const auto committed = output->commit(); !committed) {
         say(committed.error());
         return Exit::unusable_file;

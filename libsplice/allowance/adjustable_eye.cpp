@@ -8,13 +8,13 @@ namespace libsplice {
 
 namespace {
 
-constexpr FieldDeclaration bury_field{"bury",
-                                      "tail that lies inside the host, from the throat to where "
-                                      "it comes out",
-                                      Dimension::length,
-                                      0.001,
-                                      20.0,
-                                      "the rule's tail"};
+constexpr FieldDeclaration bury_field{
+    "bury",
+    "tail that lies inside the host, from the throat to where it comes out",
+    Dimension::length,
+    0.001,
+    20.0,
+    "the rule's tail"};
 constexpr FieldDeclaration travel_field{
     "travel",
     "how much longer the eye can be let out than the length it is measured at",
@@ -48,7 +48,7 @@ Nanometres add_travel(Allowance& allowance, const Request& request) {
     const Length reach = request.fields.length(travel).value_or(Length());
     allowance.add(Value{ValueName::travel_m, reach.si()});
     if (reach > Length()) {
-        allowance.add(row_of(Item::travel, {reach * 2.0, {}, SpreadOrigin::none, cited_job}));
+        allowance.add(row_of(Item::travel, from_job(reach * 2.0)));
     }
     return to_nanometres(reach * 2.0);
 }
@@ -57,7 +57,7 @@ Result<Allowance> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto eye_part = read_eye(request, {eye, pin}, rope);
     auto inside = read_bury(request, {bury, {}, {}, {}}, rope);
-    auto allowance = stopper_knot(request, {set, stub});
+    auto allowance = stopper_knot(request, {set, stub}, steps);
     if (!inside) {
         auto fault = inside.error();
         fault.field = "bury";
@@ -74,7 +74,6 @@ Result<Allowance> work_out(const Request& request) {
     add_bury_marks(*allowance, *inside);
     add_bury_facts(*allowance, *inside, request, leaves_host);
     add_eye_facts(*allowance, *eye_part, request, near_throat);
-    allowance->steps = steps;
     return allowance;
 }
 

@@ -34,16 +34,13 @@ constexpr std::string_view closes_caution =
     "the noose closes on whatever it holds, and the line comes out longer: give the pin";
 
 Result<Allowance> work_out(const Request& request) {
-    auto allowance = loop_knot(request, {loop, pin, stub});
-    if (!allowance) {
-        return allowance;
-    }
-    if (!request.fields.has(pin)) {
+    const bool elastic = request.rope.construction == Construction::shock_cord;
+    auto allowance = loop_knot(request, {loop, pin, stub},
+                               elastic ? std::span<const std::string_view>(steps_elastic)
+                                       : std::span<const std::string_view>(steps));
+    if (allowance && !request.fields.has(pin)) {
         allowance->add(Caution{closes_caution, cited_geometry});
     }
-    const bool elastic = request.rope.construction == Construction::shock_cord;
-    allowance->steps = elastic ? std::span<const std::string_view>(steps_elastic)
-                               : std::span<const std::string_view>(steps);
     return allowance;
 }
 

@@ -81,7 +81,9 @@ std::string limits(const FieldDeclaration& declaration) {
 
 const FieldDeclaration* find_field(const KindDeclaration& kind, std::string_view name,
                                    std::size_t& index) {
-    const auto found = std::ranges::find(kind.fields, name, &FieldDeclaration::name);
+    const auto found = std::ranges::find_if(kind.fields, [&](const FieldDeclaration& field) {
+        return field.name == name || (!field.also.empty() && field.also == name);
+    });
     index = static_cast<std::size_t>(found - kind.fields.begin());
     return found == kind.fields.end() ? nullptr : &*found;
 }
@@ -136,6 +138,12 @@ Result<Fields> bind_fields(const KindDeclaration& kind, Length diameter,
         const auto* declaration = find_field(kind, field.name, index);
         if (declaration == nullptr) {
             return Unexpected(unknown_field(kind, field.name));
+        }
+        if (bound.has(index)) {
+            return Unexpected(fault_of(Code::field_unreadable, field.name,
+                                       std::string(declaration->name) + " and " +
+                                           std::string(declaration->also) +
+                                           " are one length here; give one of them"));
         }
         const auto value = read_field(*declaration, field, diameter);
         if (!value) {

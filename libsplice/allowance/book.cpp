@@ -38,6 +38,9 @@ std::vector<std::string_view> all_field_names(std::span<const Kind> kinds) {
     for (const Kind& kind : kinds) {
         for (const auto& field : kind.declaration.fields) {
             add(field.name);
+            if (!field.also.empty()) {
+                add(field.also);
+            }
         }
     }
     return names;
@@ -88,22 +91,32 @@ Result<Book> Book::open(Catalogue catalogue, std::vector<Kind> plugged_in) {
         book.kinds_.push_back(std::move(kind));
     }
     book.field_names_ = all_field_names(book.kinds_);
-    book.index_rules();
+    if (auto fault = book.index_rules()) {
+        return Unexpected(*std::move(fault));
+    }
     return book;
 }
 
-void Book::index_rules() {
+std::optional<Fault> Book::index_rules() {
     rules_by_kind_.resize(kinds_.size());
     for (const Rule& rule : catalogue_.rules()) {
         if (rule.kinds.empty()) {
             rules_of_any_.push_back(&rule);
         }
         for (const std::string& name : rule.kinds) {
-            if (const auto found = kind(name)) {
-                rules_by_kind_[static_cast<std::size_t>(*found - kinds_.data())].push_back(&rule);
+            if (name == kind_of_person_rules) {
+                continue;
             }
+            auto found = kind(name);
+            if (!found) {
+                Fault fault = std::move(found).error();
+                fault.text = "the rule \"" + rule.id + "\" of the tables: " + fault.text;
+                return fault;
+            }
+            rules_by_kind_[static_cast<std::size_t>(*found - kinds_.data())].push_back(&rule);
         }
     }
+    return std::nullopt;
 }
 
 Result<const Kind*> Book::kind(std::string_view name) const {

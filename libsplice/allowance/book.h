@@ -19,6 +19,9 @@ struct FieldText {
     std::optional<LengthUnit> unit = {}; ///< from a column's heading
 };
 
+/// The word that stands in place of a kind in rules for rope that carries a person.
+inline constexpr std::string_view kind_of_person_rules = "person";
+
 /// Owns every name and resolves every id.
 class Book {
   public:
@@ -53,7 +56,7 @@ class Book {
   private:
     Book() = default;
     /// Kinds' rules by kind, in the order of the tables; the last entry holds those of any kind.
-    void index_rules();
+    [[nodiscard]] std::optional<Fault> index_rules();
     [[nodiscard]] std::span<const Rule* const> rules_of(const Kind& kind) const;
 
     Catalogue catalogue_;

@@ -13,20 +13,14 @@ constexpr std::array<std::string_view, 5> steps{
     "Put on the line and through the fitting all that has to be there before the loop is closed.",
     "At the standing-side mark twist a small turn into the standing part, its end side on top.",
     "Bring the end up through the turn from behind, round the back of the standing part, and down "
-    "through "
-    "the turn again, so that it lies inside the loop.",
+    "through the turn again, so that it lies inside the loop.",
     "Draw up standing part against both legs of the loop. The loop measures {eye} from its crown "
-    "to the "
-    "knot; {stub} of tail lies inside it.",
+    "to the knot; {stub} of tail lies inside it.",
     "Load it, then measure the loop again: a bowline settles.",
 };
 
 Result<Allowance> work_out(const Request& request) {
-    auto allowance = loop_knot(request, {loop, pin, stub});
-    if (allowance) {
-        allowance->steps = steps;
-    }
-    return allowance;
+    return loop_knot(request, {loop, pin, stub}, steps);
 }
 
 } // namespace

@@ -13,19 +13,16 @@ constexpr std::array fields{field::eye,   field::pin,  field::tail,
 constexpr std::array<std::string_view, 8> steps{
     "Tape the end and cut it square. Put the marks on with the marking pull on the rope.",
     "At the far throat lead the fid into the middle of the rope, along inside it, and out at the "
-    "exit "
-    "mark, {exit} from the throat. Draw the tail through until near throat and far throat meet.",
+    "exit mark, {exit} from the throat. Draw the tail through until near throat and far throat "
+    "meet.",
     "Check the eye: {eye} from the inside of the crown to the throat.",
     "Thin what hangs out from the taper-start mark to its end, strands in pairs of opposite hand.",
     "Hold the throat and smooth the rope over the tail, away from the eye, until the end slips "
-    "inside "
-    "and stays short of the exit. It should lie near the bury-end mark.",
+    "inside and stays short of the exit. It should lie near the bury-end mark.",
     "Lock-stitch through tail and both walls from {stitch_start} to {stitch_end} beyond the "
-    "throat; "
-    "send half of the passes back at right angles.",
+    "throat; send half of the passes back at right angles.",
     "With no load on the rope at the throat nothing else holds this eye: do not leave the "
-    "stitching "
-    "out.",
+    "stitching out.",
     "Load the eye, then measure it again.",
 };
 

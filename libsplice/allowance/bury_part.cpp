@@ -191,9 +191,9 @@ void add_bury_facts(Allowance& allowance, const BuryPart& bury, const Request& r
     };
     const auto advised = request.rules.find(FigureId::advised_tail);
     if (shorter_than(advised)) {
-        allowance.add(Caution{"the tail of {tail} is shorter than is generally advised; "
-                              "lock-stitch it at the throat",
-                              advised->source});
+        allowance.add(Caution{
+            "the tail of {tail} is shorter than is generally advised; lock-stitch it at the throat",
+            advised->source});
     }
     const auto for_person = request.rules.find(FigureId::person_tail);
     if (shorter_than(for_person)) {

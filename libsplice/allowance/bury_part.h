@@ -13,7 +13,10 @@ inline constexpr FieldDeclaration tail{"tail",
                                        Dimension::length,
                                        0.001,
                                        20.0,
-                                       "the rule's tail"};
+                                       "the rule's tail",
+                                       false,
+                                       {},
+                                       "bury"};
 inline constexpr FieldDeclaration taper{
     "taper", "the part of the tail that is thinned out",   Dimension::length, 0.0,
     20.0,    "the rule's taper, in proportion to the tail"};

@@ -1,8 +1,6 @@
 // clipped-eye: wire turned back round a thimble and held by wire-rope clips.
-#include "libsplice/allowance/bend_part.h"
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/eye_part.h"
-#include "libsplice/allowance/parts.h"
+#include "libsplice/allowance/turned_back_part.h"
 #include "libsplice/units/show.h"
 
 namespace libsplice {
@@ -28,15 +26,12 @@ constexpr std::array fields{field::eye, field::pin, clips_field, turn_back_field
 
 constexpr std::array<std::string_view, 6> steps{
     "Turn the wire back round the thimble until the turn-back mark meets the far throat: "
-    "{turn_back} of "
-    "dead end lies along the standing part.",
+    "{turn_back} of dead end lies along the standing part.",
     "Put the first clip close to the end of the dead end, the bolt's bow on the dead end and the "
-    "saddle "
-    "on the standing part. Tighten it to the clip maker's torque.",
+    "saddle on the standing part. Tighten it to the clip maker's torque.",
     "Put the second clip close to the thimble. Leave it a little slack.",
     "Space the others evenly between, {spacing} or more from one to the next: {clips} clips in "
-    "all, every "
-    "saddle on the standing part.",
+    "all, every saddle on the standing part.",
     "Take up the slack with a light pull and tighten all of them to the maker's torque.",
     "Load the eye, then tighten all clips again: wire gets thinner under its first load.",
 };
@@ -85,7 +80,7 @@ Result<Clips> read_clips(const Request& request) {
                                "turn_back"},
                          *turned);
         }
-        chosen.turn_back = {*given, {}, SpreadOrigin::none, cited_job};
+        chosen.turn_back = from_job(*given);
     }
     return chosen;
 }
@@ -100,19 +95,11 @@ Result<Allowance> work_out(const Request& request) {
         return Unexpected(held.error());
     }
     Allowance allowance;
-    add_eye_rows(allowance, *eye_part);
-    allowance.add(row_of(Item::turn_back, held->turn_back));
-    const Nanometres near_throat = to_nanometres(held->turn_back.length);
-    add_eye_marks(allowance, *eye_part, near_throat);
-    allowance.marks.begin()->name =
-        MarkName::turn_back; // the near throat is where the turn-back starts
+    const TurnedBackPart turned{*eye_part, held->turn_back, Span::Form::straight};
     allowance.add(Value{ValueName::clips, held->count});
-    allowance.add(Value{ValueName::turn_back_m, held->turn_back.length.si()});
+    add_turned_back(allowance, turned);
     allowance.add(Value{ValueName::spacing_m, held->spacing.si()});
-    allowance.add(Span{Span::Form::straight, 0, near_throat, to_nanometres(request.rope.diameter)});
-    add_eye_facts(allowance, *eye_part, request, near_throat);
-    add_bend(allowance, request);
-    add_retained(allowance, request);
+    add_turned_back_facts(allowance, turned, request);
     allowance.steps = steps;
     return allowance;
 }

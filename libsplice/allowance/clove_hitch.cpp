@@ -42,10 +42,8 @@ constexpr std::array<std::string_view, 4> steps_stitched{
 };
 
 Fault needs_stitching(const Request& request, const Figure& slip) {
-    Fault fault{
-        Code::field_missing,
-        "a clove hitch slips in bare HMPE: stitch its tail and say stitched = yes, or splice "
-        "the end"};
+    Fault fault{Code::field_missing, "a clove hitch slips in bare HMPE: stitch its tail and say "
+                                     "stitched = yes, or splice the end"};
     fault.field = "stitched";
     fault.rule = to_text(request.citations.at(slip.source));
     return fault;
@@ -60,7 +58,7 @@ void add_margin(Allowance& allowance, const Request& request, const HitchPart& h
         return;
     }
     const double coefficient = friction->number();
-    const double margin = clove_hitch_margin(hitch.around, request.rope.counting_diameter(),
+    const double margin = clove_hitch_margin(hitch.turn.around, request.rope.counting_diameter(),
                                              coefficient, coefficient) /
                           load_past(hitch.turns - own_turns, coefficient);
     allowance.add(Value{ValueName::hitch_margin, margin});
@@ -69,10 +67,10 @@ void add_margin(Allowance& allowance, const Request& request, const HitchPart& h
     }
     allowance.add(
         Value{ValueName::extra_turns, std::ceil(turns_to_hold(1.0 / margin, coefficient))});
-    allowance.add(Caution{"friction alone does not hold this clove hitch (margin {hitch_margin}, "
-                          "below 1): finish it with half hitches; turns more that would hold: "
-                          "{extra_turns}",
-                          friction->source});
+    allowance.add(
+        Caution{"friction alone does not hold this clove hitch (margin {hitch_margin}, below 1): "
+                "finish it with half hitches; turns more that would hold: {extra_turns}",
+                friction->source});
 }
 
 Result<Allowance> work_out(const Request& request) {
@@ -81,7 +79,7 @@ Result<Allowance> work_out(const Request& request) {
     if (slip != nullptr && !is_stitched) {
         return Unexpected(needs_stitching(request, *slip));
     }
-    const auto hitch = read_hitch(request, spar, turns, stub);
+    const auto hitch = read_hitch(request, {spar, turns, stub});
     if (!hitch) {
         return Unexpected(hitch.error());
     }

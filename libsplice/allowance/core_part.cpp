@@ -53,10 +53,9 @@ void add_assumed_core(Allowance& allowance, const CorePart& core) {
     if (!core.assumed) {
         return;
     }
-    allowance.add(
-        Caution{"the core's diameter is assumed, not known: measure it and give it as core, "
-                "for every length of this splice is counted in it",
-                core.source});
+    allowance.add(Caution{"the core's diameter is assumed, not known: measure it and give it as "
+                          "core, for every length of this splice is counted in it",
+                          core.source});
     for (Row& row : allowance.rows) {
         if (row.item == Item::eye_legs) {
             row.sd = spread_of_rope_round(allowance, core).si();

@@ -18,8 +18,7 @@ constexpr std::array<std::string_view, 9> steps{
     "On each side tie a slip knot ten fids from the end, and mark cover and core at the join mark, "
     "{@join} from the cut end.",
     "Draw each core out of its cover at the join mark, past its exit mark, and put the marks on "
-    "the "
-    "bare core with the marking pull on it.",
+    "the bare core with the marking pull on it.",
     "Lead the tail of one core into the other at that one's join mark and out at its exit mark. Do "
     "the same the other way round, and draw both through until the two join marks meet.",
     "Thin what hangs out of each core from the taper-start mark to its end, in pairs of opposite "

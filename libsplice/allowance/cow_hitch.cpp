@@ -20,13 +20,7 @@ constexpr std::array<std::string_view, 4> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    auto hitch = read_hitch(request, spar, std::nullopt, stub);
-    if (!hitch) {
-        return Unexpected(hitch.error());
-    }
-    Allowance allowance = lay_hitch(request, *hitch);
-    allowance.steps = steps;
-    return allowance;
+    return hitch(request, {spar, std::nullopt, stub}, steps);
 }
 
 } // namespace

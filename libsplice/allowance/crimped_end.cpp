@@ -38,8 +38,7 @@ constexpr std::array<std::string_view, 5> steps_ring{
 constexpr std::array<std::string_view, 5> steps_hook{
     "Heat-cut the cord and let it cool.",
     "Push the cord up the hook's barrel until the fitting's-mouth mark, {@fitting's mouth} from "
-    "the "
-    "cut end, lies at the barrel's mouth: {crimp} is inside.",
+    "the cut end, lies at the barrel's mouth: {crimp} is inside.",
     "Draw the end out at the hook's other side if it has one, knot or wire it there, and draw it "
     "back in.",
     "Crimp or tape the barrel's mouth, so that the cord cannot work in it.",

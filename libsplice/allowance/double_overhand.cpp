@@ -29,12 +29,8 @@ constexpr std::array<std::string_view, 4> steps_elastic{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    auto allowance = stopper_knot(request, {set, stub});
-    if (allowance) {
-        const bool elastic = request.rope.construction == Construction::shock_cord;
-        allowance->steps = elastic ? steps_elastic : steps;
-    }
-    return allowance;
+    const bool elastic = request.rope.construction == Construction::shock_cord;
+    return stopper_knot(request, {set, stub}, elastic ? steps_elastic : steps);
 }
 
 } // namespace

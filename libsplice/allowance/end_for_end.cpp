@@ -19,16 +19,14 @@ constexpr std::array<std::string_view, 9> steps_braid{
     "{tail} from its end, and at the extraction mark, {short_section} further.",
     "At each extraction mark bend the rope, open the cover and draw the core out to its end. Where "
     "the core leaves the cover is its first mark; its entry mark lies {short_section} further in, "
-    "and its "
-    "exit mark {exit} from the extraction.",
+    "and its exit mark {exit} from the extraction.",
     "Thin the end of each cover from the taper-start mark on.",
     "Lead each cover into the core of the other side at that core's entry mark and out at its exit "
     "mark, until the reference mark meets the entry mark.",
     "Lead each core back into the cover it now meets, in at the extraction mark and out beyond the "
     "tail inside.",
     "Draw the two crossings together until they touch, evenly, and cut the core's ends at a slant "
-    "where they "
-    "come out.",
+    "where they come out.",
     "Smooth each cover from its slip knot towards the join until crossings and tails are "
     "swallowed, and stitch through the join.",
     "Undo the slip knots, load the closed line, then measure round it again.",
@@ -46,20 +44,6 @@ constexpr std::array<std::string_view, 6> steps_plait{
     "runs out thin. Leave {stub} of each.",
     "Take the binding off, load the closed line, then measure round it again.",
 };
-
-/// Fields of the plait mean nothing in a double braid, and the other way round.
-std::optional<Fault> find_foreign_field(const Request& request, bool plait) {
-    for (std::size_t i = 0; i < fields.size(); ++i) {
-        if (request.fields.has(i) && (i >= first_of_plait) != plait) {
-            return Fault{Code::unknown_field,
-                         "in " + std::string(name_of(request.rope.construction)) +
-                             " end-for-end has no field \"" + std::string(fields.at(i).name) + '"',
-                         {},
-                         std::string(fields.at(i).name)};
-        }
-    }
-    return std::nullopt;
-}
 
 Result<Allowance> side_of_plait(const Request& request) {
     const auto tuck_part = read_tucks(request, {tucks, stub, pick});
@@ -112,7 +96,10 @@ Result<Allowance> side_of_braid(const Request& request) {
 
 Result<Allowance> work_out(const Request& request) {
     const bool plait = request.rope.construction == Construction::plait_8;
-    if (auto fault = find_foreign_field(request, plait)) {
+    if (auto fault = plait ? find_foreign_field(request, fields, {0, first_of_plait},
+                                                "in plait-8 end-for-end")
+                           : find_foreign_field(request, fields, {first_of_plait, fields.size()},
+                                                "in double-braid end-for-end")) {
         return Unexpected(*std::move(fault));
     }
     auto side = plait ? side_of_plait(request) : side_of_braid(request);

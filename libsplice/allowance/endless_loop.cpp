@@ -12,7 +12,7 @@ constexpr std::array fields{field::tail, field::taper, field::exit, field::setti
 
 constexpr std::array<std::string_view, 8> steps{
     "Tape both ends and cut them square. Put the marks of both sides on, with the marking pull on "
-    "the rope: they run alike from either end.",
+    "the rope: from the tail end on they run alike on both sides.",
     "Thread on all that has to lie on the loop: nothing goes on once it is closed.",
     "Lay the two crossing marks side by side, the ends pointing past each other. Pass one end "
     "through the rope at the other's crossing mark, then the other through the first likewise, and "

@@ -95,7 +95,7 @@ Result<EyePart> shape_eye(const Request& request, Length inside, CitationId sour
 }
 
 void add_eye_rows(Allowance& allowance, const EyePart& eye) {
-    allowance.add(row_of(Item::eye_legs, {eye.rope_round, {}, SpreadOrigin::none, cited_geometry}));
+    allowance.add(row_of(Item::eye_legs, from_geometry(eye.rope_round)));
     allowance.add(
         row_of(Item::throat_to_bearing, {-eye.inside, {}, SpreadOrigin::none, eye.source}));
     if (eye.soft_spread > Length()) {
@@ -104,11 +104,12 @@ void add_eye_rows(Allowance& allowance, const EyePart& eye) {
     }
 }
 
-void add_eye_marks(Allowance& allowance, const EyePart& eye, Nanometres near_throat) {
+void add_eye_marks(Allowance& allowance, const EyePart& eye, Nanometres near_throat,
+                   ThroatMarks names) {
     const Nanometres far_throat = near_throat + to_nanometres(eye.rope_round);
-    allowance.add(Mark{MarkName::near_throat, near_throat});
+    allowance.add(Mark{names.near, near_throat});
     allowance.add(Mark{MarkName::crown, near_throat + to_nanometres(eye.rope_round / 2.0)});
-    allowance.add(Mark{MarkName::far_throat, far_throat});
+    allowance.add(Mark{names.far, far_throat});
     allowance.standing_mark = far_throat;
 }
 
@@ -119,6 +120,9 @@ void add_eye_facts(Allowance& allowance, const EyePart& eye, const Request& requ
     allowance.add(Value{ValueName::eye_rope_m, eye.rope.si()});
     allowance.add(Value{ValueName::rope_round_eye_m, eye.rope_round.si()});
     allowance.add(Value{ValueName::throat_angle_deg, eye.throat_angle.si() * degrees_per_radian});
+    if (eye.legs > Length()) {
+        allowance.add(Value{ValueName::legs_m, eye.legs.si()});
+    }
     allowance.add(Span{Span::Form::loop, near_throat, near_throat + to_nanometres(eye.rope_round),
                        to_nanometres(eye.rope)});
     if (!(eye.pin > Length())) {

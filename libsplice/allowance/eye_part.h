@@ -41,6 +41,7 @@ struct EyePart {
     Angle throat_angle;
     CitationId source{}; ///< of the inside length
     Length soft_spread;  ///< how far a pin that is not known moves the bearing point; 0 with a pin
+    Length legs{};       ///< how far the legs lie side by side before the throat; behind a ring
 };
 
 /// Works the eye out and checks it: Code::eye_too_small, Code::throat_too_wide (the published limit
@@ -53,8 +54,14 @@ struct EyePart {
 /// Rows `rope round the eye`, `throat to bearing point` and, on a soft eye, the spread of a pin
 /// that is not known.
 void add_eye_rows(Allowance& allowance, const EyePart& eye);
+/// What a kind calls the two marks of its throat, tail side first.
+struct ThroatMarks {
+    MarkName near = MarkName::near_throat;
+    MarkName far = MarkName::far_throat;
+};
 /// Marks near throat, crown and far throat; the end's standing part begins at the far throat.
-void add_eye_marks(Allowance& allowance, const EyePart& eye, Nanometres near_throat);
+void add_eye_marks(Allowance& allowance, const EyePart& eye, Nanometres near_throat,
+                   ThroatMarks names = {});
 /// Values, the loop of the shape, and a caution where the eye is short for its pin.
 void add_eye_facts(Allowance& allowance, const EyePart& eye, const Request& request,
                    Nanometres near_throat);

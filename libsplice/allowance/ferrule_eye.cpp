@@ -1,8 +1,6 @@
 // ferrule-eye: wire turned back round a thimble into a sleeve that is pressed over both parts.
-#include "libsplice/allowance/bend_part.h"
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/eye_part.h"
-#include "libsplice/allowance/parts.h"
+#include "libsplice/allowance/turned_back_part.h"
 
 namespace libsplice {
 
@@ -39,19 +37,11 @@ Result<Allowance> work_out(const Request& request) {
     if (!eye_part) {
         return Unexpected(eye_part.error());
     }
-    const SourcedLength turned = from_job(Length(request.fields.at(turn_back)));
+    const TurnedBackPart turned{*eye_part, from_job(Length(request.fields.at(turn_back))),
+                                Span::Form::covered};
     Allowance allowance;
-    add_eye_rows(allowance, *eye_part);
-    allowance.add(row_of(Item::turn_back, turned));
-    const Nanometres near_throat = to_nanometres(turned.length);
-    add_eye_marks(allowance, *eye_part, near_throat);
-    allowance.marks.begin()->name =
-        MarkName::turn_back; // the near throat is where the turn-back starts
-    allowance.add(Value{ValueName::turn_back_m, turned.length.si()});
-    allowance.add(Span{Span::Form::covered, 0, near_throat, to_nanometres(request.rope.diameter)});
-    add_eye_facts(allowance, *eye_part, request, near_throat);
-    add_bend(allowance, request);
-    add_retained(allowance, request);
+    add_turned_back(allowance, turned);
+    add_turned_back_facts(allowance, turned, request);
     allowance.steps = steps;
     return allowance;
 }

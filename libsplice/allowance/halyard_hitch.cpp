@@ -21,14 +21,7 @@ constexpr std::array<std::string_view, 5> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    auto hitch = read_hitch(request, pin, turns, stub);
-    if (!hitch) {
-        return Unexpected(hitch.error());
-    }
-    hitch->around_name = ValueName::pin_m;
-    Allowance allowance = lay_hitch(request, *hitch);
-    allowance.steps = steps;
-    return allowance;
+    return hitch(request, {pin, turns, stub, ValueName::pin_m}, steps);
 }
 
 } // namespace

@@ -15,36 +15,37 @@ Result<double> read_turns(const Request& request, std::optional<std::size_t> fie
     return usual->number();
 }
 
-Result<HitchPart> read_hitch(const Request& request, std::size_t around,
-                             std::optional<std::size_t> turns, std::size_t stub) {
+Result<HitchPart> read_hitch(const Request& request, HitchFields fields) {
+    const Length around(request.fields.at(fields.around));
+    return read_hitch(request, fields,
+                      {around, round_turn(around, request.rope.counting_diameter())});
+}
+
+Result<HitchPart> read_hitch(const Request& request, HitchFields fields, Turn turn) {
     const Length rope = request.rope.counting_diameter();
-    const auto count = read_turns(request, turns);
+    const auto count = read_turns(request, fields.turns);
     const auto beyond = request.rules.need(FigureId::beyond_turns);
-    const auto left = field_or_figure(request, stub, FigureId::stub, rope);
+    const auto left = field_or_figure(request, fields.stub, FigureId::stub, rope);
     if (!count || !beyond) {
         return Unexpected(count ? beyond.error() : count.error());
     }
     if (!left) {
         return Unexpected(left.error());
     }
-    HitchPart hitch;
-    hitch.around = Length(request.fields.at(around));
-    hitch.turns = *count;
-    hitch.turn = round_turn(hitch.around, rope);
-    hitch.beyond = from_figure(*beyond, rope);
-    hitch.stub = *left;
-    return hitch;
+    return HitchPart{fields.around_name, turn, *count, from_figure(*beyond, rope), *left};
 }
 
-void add_load_past(Allowance& allowance, const Request& request, double turns) {
-    if (const auto friction = request.rules.find(FigureId::friction)) {
-        allowance.add(Value{ValueName::load_past_turns, load_past(turns, friction->number())});
+void add_load_past(Allowance& allowance, const Request& request) {
+    const auto turns = allowance.find(ValueName::turns);
+    const auto friction = request.rules.find(FigureId::friction);
+    if (turns && friction != nullptr) {
+        allowance.add(Value{ValueName::load_past_turns, load_past(*turns, friction->number())});
     }
 }
 
 Allowance lay_hitch(const Request& request, const HitchPart& hitch) {
     const Nanometres width = to_nanometres(request.rope.counting_diameter());
-    const SourcedLength turns{hitch.turn * hitch.turns, {}, SpreadOrigin::none, cited_geometry};
+    const SourcedLength turns = from_geometry(hitch.turn.rope * hitch.turns);
 
     Allowance allowance;
     allowance.add(row_of(Item::turns, turns));
@@ -57,15 +58,27 @@ Allowance lay_hitch(const Request& request, const HitchPart& hitch) {
     allowance.add(Mark{MarkName::knot_far_side, far_side});
     allowance.add(Mark{MarkName::turns_end, turns_end});
     allowance.add(Mark{MarkName::load_side, allowance.standing_mark});
-    allowance.add(Value{hitch.around_name, hitch.around.si()});
+    allowance.add(Value{hitch.around_name, hitch.turn.around.si()});
     allowance.add(Value{ValueName::turns, hitch.turns});
     allowance.add(Value{ValueName::knot_m, hitch.beyond.length.si()});
     allowance.add(Value{ValueName::stub_m, hitch.stub.length.si()});
-    allowance.add(Value{ValueName::bend_ratio, hitch.around / request.rope.counting_diameter()});
+    allowance.add(
+        Value{ValueName::bend_ratio, hitch.turn.around / request.rope.counting_diameter()});
     allowance.add(Span{Span::Form::knot, far_side, turns_end, width});
     allowance.add(Span{Span::Form::loop, turns_end, allowance.standing_mark, width});
     add_slip_caution(allowance, request);
     add_retained(allowance, request);
+    return allowance;
+}
+
+Result<Allowance> hitch(const Request& request, HitchFields fields,
+                        std::span<const std::string_view> steps) {
+    const auto part = read_hitch(request, fields);
+    if (!part) {
+        return Unexpected(part.error());
+    }
+    Allowance allowance = lay_hitch(request, *part);
+    allowance.steps = steps;
     return allowance;
 }
 

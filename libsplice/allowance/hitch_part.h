@@ -34,12 +34,25 @@ inline constexpr FieldDeclaration knot_stub{
 }
 } // namespace field
 
+/// Which of a kind's fields describe a hitch.
+struct HitchFields {
+    std::size_t around; ///< the diameter of what it goes round
+    std::optional<std::size_t> turns;
+    std::size_t stub;
+    ValueName around_name = ValueName::spar_m; ///< what `around` is called among the values
+};
+
+/// One full turn of a hitch.
+struct Turn {
+    Length around; ///< diameter of what it goes round
+    Length rope;   ///< rope that it takes
+};
+
 /// A hitch's measures.
 struct HitchPart {
     ValueName around_name = ValueName::spar_m;
-    Length around; ///< diameter of what it goes round
+    Turn turn;
     double turns = 0.0;
-    Length turn;          ///< rope in one full turn
     SourcedLength beyond; ///< rope in the hitch besides its turns, less its stub
     SourcedLength stub;
 };
@@ -48,15 +61,20 @@ struct HitchPart {
 [[nodiscard]] Result<double> read_turns(const Request& request, std::optional<std::size_t> field);
 
 /// A hitch round a round thing of the diameter in field `around`, which must be required.
-[[nodiscard]] Result<HitchPart> read_hitch(const Request& request, std::size_t around,
-                                           std::optional<std::size_t> turns, std::size_t stub);
+[[nodiscard]] Result<HitchPart> read_hitch(const Request& request, HitchFields fields);
+/// The same for a turn that the kind has worked out itself; field `around` is not read.
+[[nodiscard]] Result<HitchPart> read_hitch(const Request& request, HitchFields fields, Turn turn);
 
-/// Value `load_past_turns`: the share of a load that reaches what finishes the turns, where the
-/// rope's friction is known.
-void add_load_past(Allowance& allowance, const Request& request, double turns);
+/// Value `load_past_turns`: the share of a load that gets past the turns, whose value has been
+/// added before, and reaches what finishes them; where the rope's friction is known.
+void add_load_past(Allowance& allowance, const Request& request);
 
 /// All of a hitch but its steps: from the tail's end stub, hitch and turns, to the load side, from
 /// which it is measured. In slippery rope with the slip caution.
 [[nodiscard]] Allowance lay_hitch(const Request& request, const HitchPart& hitch);
+
+/// A plain hitch, read and laid, with its steps.
+[[nodiscard]] Result<Allowance> hitch(const Request& request, HitchFields fields,
+                                      std::span<const std::string_view> steps);
 
 } // namespace libsplice

@@ -37,6 +37,7 @@ struct FieldDeclaration {
     std::string_view default_text; ///< what holds where the field is not given, in words
     bool required = false;
     std::span<const std::string_view> choices = {}; ///< for Dimension::choice
+    std::string_view also = {}; ///< another word for the same field; may be empty
 };
 
 /// The most fields that a kind may have.

@@ -37,9 +37,9 @@ Result<Allowance> eye_with_lap(const Request& request, const EyePart& eye, const
 
 void add_untested_caution(Allowance& allowance, const Request& request) {
     if (request.rules.find(FigureId::retained) == nullptr) {
-        allowance.add(Caution{"no source says what this holds: load a test piece to twice what the "
-                              "line will carry",
-                              cited_job, Caution::Weight::refused_for_person});
+        allowance.add(Caution{
+            "no source says what this holds: load a test piece to twice what the line will carry",
+            cited_job, Caution::Weight::refused_for_person});
     }
 }
 

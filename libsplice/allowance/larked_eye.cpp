@@ -81,6 +81,7 @@ Result<EyePart> read_flat_eye(const Request& request, Length rope, Length used) 
 void move_bearing_to_bar(Allowance& allowance, const Bar& bar, Length used,
                          const SourcedLength& draw) {
     set_value(allowance, ValueName::pin_m, bar.diameter);
+    allowance.add(Value{ValueName::shaped_on_m, 0.0});
     for (Row& row : allowance.rows) {
         if (row.item == Item::throat_to_bearing) {
             row.length += to_nanometres(used);

@@ -85,15 +85,14 @@ void add_values(Allowance& allowance, const Request& request, const Lashing& las
     if (request.fields.has(gap)) {
         allowance.add(Value{ValueName::gap_m, request.fields.at(gap)});
     }
-    add_load_past(allowance, request, lashing.turns);
+    add_load_past(allowance, request);
 }
 
 /// Half hitches in bare HMPE hold little: what the turns leave over has to be little too.
 void add_finish_caution(Allowance& allowance, const Request& request) {
     if (const auto slip = request.rules.find(FigureId::slip)) {
         allowance.add(Caution{"half hitches slip in this rope, and a share of {load_past_turns} of "
-                              "the load gets past "
-                              "the turns: take more turns or stitch the tail",
+                              "the load gets past the turns: take more turns or stitch the tail",
                               slip->source});
     }
 }
@@ -110,8 +109,7 @@ Result<Allowance> work_out(const Request& request) {
         return Unexpected(lashing.error());
     }
     const Nanometres width = to_nanometres(request.rope.counting_diameter());
-    const SourcedLength round{
-        lashing->turn * lashing->turns, {}, SpreadOrigin::none, cited_geometry};
+    const SourcedLength round = from_geometry(lashing->turn * lashing->turns);
     Allowance allowance;
     allowance.add(row_of(Item::turns, round));
     allowance.add(row_of(Item::half_hitches, lashing->finish, Group::hand));

@@ -32,23 +32,19 @@ constexpr std::string_view thin = "Thin the tail from the taper-start mark to it
                                   "pairs of opposite hand, one of each at a time.";
 constexpr std::string_view bury_it =
     "Lead the tail down inside the rope from the throat and bring it out at the exit mark, {exit} "
-    "from "
-    "the throat. Hold the throat and smooth the rope over the tail until its end goes in, near the "
-    "bury-end mark.";
-constexpr std::string_view stitch =
-    "Lock-stitch through tail and both walls from {stitch_start} to "
-    "{stitch_end} beyond the throat.";
+    "from the throat. Hold the throat and smooth the rope over the tail until its end goes in, "
+    "near the bury-end mark.";
+constexpr std::string_view stitch = "Lock-stitch through tail and both walls from {stitch_start} "
+                                    "to {stitch_end} beyond the throat.";
 constexpr std::string_view load =
     "Load the eye until the crossing closes up, then measure it again.";
 
 constexpr std::array<std::string_view, 7> steps_far_end_free{
     mark_up,
     "Open the rope at the far throat and pass the tail through it until the near-throat mark meets "
-    "the "
-    "far throat.",
+    "the far throat.",
     "Open the tail just beside the near-throat mark and pass the line's whole other end through "
-    "it. "
-    "Draw up until the two crossings touch and the eye is {eye} long; take out any half turn.",
+    "it. Draw up until the two crossings touch and the eye is {eye} long; take out any half turn.",
     thin,
     bury_it,
     stitch,
@@ -58,16 +54,13 @@ constexpr std::array<std::string_view, 7> steps_far_end_free{
 constexpr std::array<std::string_view, 8> steps_far_end_fixed{
     mark_up,
     "The line's other end cannot be passed through, so the eye is turned through itself. Open the "
-    "rope "
-    "at the far throat and pass the tail through it until the near-throat mark meets the far "
+    "rope at the far throat and pass the tail through it until the near-throat mark meets the far "
     "throat.",
     "Open the tail just beside the near-throat mark, reach through that opening, take hold of the "
-    "crown "
-    "and draw the whole eye through it, as a sleeve is turned.",
+    "crown and draw the whole eye through it, as a sleeve is turned.",
     "The two parts now pass through each other. Work the turns out of the eye until its legs lie "
-    "fair, "
-    "the crossings touch and the eye is {eye} long; a half turn left in shows as a twist at the "
-    "crown.",
+    "fair, the crossings touch and the eye is {eye} long; a half turn left in shows as a twist at "
+    "the crown.",
     thin,
     bury_it,
     stitch,

@@ -33,14 +33,13 @@ constexpr std::array<std::string_view, 8> steps{
     "At each of the three places halve or knot the two strands past each other so that they lie in "
     "the thickness of one, and tuck each of them four times.",
     "Thin the strands by a third for the last tucks but one and by two thirds for the last. Cut "
-    "off "
-    "nothing yet.",
+    "off nothing yet.",
     "Load the closed line, measure round it, then trim. It has to run through its block by hand, "
     "both ways.",
 };
 
 Result<SourcedLength> unlaid_strands(const Request& request, double count) {
-    const auto a_crown =
+    auto a_crown =
         field_or_figure(request, crown, FigureId::crown, request.rope.counting_diameter());
     if (!a_crown) {
         return a_crown;

@@ -15,9 +15,7 @@ void add_loop_rows(Allowance& allowance, const EyePart& loop) {
 }
 
 void add_loop_marks(Allowance& allowance, const EyePart& loop, Nanometres near, Nanometres beyond) {
-    add_eye_marks(allowance, loop, near);
-    allowance.marks.begin()[0].name = MarkName::loop_near;
-    allowance.marks.begin()[2].name = MarkName::loop_far;
+    add_eye_marks(allowance, loop, near, {MarkName::loop_near, MarkName::loop_far});
     if (beyond > 0) {
         allowance.standing_mark += beyond;
         allowance.add(Mark{MarkName::knot_standing, allowance.standing_mark});
@@ -26,7 +24,8 @@ void add_loop_marks(Allowance& allowance, const EyePart& loop, Nanometres near, 
 
 } // namespace
 
-Result<Allowance> loop_knot(const Request& request, LoopFields fields, KnotLies lies) {
+Result<Allowance> loop_knot(const Request& request, LoopFields fields,
+                            std::span<const std::string_view> steps, KnotLies lies) {
     const Length rope = request.rope.counting_diameter();
     auto loop = read_eye(request, {fields.loop, fields.pin}, rope);
     if (!loop) {
@@ -57,6 +56,7 @@ Result<Allowance> loop_knot(const Request& request, LoopFields fields, KnotLies 
     allowance.add(Span{Span::Form::knot, far_side, near, to_nanometres(rope)});
     add_slip_caution(allowance, request);
     add_retained(allowance, request);
+    allowance.steps = steps;
     return allowance;
 }
 

@@ -106,8 +106,9 @@ constexpr auto values = std::to_array<std::string_view>(
      "groove_m",       "bore_m",          "travel_m",         "noose_m",
      "tucks_single",   "tucks_half",      "crowns",           "crown_m",
      "strand_unlay_m", "short_section_m", "shank_m",          "insertion_m",
-     "growth_m",       "crimp_m",         "core_back_m",      "whipping_m"});
-static_assert(values.size() == static_cast<std::size_t>(ValueName::whipping_m) + 1);
+     "growth_m",       "crimp_m",         "core_back_m",      "whipping_m",
+     "shaped_on_m",    "legs_m"});
+static_assert(values.size() == static_cast<std::size_t>(ValueName::legs_m) + 1);
 
 } // namespace
 

@@ -170,6 +170,8 @@ enum class ValueName : std::uint8_t {
     crimp_m,
     core_back_m,
     whipping_m,
+    shaped_on_m,
+    legs_m,
 };
 [[nodiscard]] std::span<const std::string_view> value_names();
 

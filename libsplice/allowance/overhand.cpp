@@ -19,11 +19,7 @@ constexpr std::array<std::string_view, 4> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    auto allowance = stopper_knot(request, {set, stub});
-    if (allowance) {
-        allowance->steps = steps;
-    }
-    return allowance;
+    return stopper_knot(request, {set, stub}, steps);
 }
 
 } // namespace

@@ -20,11 +20,7 @@ constexpr std::array<std::string_view, 4> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    auto allowance = loop_knot(request, {loop, pin, stub}, KnotLies::both_sides);
-    if (allowance) {
-        allowance->steps = steps;
-    }
-    return allowance;
+    return loop_knot(request, {loop, pin, stub}, steps, KnotLies::both_sides);
 }
 
 } // namespace

@@ -11,7 +11,7 @@ SourcedLength from_figure(const Figure& figure, Length rope) {
 Result<SourcedLength> field_or_figure(const Request& request, std::size_t field, FigureId figure,
                                       Length rope) {
     if (const auto given = request.fields.length(field)) {
-        return SourcedLength{*given, {}, SpreadOrigin::none, cited_job};
+        return from_job(*given);
     }
     const auto found = request.rules.need(figure);
     if (!found) {
@@ -25,16 +25,40 @@ Row row_of(Item item, const SourcedLength& length, Group group) {
                length.sd.si()};
 }
 
-Cut usual_cut(const Rope& rope) {
-    switch (rope.fibre) {
+// Common practice among riggers; no document that is cited prints it.
+bool melts_clean(Fibre fibre) {
+    switch (fibre) {
     case Fibre::polyester:
     case Fibre::nylon:
     case Fibre::polypropylene:
-    case Fibre::rubber:
-        return Cut::heat;
-    default:
-        return has_cover(rope.construction) ? Cut::heat : Cut::shears;
+    case Fibre::rubber: // the cord's braided cover is what melts
+        return true;
+    case Fibre::hmpe: // melts low and shrinks back
+    case Fibre::aramid:
+    case Fibre::lcp:
+    case Fibre::manila: // these three char
+    case Fibre::galvanised_steel:
+    case Fibre::stainless_steel:
+        return false;
     }
+    return false;
+}
+
+Cut usual_cut(const Rope& rope) {
+    return melts_clean(rope.fibre) || has_cover(rope.construction) ? Cut::heat : Cut::shears;
+}
+
+std::optional<Fault> find_foreign_field(const Request& request,
+                                        std::span<const FieldDeclaration> fields,
+                                        FieldRange foreign, std::string_view made) {
+    for (std::size_t i = foreign.first; i < foreign.last; ++i) {
+        if (request.fields.has(i)) {
+            const std::string name(fields[i].name);
+            return Fault{
+                Code::unknown_field, std::string(made) + " has no field \"" + name + '"', {}, name};
+        }
+    }
+    return std::nullopt;
 }
 
 Nanometres add_cutting_loss(Allowance& allowance, const Request& request, Cut cut) {

@@ -32,6 +32,11 @@ struct SourcedLength {
     return {length, {}, SpreadOrigin::none, cited_job};
 }
 
+/// A length that follows from the shape of things alone.
+[[nodiscard]] inline SourcedLength from_geometry(Length length) {
+    return {length, {}, SpreadOrigin::none, cited_geometry};
+}
+
 /// A length of a figure on rope of diameter `rope`.
 [[nodiscard]] SourcedLength from_figure(const Figure& figure, Length rope);
 
@@ -42,9 +47,23 @@ struct SourcedLength {
 /// A row of the ledger of one end.
 [[nodiscard]] Row row_of(Item item, const SourcedLength& length, Group group = Group::own);
 
+/// Whether a fibre melts to a clean edge in heat; others char, shrink back or do not melt.
+[[nodiscard]] bool melts_clean(Fibre fibre);
+
 /// How an end's rope is cut. Heat is for fibres that melt clean and for ends that are not tapered.
 enum class Cut : std::uint8_t { heat, shears };
 [[nodiscard]] Cut usual_cut(const Rope& rope);
+
+/// Consecutive fields of a kind: from `first` up to, but without, `last`.
+struct FieldRange {
+    std::size_t first;
+    std::size_t last;
+};
+/// For a kind that is made in more ways than one: Code::unknown_field for the first given field
+/// that belongs to another way. `made` says how this one is made, as the fault's text begins.
+[[nodiscard]] std::optional<Fault> find_foreign_field(const Request& request,
+                                                      std::span<const FieldDeclaration> fields,
+                                                      FieldRange foreign, std::string_view made);
 
 /// Adds the row `cutting loss` and returns its length, from which all marks of the end start. Wire
 /// has none.

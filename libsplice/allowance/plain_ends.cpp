@@ -30,8 +30,7 @@ constexpr std::array<std::string_view, 1> bare_steps{
 constexpr std::array<std::string_view, 3> whipped_steps{
     "Cut at the bearing-point mark, square, through a turn of tape.",
     "Whip the end from the whipping mark outwards: {whipping} of tight turns laid away from the "
-    "end, the "
-    "thread's tails stitched through the rope.",
+    "end, the thread's tails stitched through the rope.",
     "Seal the fibres' ends only where the fibre melts clean and the end carries no load.",
 };
 
@@ -48,12 +47,6 @@ constexpr std::array<std::string_view, 4> sealed_cover_steps{
     "Melt the cover's end together over the hollow that is left.",
     "Roll it on a cool plate while it is soft, so that it ends no thicker than the rope.",
 };
-
-/// Fibres that char or shrink back under heat before they seal.
-bool spoils_in_heat(Fibre fibre) {
-    return fibre == Fibre::hmpe || fibre == Fibre::aramid || fibre == Fibre::lcp ||
-           fibre == Fibre::manila;
-}
 
 /// The end itself: what the cut costs, and the mark where it is made.
 Allowance plain_end(const Request& request, Cut cut) {
@@ -93,12 +86,12 @@ Result<Allowance> work_out_whipped(const Request& request) {
 /// core is cut back.
 Result<Allowance> work_out_heat_sealed(const Request& request) {
     const bool covered = has_cover(request.rope.construction);
-    const bool spoils = spoils_in_heat(request.rope.fibre);
+    const bool spoils = !melts_clean(request.rope.fibre);
     if (spoils && !covered) {
-        return Unexpected(Fault{Code::wrong_construction,
-                                std::string(name_of(request.rope.fibre)) +
-                                    " shrinks back or chars in heat and cannot be sealed; whip the "
-                                    "end instead"});
+        return Unexpected(
+            Fault{Code::wrong_construction,
+                  std::string(name_of(request.rope.fibre)) +
+                      " shrinks back or chars in heat and cannot be sealed; whip the end instead"});
     }
     if (request.fields.has(core_back) && !covered) {
         return Unexpected(Fault{Code::unknown_field,
@@ -140,12 +133,8 @@ Kind heat_sealed() {
 }
 
 Kind whipped() {
-    return {{"whipped", "an end bound with thread", cut_end,
-             Constructions(Construction::laid_3, Construction::plait_8, Construction::braid_12,
-                           Construction::double_braid, Construction::core_dependent,
-                           Construction::parallel_core, Construction::solid_braid,
-                           Construction::shock_cord),
-             whipped_fields, Reach::plain},
+    return {{"whipped", "an end bound with thread", cut_end, ropes_and_shock_cord, whipped_fields,
+             Reach::plain},
             work_out_whipped};
 }
 

@@ -121,13 +121,15 @@ Result<EyePart> close_round(const Request& request, const Ring& ring, Length rop
                                 {},
                                 "eye"});
     }
+    const Length legs = inside - shortest + ring.closing;
     return EyePart{rope,
                    ring.groove,
                    inside,
-                   round->rope + (inside - shortest + ring.closing) * 2.0,
+                   round->rope + legs * 2.0,
                    round->throat_angle,
                    given ? cited_job : clear->source,
-                   {}};
+                   {},
+                   legs};
 }
 
 /// Pin and line bear on the bore, not on the groove that the rope lies in.

@@ -19,13 +19,10 @@ constexpr std::array<std::string_view, 4> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    auto hitch = read_hitch(request, spar, turns, stub);
-    if (!hitch) {
-        return Unexpected(hitch.error());
+    auto allowance = hitch(request, {spar, turns, stub}, steps);
+    if (allowance) {
+        add_load_past(*allowance, request);
     }
-    Allowance allowance = lay_hitch(request, *hitch);
-    add_load_past(allowance, request, hitch->turns);
-    allowance.steps = steps;
     return allowance;
 }
 

@@ -8,15 +8,15 @@ namespace libsplice {
 namespace {
 
 constexpr std::array<std::string_view, 2> ways{"overlap", "butt"};
-constexpr FieldDeclaration way_field{"way",
-                                     "how the ends lie: side by side, or end to end with a tail "
-                                     "led inside each way",
-                                     Dimension::choice,
-                                     0.0,
-                                     0.0,
-                                     "overlap",
-                                     false,
-                                     ways};
+constexpr FieldDeclaration way_field{
+    "way",
+    "how the ends lie: side by side, or end to end with a tail led inside each way",
+    Dimension::choice,
+    0.0,
+    0.0,
+    "overlap",
+    false,
+    ways};
 constexpr FieldDeclaration overlap_field{
     "overlap",
     "length over which the two ends lie together, for the way overlap",
@@ -32,7 +32,7 @@ constexpr std::array fields{way_field,    overlap_field, field::tail,
 constexpr std::array<std::string_view, 6> steps_overlap{
     "Put on the line every block, ring and cleat part that cannot be opened.",
     "Mark both ends at the join mark, {@join} from the cut end, and at the overlap-end mark, "
-    "{overlap} from it.",
+    "{@overlap end} from the cut end.",
     "Thin each end to a slant over its last few diameters, so that the join runs out evenly.",
     "Lay the ends side by side until the join marks meet and each tip lies on the other's "
     "overlap-end mark. See that the line has no turn in it.",
@@ -44,8 +44,7 @@ constexpr std::array<std::string_view, 6> steps_overlap{
 constexpr std::array<std::string_view, 7> steps_butt{
     "Put on the line every block, ring and cleat part that cannot be opened.",
     "Mark both ends at the join mark, {@join} from the cut end. Of a covered rope take the cover "
-    "off "
-    "from there to the end.",
+    "off from there to the end.",
     "Thin each tail from the taper-start mark to its end.",
     "Lead each tail into the other end at its join mark and out at its exit mark, until the join "
     "marks meet. See that the line has no turn in it.",
@@ -87,23 +86,13 @@ Result<Allowance> butted_side(const Request& request) {
     return side;
 }
 
-/// An overlap has nothing inside, a butt does not lie side by side.
-std::optional<Fault> find_foreign_field(const Request& request, bool butt) {
-    for (std::size_t i = overlap; i < fields.size(); ++i) {
-        if (request.fields.has(i) && (i != overlap) != butt) {
-            return Fault{Code::unknown_field,
-                         "a sewn join made as " + std::string(ways.at(butt ? 1 : 0)) +
-                             " has no field \"" + std::string(fields.at(i).name) + '"',
-                         {},
-                         std::string(fields.at(i).name)};
-        }
-    }
-    return std::nullopt;
-}
-
 Result<Allowance> work_out(const Request& request) {
     const bool butt = request.fields.has(way) && request.fields.at(way) > 0.5;
-    if (auto fault = find_foreign_field(request, butt)) {
+    // An overlap has nothing inside, a butt does not lie side by side.
+    if (auto fault =
+            butt ? find_foreign_field(request, fields, {overlap, tail}, "a sewn join made as butt")
+                 : find_foreign_field(request, fields, {tail, fields.size()},
+                                      "a sewn join made as overlap")) {
         return Unexpected(*std::move(fault));
     }
     const auto practice = request.rules.need(FigureId::overlap);

@@ -37,23 +37,13 @@ constexpr std::array<std::string_view, 5> steps{
 
 Result<Allowance> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
-    const auto count = read_turns(request, turns);
-    const auto beyond = request.rules.need(FigureId::beyond_turns);
-    const auto left = field_or_figure(request, stub, FigureId::stub, rope);
-    if (!count || !beyond) {
-        return Unexpected(count ? beyond.error() : count.error());
+    const Length thick = request.fields.length(other).value_or(rope);
+    const auto bend = read_hitch(request, {other, turns, stub, ValueName::other_m},
+                                 {thick, turn_round_two(thick, thick, {}, rope)});
+    if (!bend) {
+        return Unexpected(bend.error());
     }
-    if (!left) {
-        return Unexpected(left.error());
-    }
-    HitchPart bend;
-    bend.around_name = ValueName::other_m;
-    bend.around = request.fields.length(other).value_or(rope);
-    bend.turns = *count;
-    bend.turn = turn_round_two(bend.around, bend.around, {}, rope);
-    bend.beyond = from_figure(*beyond, rope);
-    bend.stub = *left;
-    Allowance allowance = lay_hitch(request, bend);
+    Allowance allowance = lay_hitch(request, *bend);
     allowance.steps = steps;
     return allowance;
 }

@@ -27,8 +27,9 @@ enum Field : std::size_t { pin, stub };
 constexpr std::array fields{pin_field, stub_field};
 
 constexpr std::array<std::string_view, 8> steps{
-    "Tape both ends and mark the middle of the piece. Put the marks of both sides on, with the "
-    "marking pull on the rope.",
+    "Put the marks of both sides on, with the marking pull on the rope. What is over lies outside "
+    "the tail-end mark of end b: trim it off there and tape both ends. Mark the middle, halfway "
+    "between the two knot-face marks.",
     "Fold the rope at its middle. Mark the noose's throat on both legs, {noose} from the middle.",
     "Open one leg at its noose mark and pass the other leg through it, up to its own mark, so that "
     "the noose can be opened and closes when the legs are pulled.",
@@ -52,8 +53,7 @@ Length round_bearings(const Request& request, Length rope) {
 Allowance one_leg(const Request& request, Length rope, const SourcedLength& noose,
                   const SourcedLength& knot, const SourcedLength& left) {
     Allowance allowance;
-    allowance.add(row_of(Item::round_bearings,
-                         {round_bearings(request, rope), {}, SpreadOrigin::none, cited_geometry}));
+    allowance.add(row_of(Item::round_bearings, from_geometry(round_bearings(request, rope))));
     allowance.add(row_of(Item::noose, noose, Group::hand));
     allowance.add(row_of(Item::knot, knot, Group::hand));
     allowance.add(row_of(Item::stub, left));

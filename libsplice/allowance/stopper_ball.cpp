@@ -37,8 +37,7 @@ Result<Allowance> work_out(const Request& request) {
     if (!stopper) {
         return Unexpected(stopper.error());
     }
-    stopper->ball =
-        SourcedLength{Length(request.fields.at(ball)), {}, SpreadOrigin::none, cited_job};
+    stopper->ball = from_job(Length(request.fields.at(ball)));
     Allowance allowance = lay_stopper(request, *stopper);
     allowance.steps = steps;
     return allowance;

@@ -67,12 +67,15 @@ Allowance lay_stopper(const Request& request, const StopperPart& stopper) {
     return allowance;
 }
 
-Result<Allowance> stopper_knot(const Request& request, StopperFields fields) {
+Result<Allowance> stopper_knot(const Request& request, StopperFields fields,
+                               std::span<const std::string_view> steps) {
     const auto stopper = read_stopper(request, fields);
     if (!stopper) {
         return Unexpected(stopper.error());
     }
-    return lay_stopper(request, *stopper);
+    Allowance allowance = lay_stopper(request, *stopper);
+    allowance.steps = steps;
+    return allowance;
 }
 
 } // namespace libsplice

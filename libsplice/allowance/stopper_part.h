@@ -37,7 +37,8 @@ struct StopperPart {
 /// All of a stopper but its steps: rows, marks and values, with the ball outermost.
 [[nodiscard]] Allowance lay_stopper(const Request& request, const StopperPart& stopper);
 
-/// A plain stopper knot, read and laid.
-[[nodiscard]] Result<Allowance> stopper_knot(const Request& request, StopperFields fields);
+/// A plain stopper knot, read and laid, with its steps.
+[[nodiscard]] Result<Allowance> stopper_knot(const Request& request, StopperFields fields,
+                                             std::span<const std::string_view> steps);
 
 } // namespace libsplice

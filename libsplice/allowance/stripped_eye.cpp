@@ -38,27 +38,22 @@ constexpr std::array fields{field::eye,     field::pin,  field::tail, field::tap
                             field::setting, field::core, cover_end,   cover_tail};
 
 constexpr std::array<std::string_view, 9> steps{
-    "Tie a slip knot well beyond the cover-end mark, so that the cover can be drawn back and comes "
-    "to "
-    "lie again as it was.",
+    "Mark the cover end on the cover, measured from the rope's end. Tie a slip knot well beyond "
+    "it, so that the cover can be drawn back and comes to lie again as it was.",
     "Draw the core out of the cover from the end to beyond the cover-end mark. Cut the cover off "
-    "so that "
-    "{cover_tail} of it is left beyond the mark, towards the eye.",
+    "so that {cover_tail} of it is left beyond the mark, towards the eye.",
     "Put the marks on the bare core, measured from its end, with the marking pull on the core.",
     "Lead the core's tail from the far throat along inside the core and out at the exit mark, "
-    "{exit} from "
-    "the throat. Draw it through until near throat and far throat meet, and check the eye: {eye}.",
+    "{exit} from the throat. Draw it through until near throat and far throat meet, and check the "
+    "eye: {eye}.",
     "Thin the core's tail from the taper-start mark to its end, in pairs of opposite hand, and "
-    "smooth the "
-    "core over it from the throat until it is swallowed.",
+    "smooth the core over it from the throat until it is swallowed.",
     "Lock-stitch the core from {stitch_start} to {stitch_end} beyond the throat.",
     "Thin the cover's tail over its last half, lead it into the core at the cover-end mark, "
-    "pointing "
-    "towards the eye, and smooth the core over it.",
+    "pointing towards the eye, and smooth the core over it.",
     "Whip over the place where the cover goes in, on cover and core alike.",
-    "Load the eye and measure it. Then smooth the cover towards the line's far end and trim there "
-    "what "
-    "comes out.",
+    "Undo the slip knot. Load the eye and measure it. Then smooth the cover towards the line's far "
+    "end and trim there what comes out.",
 };
 
 /// Where the cover ends, what of it is buried, and what the core shortens over that.

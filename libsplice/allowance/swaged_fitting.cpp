@@ -23,11 +23,9 @@ constexpr std::array fields{
 constexpr std::array<std::string_view, 5> steps{
     "Cut the wire square and take off the burr. Mark it {insertion} from the end.",
     "Push the wire into the shank until the mark lies at the mouth; a mark that stays outside "
-    "means "
-    "dirt or a burr inside.",
+    "means dirt or a burr inside.",
     "Swage with the dies of the wire's size, in as many passes as the fitting's sheet says, "
-    "turning "
-    "the shank between passes.",
+    "turning the shank between passes.",
     "Gauge the shank as the sheet says. Look for a bend: a bent shank is cut off, not "
     "straightened.",
     "Measure to the pin's centre. A rigging screw takes up what the growth came out different.",

@@ -17,21 +17,17 @@ constexpr std::array<std::string_view, 7> steps_laid{
     "throat.",
     "Tuck the middle strand under the strand of the standing part nearest to it, against the lay.",
     "Tuck the left strand under the next one to the left. Turn the splice over and tuck the last "
-    "strand "
-    "under the one that is left, also against the lay: one strand out of every gap.",
+    "strand under the one that is left, also against the lay: one strand out of every gap.",
     "Draw each strand up along its lay. That is one full tuck; go on, over one and under one, "
-    "until there "
-    "are {tucks}.",
+    "until there are {tucks}.",
     "Leave {stub} of each strand past the last tuck. Roll the splice and load it before anything "
-    "is "
-    "trimmed.",
+    "is trimmed.",
     "Load the eye, then measure it again.",
 };
 
 constexpr std::array<std::string_view, 7> steps_plait{
     "Tape the rope at the unlay mark and tape the strands' ends in their four pairs, each pair of "
-    "one "
-    "hand.",
+    "one hand.",
     "Lay the eye so that the unlay mark meets the far throat, with the eye {eye} from crown to "
     "throat.",
     "Tuck the two pairs of one hand under pairs of the same hand in the standing part, following "
@@ -41,8 +37,7 @@ constexpr std::array<std::string_view, 7> steps_plait{
     "That is one full tuck. Go on, each pair following its own hand down the rope, until there are "
     "{tucks}.",
     "Leave {stub} past the last tuck; drop one strand of each pair in the last tucks if the splice "
-    "must "
-    "be slim.",
+    "must be slim.",
     "Load the eye, then measure it again.",
 };
 
@@ -58,8 +53,8 @@ Result<Allowance> work_out(const Request& request) {
     Allowance allowance;
     add_eye_rows(allowance, *eye_part);
     const Nanometres near_throat = add_tucks(allowance, *tuck_part, request);
-    add_eye_marks(allowance, *eye_part, near_throat);
-    allowance.marks.begin()->name = MarkName::unlay; // the near throat is where the unlaying stops
+    // The near throat is where the unlaying stops.
+    add_eye_marks(allowance, *eye_part, near_throat, {.near = MarkName::unlay});
     add_eye_facts(allowance, *eye_part, request, near_throat);
     add_retained(allowance, request);
     allowance.steps = request.rope.construction == Construction::laid_3

@@ -17,7 +17,7 @@ constexpr std::array fields{field::eye_of("5 times the pin, at least 8 D"),
 
 constexpr std::array<std::string_view, 9> steps{
     "Tape both ends and cut them square. Put the marks of both sides on now, with the marking pull "
-    "on the rope: they run alike from either end.",
+    "on the rope: from the tail end on they run alike on both sides.",
     "First eye: pass the tail through the rope at the far throat until the near throat meets it, "
     "then the whole of the other end, still thin, through the tail beside the near throat. Draw up "
     "to an eye of {eye}.",

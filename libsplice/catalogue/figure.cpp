@@ -92,6 +92,7 @@ constexpr auto names = std::to_array<std::string_view>({"tail",
                                                         "bend_15",
                                                         "bend_30",
                                                         "bend_40",
+                                                        "pair_tolerance",
                                                         "slip"});
 static_assert(names.size() == static_cast<std::size_t>(FigureId::slip) + 1);
 

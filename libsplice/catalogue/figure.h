@@ -96,6 +96,7 @@ enum class FigureId : std::uint8_t {
     bend_15,          ///< strength kept in wire bent round 15 of its own diameters
     bend_30,          ///< strength kept in wire bent round 30 of its own diameters
     bend_40,          ///< strength kept in wire bent round 40 of its own diameters
+    pair_tolerance,   ///< how far the lines of a pair may differ in length
     slip,             ///< share of breaking strength at which a knot starts to slip
 };
 

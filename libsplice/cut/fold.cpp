@@ -33,13 +33,16 @@ class Ledger {
 
 /// What the job's length says, brought to the rope's bearing points.
 void add_length(Ledger& ledger, const LinePlan& plan, Nanometres finished) {
-    const double limit = plan.tape.fixed.si() + plan.tape.share * from_nanometres(finished).si();
-    ledger.add(Row{Item::finished_length, Group::tape, SpreadOrigin::printed_range, cited_job,
-                   finished, rectangular_spread(limit)},
-               {});
+    const auto measured = [&](Item item, Nanometres length) {
+        const double limit =
+            plan.tape.fixed.si() + plan.tape.share * std::abs(from_nanometres(length).si());
+        return Row{item,      Group::tape, SpreadOrigin::printed_range,
+                   cited_job, length,      rectangular_spread(limit)};
+    };
+    ledger.add(measured(Item::finished_length, finished), {});
     for (const End end : both_ends) {
         if (const auto fitting = plan.end(end).fitting_length) {
-            ledger.add(Item::fitting, -*fitting, cited_job, end);
+            ledger.add(measured(Item::fitting, -*fitting), end);
         }
         if (const Nanometres beyond = plan.end(end).pin_centre; beyond != 0) {
             ledger.add(Item::pin_centre, beyond, cited_geometry, end);

@@ -90,16 +90,14 @@ std::optional<LinePlan> LineBinder::bind(const JobLine& line, std::vector<Fault>
     LinePlan plan;
     plan.citations = &book_.catalogue().citations();
     bind_fixed_columns(settings_, fields, plan);
+    read_way(line, fields, plan);
     plan.rope = find_rope(line, fields);
-    if (plan.rope == nullptr) {
-        return std::nullopt;
-    }
     bind_ends(line, book_, ends_, fields, plan);
     if (faults.size() != faults_before) {
         return std::nullopt;
     }
     bind_states(book_, settings_, fields, plan);
-    bind_way(line, book_, fields, plan);
+    bind_way(book_, fields, plan);
     bind_person_rules(book_, plan);
     return faults.size() == faults_before ? std::optional(std::move(plan)) : std::nullopt;
 }

@@ -1,12 +1,13 @@
 #include "libsplice/cut/line_ends.h"
 
+#include "libsplice/cut/layout.h"
+
 #include <algorithm>
 
 namespace libsplice {
 
 namespace {
 
-constexpr std::array both_ends{End::a, End::b};
 constexpr Nanometres longest_fitting = 5 * nanometres_per_metre;
 
 Column column_of(End end) {
@@ -203,8 +204,8 @@ void bind_ends(const JobLine& line, const Book& book, EndTable& ends, LineFields
     for (const End end : both_ends) {
         auto& end_plan = plan.ends[static_cast<std::size_t>(end)];
         auto& end_cells = cells[static_cast<std::size_t>(end)];
-        if (end_plan.kind == nullptr) {
-            continue;
+        if (end_plan.kind == nullptr || plan.rope == nullptr) {
+            continue; // said already
         }
         if (end == End::a) {
             add_strip(line, fields, *end_plan.kind, end_cells.of_kind);

@@ -76,6 +76,7 @@ struct LinePlan {
     std::optional<Length> travel;   ///< from hoisted to lowered
     std::optional<Length> cleat;    ///< bearing point of end a to the cleat, hoisted
     std::optional<Length> passes;   ///< the smallest hole or sheave that the line goes through
+    Nanometres pair_tolerance = 0;  ///< how far the lines of a pair may differ
     std::optional<Sourced<Length>> cover_at_cleat; ///< cover that has to lie beyond the cleat
     std::optional<Sleeve> sleeve;
     std::vector<const Rule*> person_rules; ///< what is asked of rope that carries a person
@@ -91,8 +92,9 @@ struct LinePlan {
     std::optional<LengthShare> slack;     ///< where the rope is marked slack
     std::optional<LengthShare> bedding;   ///< absent: bedded, or no source gives one
     std::optional<LengthShare> shrinkage; ///< where the line will be washed and a source gives it
-    bool wash = false;
-    std::optional<LengthShare> milk_out; ///< where one end leaves slack cover to milk to the other
+    bool wash = false;                    ///< the line will be washed after it is made
+    bool turnable = false;                ///< it will be turned end for end
+    std::optional<LengthShare> milk_out;  ///< where one end leaves slack cover to milk to the other
     Nanometres least_milk_out = 0;
     Tape tape;
 

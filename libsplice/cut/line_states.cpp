@@ -89,14 +89,6 @@ void bind_marking(const Rules& rules, const CutSettings& settings, LineFields& f
                             : reference_tension(plan.rope->diameter);
 }
 
-/// Fibre that does not shrink has no figure, and then there is no row.
-void bind_wash(const Rules& rules, LineFields& fields, LinePlan& plan) {
-    plan.wash = fields.yes(Column::wash);
-    if (plan.wash) {
-        plan.shrinkage = share_from(rules.find(FigureId::shrinkage));
-    }
-}
-
 void bind_milk_out(const Rules& rules, LinePlan& plan) {
     const bool milks_first = plan.first().allowance->milks_cover;
     const bool milks_last = plan.last().allowance->milks_cover;
@@ -140,7 +132,9 @@ void bind_states(const Book& book, const CutSettings& settings, LineFields& fiel
     if (!plan.bedded) {
         plan.bedding = share_from(rules.find(FigureId::bedding));
     }
-    bind_wash(rules, fields, plan);
+    if (plan.wash) {
+        plan.shrinkage = share_from(rules.find(FigureId::shrinkage));
+    }
     bind_milk_out(rules, plan);
 }
 

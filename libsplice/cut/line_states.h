@@ -6,9 +6,9 @@
 
 namespace libsplice {
 
-/// Sets the plan's strains, bedding-in, slack, milk-out and tape from its rope, tension and ends,
-/// which stand in it already. Code::measured_relaxed, Code::slack_for_exact, Code::stretch_missing,
-/// Code::strength_missing.
+/// Sets the plan's strains, bedding-in, slack, shrinkage, milk-out and tape from its rope, tension
+/// and ends, which stand in it already. Code::measured_relaxed, Code::slack_for_exact,
+/// Code::stretch_missing, Code::strength_missing.
 void bind_states(const Book& book, const CutSettings& settings, LineFields& fields, LinePlan& plan);
 
 } // namespace libsplice

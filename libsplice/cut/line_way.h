@@ -7,9 +7,12 @@
 
 namespace libsplice {
 
-/// Reads the columns headroom, travel, cleat, passes, sleeve and turnable into the plan, whose rope
-/// and ends stand in it already. Code::cannot_be_both where a turnable line has unlike ends,
+/// Reads the columns headroom, travel, cleat, passes, sleeve, turnable and wash into the plan.
 /// Code::not_a_length for a sleeve that is not `0.6 m at 8.2 m`.
-void bind_way(const JobLine& line, const Book& book, LineFields& fields, LinePlan& plan);
+void read_way(const JobLine& line, LineFields& fields, LinePlan& plan);
+
+/// Adds what the tables say of them, once rope and ends stand in the plan. Code::cannot_be_both
+/// where a turnable line has unlike ends.
+void bind_way(const Book& book, LineFields& fields, LinePlan& plan);
 
 } // namespace libsplice

@@ -8,8 +8,6 @@ namespace libsplice {
 
 namespace {
 
-constexpr Nanometres pair_tolerance = 3 * nanometres_per_metre / 1000;
-
 std::string shown(Nanometres length) {
     return show_length(from_nanometres(length), UnitSystem::metric);
 }
@@ -45,7 +43,7 @@ std::optional<Fault> PairBook::check(const Piece& piece) {
     if (first.lot != piece.lot) {
         return unlike("lot", std::string(piece.lot), first.lot);
     }
-    if (std::abs(first.finished - *piece.finished) > pair_tolerance) {
+    if (std::abs(first.finished - *piece.finished) > piece.plan->pair_tolerance) {
         return unlike("length", shown(*piece.finished), shown(first.finished));
     }
     return std::nullopt;

@@ -14,7 +14,8 @@ namespace libsplice {
 class PairBook {
   public:
     /// Code::pair_unlike where a line of a pair differs from the first in rope, lot, or in finished
-    /// length by more than 3 mm (common practice for pairs). A line without a pair is no pair.
+    /// length by more than the tables allow a pair (`pair_tolerance`). A line without a pair is no
+    /// pair.
     [[nodiscard]] std::optional<Fault> check(const Piece& piece);
 
   private:

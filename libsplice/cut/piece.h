@@ -65,7 +65,9 @@ struct Piece {
     std::optional<double> outside;    ///< chance of falling outside the tolerance
     std::optional<Retained> retained; ///< of the weaker end, where a source gives it
     std::optional<End> weaker;
-    std::optional<double> design_factor; ///< retained breaking strength over the stated load
+    /// Breaking strength over the stated load, less what the ends are known to lose; an upper bound
+    /// where an end's loss is not known.
+    std::optional<double> design_factor;
     std::vector<PieceCaution> cautions;
 };
 

@@ -19,20 +19,29 @@ std::string shown(Nanometres length) {
 
 /// Whether the row can still move the finished length once the check has read right: what lies
 /// beyond a throat or a knot's face comes off the tail, and the first end has been measured with
-/// the line.
+/// the line. An item made whole has no check, so all of its splices still count.
 bool moves_finished_length(const LinePlan& plan, const LedgerRow& entry) {
     if (!entry.end || entry.row.item == Item::fitting || entry.row.item == Item::soft_eye) {
         return true;
     }
     const bool between_bearing_and_throat =
         entry.row.item == Item::take_up || entry.row.item == Item::cover_take_up ||
-        entry.row.item == Item::setting || entry.row.item == Item::crossing;
-    return between_bearing_and_throat && entry.end != plan.made_first;
+        entry.row.item == Item::setting || entry.row.item == Item::crossing ||
+        entry.row.item == Item::throat_to_bearing || entry.row.item == Item::knot_to_bearing;
+    return between_bearing_and_throat && (plan.closing || entry.end != plan.made_first);
 }
 
 constexpr std::string_view reach_caution = "the fid of the end made last comes out inside the "
                                            "first end's bury: bring it out at its bury end "
                                            "instead, or make the end with the longer bury last";
+constexpr std::string_view closed_reach_caution =
+    "the fid of either tail comes out inside the other's bury: bring it out at the bury end "
+    "instead";
+constexpr std::string_view fall_caution = "the design factor is for the load as stated; a person "
+                                          "who falls on the line doubles or triples it";
+constexpr std::string_view stopper_caution = "where a cleat holds this line, have a stopper beyond "
+                                             "it, so that a slipping cleat cannot drop the "
+                                             "person";
 constexpr std::string_view milk_caution = "both ends are spliced under the cover: there is nowhere "
                                           "to milk the cover to, so keep the slack "
                                           "even as you work";
@@ -145,9 +154,15 @@ std::optional<Fault> collect_cautions(const LinePlan& plan, Piece& piece) {
     }
     const auto& first = *plan.first().allowance;
     const auto& last = *plan.last().allowance;
-    if (!plan.closing && first.bury_reach != 0 && last.fid_reach != 0 &&
+    if (first.bury_reach != 0 && last.fid_reach != 0 &&
         first.bury_reach + last.fid_reach > room_between(plan, piece)) {
-        piece.cautions.push_back({{reach_caution, cited_geometry}, other(plan.made_first)});
+        piece.cautions.push_back(
+            plan.closing ? PieceCaution{{closed_reach_caution, cited_geometry}, {}}
+                         : PieceCaution{{reach_caution, cited_geometry}, other(plan.made_first)});
+    }
+    if (plan.person && plan.load) {
+        piece.cautions.push_back({{fall_caution, cited_job}, std::nullopt});
+        piece.cautions.push_back({{stopper_caution, cited_job}, std::nullopt});
     }
     if (first.milks_cover && last.milks_cover) {
         piece.cautions.push_back({{milk_caution, cited_job}, std::nullopt});

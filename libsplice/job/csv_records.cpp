@@ -93,10 +93,7 @@ struct CsvRecords::Parser {
 };
 
 CsvRecords::CsvRecords(Input& input)
-    : input_(input),
-      parser_(std::make_unique<Parser>()),
-      chunk_(chunk_size),
-      unread_(chunk_.data(), 0) {}
+    : input_(input), parser_(std::make_unique<Parser>()), chunk_(chunk_size) {}
 
 CsvRecords::~CsvRecords() = default;
 

@@ -26,17 +26,19 @@ void write_end_of_piece(Page& page, const Piece& piece, End end, UnitSystem unit
                            ", the other side of the same " +
                            std::string(piece.plan->end(other(end)).kind->declaration.name),
                        2, 2);
-        write_last_marks(page, piece, units);
+        write_running_marks(page, piece, end, units);
         return;
     }
     const auto& declaration = piece.plan->end(end).kind->declaration;
     page.blank();
     page.paragraph("END " + std::string(end == End::a ? "A" : "B") +
-                       (first ? ", made first: " : ", made last: ") +
+                       (piece.plan->closing ? ": "
+                        : first             ? ", made first: "
+                                            : ", made last: ") +
                        std::string(declaration.name) + ", " + std::string(declaration.title),
                    2, 2);
     if (first) {
-        write_first_marks(page, piece, units);
+        write_running_marks(page, piece, end, units);
     } else {
         write_last_marks(page, piece, units);
     }

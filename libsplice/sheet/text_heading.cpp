@@ -112,8 +112,12 @@ void write_heading(Page& page, const Piece& piece, UnitSystem units) {
     }
     page.fact("Finished", finished + ", " + tension_of(plan, units));
     page.fact("Fit", fit_of(piece, units));
-    page.fact("From end a", datum_of(plan.end(End::a), units));
-    page.fact("to end b", datum_of(plan.end(End::b), units));
+    if (plan.closing) {
+        page.fact("Measured", datum_of(plan.end(*plan.closing), units));
+    } else {
+        page.fact("From end a", datum_of(plan.end(End::a), units));
+        page.fact("to end b", datum_of(plan.end(End::b), units));
+    }
     if (!piece.pair.empty()) {
         page.fact("Pair", std::string(piece.pair) +
                               ": cut all lines of this pair from one lot, one after the other");

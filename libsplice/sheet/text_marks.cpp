@@ -1,5 +1,6 @@
 #include "libsplice/sheet/text_marks.h"
 
+#include "libsplice/cut/layout.h"
 #include "libsplice/sheet/text_facts.h"
 #include "libsplice/sheet/words.h"
 
@@ -12,8 +13,9 @@ namespace {
 
 /// A piece's marks stand end by end.
 std::span<const PieceMark> marks_of(const Piece& piece, End end) {
-    const auto marks = std::ranges::equal_range(piece.marks, end, {}, &PieceMark::end);
-    return {marks.begin(), marks.end()};
+    const auto second = std::ranges::find(piece.marks, End::b, &PieceMark::end);
+    return end == End::a ? std::span(piece.marks.begin(), second)
+                         : std::span(second, piece.marks.end());
 }
 
 /// A mark's name as it is said in a sentence, without its comma.
@@ -44,8 +46,8 @@ void write_marks(Page& page, std::span<const PieceMark> marks, UnitSystem units)
     }
 }
 
-void write_first_marks(Page& page, const Piece& piece, UnitSystem units) {
-    write_marks(page, marks_of(piece, piece.plan->made_first), units);
+void write_running_marks(Page& page, const Piece& piece, End end, UnitSystem units) {
+    write_marks(page, marks_of(piece, end), units);
 }
 
 void write_last_marks(Page& page, const Piece& piece, UnitSystem units) {
@@ -55,7 +57,8 @@ void write_last_marks(Page& page, const Piece& piece, UnitSystem units) {
     page.row(columns, std::array<std::string, 4>{
                           "mark", "provisional, from the cut end", "from the mark before",
                           "final, from the bearing point of end " + std::string(letter_of(first))});
-    const Nanometres to_bearing_point = piece.cut - piece.plan->first().allowance->total();
+    const Nanometres to_bearing_point =
+        piece.cut - piece.plan->first().allowance->total() - outside_tail(piece.ledger, first);
     Nanometres before = 0;
     for (const PieceMark& mark : marks_of(piece, other(first))) {
         page.row(columns, std::array<std::string, 4>{

@@ -13,8 +13,8 @@ namespace libsplice {
 /// From the cut end, and each from the mark before.
 void write_marks(Page& page, std::span<const PieceMark> marks, UnitSystem units);
 
-/// As above for the end made first.
-void write_first_marks(Page& page, const Piece& piece, UnitSystem units);
+/// As above for one end of a piece.
+void write_running_marks(Page& page, const Piece& piece, End end, UnitSystem units);
 
 /// The marks of the end made last are provisional from the cut end and final from the bearing point
 /// of the first. What lies between the marks of both ends stands below.

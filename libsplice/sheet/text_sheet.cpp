@@ -72,6 +72,19 @@ class TextSheet : public SheetWriter {
         }
     }
 
+    /// The ends of which no source says what they lose.
+    static std::string uncounted(const Piece& piece) {
+        std::string text;
+        for (const End end : {End::a, End::b}) {
+            const Allowance& allowance = *piece.plan->end(end).allowance;
+            if (piece.plan->counts(end) && allowance.made && !allowance.retained) {
+                text += (text.empty() ? "; not counted, for no source gives it: end " : ", end ") +
+                        std::string(letter_of(end));
+            }
+        }
+        return text;
+    }
+
     void write_strength(const Piece& piece) {
         if (piece.retained && piece.weaker) {
             page_.fact("Strength",
@@ -84,9 +97,10 @@ class TextSheet : public SheetWriter {
         }
         if (piece.design_factor) {
             page_.fact("Design factor",
-                       show_number(*piece.design_factor, 1) +
+                       std::string(uncounted(piece).empty() ? "" : "at most ") +
+                           show_number(*piece.design_factor, 1) +
                            ", breaking strength that is retained over the stated load of " +
-                           show_force(*piece.plan->load, options_.units));
+                           show_force(*piece.plan->load, options_.units) + uncounted(piece));
         } else if (piece.plan->person) {
             page_.fact("Design factor", "not known: it needs the load and the rope's breaking "
                                         "strength");

@@ -5,11 +5,21 @@
 #include "libsplice/sheet/text_facts.h"
 #include "libsplice/sheet/words.h"
 
+#include <array>
 #include <cmath>
+#include <numbers>
+#include <optional>
 
 namespace libsplice {
 
 namespace {
+
+/// A row's formula with its numbers, and what it comes to.
+struct Formula {
+    std::string formula;
+    std::string numbers; ///< `, T = 300.0 mm` for each letter
+    double length = 0.0; ///< metres; of one side, where the kind counts both
+};
 
 /// What the formulas of one row draw on.
 struct Terms {
@@ -19,15 +29,20 @@ struct Terms {
     UnitSystem units{};
 
     [[nodiscard]] const LinePlan& plan() const { return *piece.plan; }
-    [[nodiscard]] const Allowance& end() const { return *plan().end(*entry.end).allowance; }
-    [[nodiscard]] double value(ValueName name) const { return end().find(name).value_or(0.0); }
-    [[nodiscard]] std::string fine(double length) const { return show_fine(Length(length), units); }
-    [[nodiscard]] std::string fine(Nanometres length) const {
-        return show_fine(from_nanometres(length), units);
+    [[nodiscard]] double length() const { return from_nanometres(entry.row.length).si(); }
+    [[nodiscard]] double before() const { return from_nanometres(sum_before).si(); }
+    /// Whether the row is one of a kind that accounts for both sides of the line. Spare stands with
+    /// an end, but is the line's.
+    [[nodiscard]] bool both_sides() const {
+        return plan().closing && entry.end == plan().closing && entry.row.item != Item::spare;
     }
-    /// `name = 12.0 mm`.
-    [[nodiscard]] std::string term(std::string_view letter, ValueName name) const {
-        return std::string(letter) + " = " + fine(value(name));
+    [[nodiscard]] std::optional<double> value(ValueName name) const {
+        return entry.end ? plan().end(*entry.end).allowance->find(name) : std::nullopt;
+    }
+    [[nodiscard]] std::string fine(double length) const { return show_fine(Length(length), units); }
+    /// `, T = 12.0 mm`.
+    [[nodiscard]] std::string number(std::string_view letter, double length) const {
+        return ", " + std::string(letter) + " = " + fine(length);
     }
 };
 
@@ -37,62 +52,163 @@ std::string percent(double share) {
 
 /// On rope of diameter D, where nothing more particular is known of the row.
 std::string in_diameters(const Terms& terms) {
-    const Length rope = terms.plan().rope->counting_diameter();
-    const double count = from_nanometres(terms.entry.row.length) / rope;
-    return show_number(count, 4) + " D, D = " + show_fine(rope, terms.units);
-}
-
-std::string working_of_stretch(const Terms& terms) {
-    return "L ((1 + m)/(1 + w) - 1), L = " + terms.fine(terms.sum_before) +
-           " between the bearing points, m = " + percent(terms.plan().marking_strain) +
-           " at the marking pull, w = " + percent(terms.plan().working_strain) +
-           " at the line's tension";
-}
-
-std::string working_of_share(const Terms& terms, const LengthShare& share) {
-    return "L (1/(1 + s) - 1), L = " + terms.fine(terms.sum_before) +
-           ", s = " + percent(share.share);
-}
-
-std::string working_of_eye(const Terms& terms) {
-    const double pin = terms.value(ValueName::pin_m);
-    const double throat = terms.value(ValueName::eye_m) - pin / 2.0;
-    const double rope = terms.value(ValueName::eye_rope_m);
-    return "R (pi + 2b) + 2t, R = (pin + rope)/2 = " + terms.fine((pin + rope) / 2.0) +
-           ", throat to pin centre h = " + terms.fine(throat) +
-           ", legs w = " + terms.fine(rope / 2.0) +
-           " off the axis, q = sqrt(h^2 + w^2), t = sqrt(q^2 - R^2), "
-           "b = asin(R/q) - atan(w/h), 2b = " +
-           show_number(terms.value(ValueName::throat_angle_deg), 3) + " degrees";
-}
-
-std::string working_of_take_up(const Terms& terms) {
-    return "(T - P)/sqrt(1 - K) + 2P/(1 + sqrt(1 - K)) - T, " + terms.term("T", ValueName::tail_m) +
-           ", " + terms.term("P", ValueName::taper_m) +
-           ", K = " + show_number(terms.value(ValueName::braid_constant), 6);
-}
-
-std::string working_of_setting(const Terms& terms) {
-    const double share =
-        -from_nanometres(terms.entry.row.length).si() / terms.value(ValueName::bury_m);
-    return "-s T, s = " + percent(share) + ", " + terms.term("T", ValueName::bury_m);
-}
-
-std::string working_of_milk_out(const Terms& terms) {
-    return "the greater of " + percent(terms.plan().milk_out->share) + " of the length and " +
-           terms.fine(terms.plan().least_milk_out);
-}
-
-std::string working_of_spare(const Terms& terms) {
-    if (terms.plan().spare) {
-        return "as the job says";
+    if (terms.entry.row.source == cited_job) {
+        return terms.both_sides() ? "as the job says, both sides together" : "as the job says";
     }
-    return "z s, z = " + show_number(terms.plan().spare_quantile, 6) +
-           ", s = " + terms.fine(combined_spread(terms.piece.ledger)) +
-           ": spreads of one group added, the groups combined as the root of their squares";
+    const Length rope = terms.plan().rope->counting_diameter();
+    return show_number(Length(terms.length()) / rope, 4) +
+           " D, D = " + show_fine(rope, terms.units);
 }
 
-std::string working(const Terms& terms) {
+std::optional<Formula> formula_of_stretch(const Terms& terms) {
+    const double marking = terms.plan().marking_strain;
+    const double working = terms.plan().working_strain;
+    return Formula{"L ((1 + m)/(1 + w) - 1)",
+                   terms.number("L", terms.before()) +
+                       " between the bearing points, m = " + percent(marking) +
+                       " at the marking pull, w = " + percent(working) + " at the line's tension",
+                   terms.before() * ((1.0 + marking) / (1.0 + working) - 1.0)};
+}
+
+/// Rope that will be longer by a share once it is in use is cut shorter, and the other way round.
+std::optional<Formula> formula_of_share(const Terms& terms, const std::optional<LengthShare>& of,
+                                        std::string_view sign) {
+    if (!of) {
+        return std::nullopt;
+    }
+    const double change = sign == "+" ? of->share : -of->share;
+    return Formula{"L (1/(1 " + std::string(sign) + " s) - 1)",
+                   terms.number("L", terms.before()) + ", s = " + percent(of->share),
+                   terms.before() * (1.0 / (1.0 + change) - 1.0)};
+}
+
+/// What the rope was bent round when its eye was shaped: a ring's groove, nothing in an eye that
+/// was pressed flat, else the pin.
+std::optional<double> shaped_on(const Terms& terms) {
+    for (const ValueName name : {ValueName::shaped_on_m, ValueName::groove_m, ValueName::pin_m}) {
+        if (const auto diameter = terms.value(name)) {
+            return diameter;
+        }
+    }
+    return std::nullopt;
+}
+
+std::optional<Formula> formula_of_eye(const Terms& terms) {
+    const auto inside = terms.value(ValueName::eye_m);
+    const auto rope = terms.value(ValueName::eye_rope_m);
+    const auto angle = terms.value(ValueName::throat_angle_deg);
+    const auto bent_round = shaped_on(terms);
+    if (!inside || !rope || !angle || !bent_round) {
+        return std::nullopt;
+    }
+    const auto legs = terms.value(ValueName::legs_m);
+    const double h = *inside - *bent_round / 2.0 - legs.value_or(0.0);
+    const double radius = (*bent_round + *rope) / 2.0;
+    const double straight = std::sqrt(h * h + *rope * *rope / 4.0 - radius * radius);
+    const double round = radius * (std::numbers::pi + *angle * std::numbers::pi / 180.0);
+    return Formula{std::string("R (pi + 2b) + 2t") + (legs ? " + 2l" : ""),
+                   terms.number("R", radius) + ", half of pin and rope together" +
+                       terms.number("h", h) + " from the pin's centre to where the legs meet" +
+                       terms.number("w", *rope / 2.0) +
+                       " off the axis, q = sqrt(h^2 + w^2), t = sqrt(q^2 - R^2), "
+                       "b = asin(R/q) - atan(w/h), 2b = " +
+                       show_number(*angle, 3) + " degrees" +
+                       (legs ? terms.number("l", *legs) + " side by side" : ""),
+                   round + 2.0 * straight + 2.0 * legs.value_or(0.0)};
+}
+
+/// What lies within the finished length is taken off.
+std::optional<Formula> formula_of_bearing(const Terms& terms, std::string_view what) {
+    const auto moved = terms.value(ValueName::bearing_m);
+    const auto inside = moved ? moved : terms.value(ValueName::eye_m);
+    if (!inside) {
+        return std::nullopt;
+    }
+    return Formula{"-E",
+                   terms.number("E", *inside) + ", " +
+                       (moved ? "from the bearing point to the throat" : std::string(what)) +
+                       ", which lies within the finished length",
+                   -*inside};
+}
+
+std::optional<Formula> formula_of_take_up(const Terms& terms) {
+    const auto tail = terms.value(ValueName::tail_m);
+    const auto taper = terms.value(ValueName::taper_m);
+    const auto constant = terms.value(ValueName::braid_constant);
+    if (!tail || !taper || !constant) {
+        return std::nullopt;
+    }
+    const double share = std::sqrt(1.0 - *constant);
+    return Formula{"(T - P)/sqrt(1 - K) + 2P/(1 + sqrt(1 - K)) - T",
+                   terms.number("T", *tail) + terms.number("P", *taper) +
+                       ", K = " + show_number(*constant, 6),
+                   (*tail - *taper) / share + 2.0 * *taper / (1.0 + share) - *tail};
+}
+
+std::optional<Formula> formula_of_setting(const Terms& terms) {
+    const auto buried = terms.value(ValueName::bury_m);
+    const auto setting = terms.value(ValueName::setting_m);
+    if (!buried || !setting || !(*buried > 0.0)) {
+        return std::nullopt;
+    }
+    return Formula{"-s T", ", s = " + percent(-*setting / *buried) + terms.number("T", *buried),
+                   *setting};
+}
+
+std::optional<Formula> formula_of_spare(const Terms& terms) {
+    if (terms.plan().spare) {
+        return std::nullopt;
+    }
+    const double spread = combined_spread(terms.piece.ledger);
+    return Formula{"z s",
+                   ", z = " + show_number(terms.plan().spare_quantile, 6) +
+                       terms.number("s", spread) +
+                       ": spreads of one group added, the groups combined as the root of their "
+                       "squares",
+                   terms.plan().spare_quantile * spread};
+}
+
+std::optional<Formula> formula_of(const Terms& terms) {
+    const LinePlan& plan = terms.plan();
+    switch (terms.entry.row.item) {
+    case Item::stretch:
+        return formula_of_stretch(terms);
+    case Item::slack:
+        return formula_of_share(terms, plan.slack, "+");
+    case Item::bedding:
+        return formula_of_share(terms, plan.bedding, "+");
+    case Item::shrinkage:
+        return formula_of_share(terms, plan.shrinkage, "-");
+    case Item::eye_legs:
+    case Item::loop_legs:
+        return formula_of_eye(terms);
+    case Item::throat_to_bearing:
+        return formula_of_bearing(terms, "the eye");
+    case Item::knot_to_bearing:
+        return formula_of_bearing(terms, "the loop");
+    case Item::take_up:
+        return formula_of_take_up(terms);
+    case Item::setting:
+        return formula_of_setting(terms);
+    case Item::spare:
+        return formula_of_spare(terms);
+    default:
+        return std::nullopt;
+    }
+}
+
+/// The formula, if it gives the row's length.
+std::optional<std::string> as_formula(const Terms& terms) {
+    constexpr double close = 0.05e-3;
+    const auto found = formula_of(terms);
+    const double sides = terms.both_sides() ? 2.0 : 1.0;
+    if (!found || !(std::abs(sides * found->length - terms.length()) <= close)) {
+        return std::nullopt;
+    }
+    return (terms.both_sides() ? "2 x (" + found->formula + ")" : found->formula) + found->numbers;
+}
+
+std::string in_words(const Terms& terms) {
     const LinePlan& plan = terms.plan();
     switch (terms.entry.row.item) {
     case Item::finished_length:
@@ -103,34 +219,15 @@ std::string working(const Terms& terms) {
         return "less the fitting, from the rope's bearing point to the fitting's working point";
     case Item::pin_centre:
         return "half the pin, which the job measures to";
-    case Item::stretch:
-        return working_of_stretch(terms);
-    case Item::slack:
-        return working_of_share(terms, *plan.slack);
-    case Item::bedding:
-        return working_of_share(terms, *plan.bedding);
-    case Item::shrinkage:
-        return "L (1/(1 - s) - 1), L = " + terms.fine(terms.sum_before) +
-               ", s = " + percent(plan.shrinkage->share);
-    case Item::eye_legs:
-    case Item::loop_legs:
-        return working_of_eye(terms);
-    case Item::throat_to_bearing:
-        return "less the eye, which lies within the finished length";
-    case Item::knot_to_bearing:
-        return "less the loop, which lies within the finished length";
     case Item::soft_eye:
         return "no length; a spread, for the pin that the eye will hang on is not known";
-    case Item::take_up:
-        return working_of_take_up(terms);
-    case Item::setting:
-        return working_of_setting(terms);
+    case Item::cutting_loss:
+        return "lost in the cut itself";
     case Item::milk_out:
-        return working_of_milk_out(terms);
-    case Item::spare:
-        return working_of_spare(terms);
+        return "the greater of " + percent(plan.milk_out->share) + " of the length and " +
+               terms.fine(from_nanometres(plan.least_milk_out).si());
     case Item::rounding:
-        return "up to the next whole " + terms.fine(plan.step);
+        return "up to the next whole " + terms.fine(from_nanometres(plan.step).si());
     default:
         return in_diameters(terms);
     }
@@ -145,7 +242,8 @@ std::string working_of(const Piece& piece, std::size_t at, UnitSystem units) {
     for (std::size_t i = 0; i < at; ++i) {
         before += piece.ledger[i].row.length;
     }
-    return working(Terms{piece, piece.ledger[at], before, units});
+    const Terms terms{piece, piece.ledger[at], before, units};
+    return as_formula(terms).value_or(in_words(terms));
 }
 
 void write_working(Page& page, const Piece& piece, UnitSystem units, Citing& citing) {

@@ -36,6 +36,7 @@ class Quantity {
         return Quantity(a.si_ / divisor);
     }
     friend constexpr double operator/(Quantity a, Quantity b) { return a.si_ / b.si_; }
+    // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes the defaulted comparison for one
     friend constexpr auto operator<=>(Quantity, Quantity) = default;
 
   private:

@@ -77,7 +77,8 @@ class Line:
         for e in "ab":
             fields = self.fields(e)
             if "fitting_length" in fields:
-                path += self.add("fitting", e, -length(fields["fitting_length"]))
+                fitting = length(fields["fitting_length"])
+                path += self.add("fitting", e, -fitting, (tape_fixed + tape_share * fitting) / math.sqrt(3), "tape")
             if fields.get("measured") == "pin-centre":
                 pin = length(fields.get("pin", "0 mm"), self.rope.diameter)
                 refuse_if(pin == 0, 305)
