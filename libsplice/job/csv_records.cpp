@@ -93,7 +93,9 @@ struct CsvRecords::Parser {
 };
 
 CsvRecords::CsvRecords(Input& input)
-    : input_(input), parser_(std::make_unique<Parser>()), chunk_(chunk_size) {}
+    : input_(input), parser_(std::make_unique<Parser>()), chunk_(chunk_size) {
+    unread_ = {chunk_.begin(), chunk_.begin()}; // nothing yet, but never null
+}
 
 CsvRecords::~CsvRecords() = default;
 
