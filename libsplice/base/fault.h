@@ -46,6 +46,7 @@ enum class Code : std::uint16_t {
     strength_missing = 210,
     stretch_missing = 211,
     case_file_empty = 212,
+    beyond_stretch = 213,
 
     wrong_construction = 301,
     unknown_field = 302,
@@ -69,6 +70,8 @@ enum class Code : std::uint16_t {
     cannot_be_both = 407,
     strip_does_not_fit = 408,
     pair_unlike = 409,
+    route_impassable = 410,
+    elastic_overstretched = 411,
 
     cannot_write = 701,
 };
