@@ -61,6 +61,8 @@ constexpr std::array titles{
     CodeTitle{Code::strip_does_not_fit, "a stripped part does not fit its line"},
     CodeTitle{Code::pair_unlike, "the lines of a pair are not alike"},
     CodeTitle{Code::cannot_write, "an output cannot be written"},
+    CodeTitle{Code::wrong_call, "a call of the C library is wrong"},
+    CodeTitle{Code::out_of_memory, "the library could not go on"},
 };
 
 } // namespace

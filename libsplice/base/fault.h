@@ -12,7 +12,8 @@
 namespace libsplice {
 
 /// Codes are promised for ever: a number is never used again for something else. The hundreds name
-/// the stage: 1 job, 2 catalogue, 3 allowance, 4 cut, 5 reel, 6 plug-in, 7 writing.
+/// the stage: 1 job, 2 catalogue, 3 allowance, 4 cut, 5 reel, 6 plug-in, 7 writing, 8 the calls of
+/// the C library.
 /// `docs/faults.md` lists them all; a test compares.
 enum class Code : std::uint16_t {
     file_unreadable = 101,
@@ -71,6 +72,9 @@ enum class Code : std::uint16_t {
     pair_unlike = 409,
 
     cannot_write = 701,
+
+    wrong_call = 801,
+    out_of_memory = 802,
 };
 
 /// One line of `docs/faults.md`.
