@@ -25,7 +25,8 @@ std::vector<std::string> split_at_colons(std::string_view text) {
 }
 
 std::string installed_tables(const std::filesystem::path& binary) {
-    std::filesystem::path folder = binary.parent_path();
+    std::error_code unresolved; // the path may run over links and `..`
+    std::filesystem::path folder = std::filesystem::canonical(binary, unresolved).parent_path();
     for (int up = 0; up < most_folders_up; ++up) {
         std::error_code missing;
         const auto beside = std::filesystem::canonical(folder / "share/libsplice/tables", missing);

@@ -72,7 +72,7 @@ struct EyeBatch {
 
 TEST(End, AFigureEightIsWhatTheWorkedCaseSays) {
     const auto end = open_end("figure-eight", "double-braid polyester 6 mm", {});
-    EXPECT_DOUBLE_EQ(facts_of(end).allowance_m, 0.16764); // tests/worked/knots.toml
+    EXPECT_NEAR(facts_of(end).allowance_m, 0.16764, 5e-6); // tests/worked/knots.toml
 }
 
 TEST(End, ItsPartsAreComplete) {

@@ -178,7 +178,7 @@ TEST(Sheet, CautionsAndStepsAreSentences) {
     auto settings = record<splice_settings>();
     settings.steps = 1;
     const auto sheet = open_sheet(&settings);
-    ASSERT_EQ(add(sheet.get(), outhaul_with("person", "yes")), 0);
+    ASSERT_EQ(add(sheet.get(), outhaul_with("end_b", "figure-eight")), 0);
     const splice_piece piece = piece_of(sheet.get());
     ASSERT_EQ(piece.fault_code, 0);
     EXPECT_GT(piece.step_count, 0U);

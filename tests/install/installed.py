@@ -45,11 +45,13 @@ class Site:
     def shared_library(self):
         return next(self.prefix.rglob("libsplice.so.[0-9]"))
 
-    def run(self, *command, status=0, **more):
-        """Standard output of a command that has to end with `status`."""
+    def run(self, *command, status=0, given="", **more):
+        """Standard output of a command that has to end with `status`; `given` is its input."""
         environment = self.environment | {key: str(value) for key, value in more.items()}
         command = [str(word) for word in command]
-        run = subprocess.run(command, env=environment, capture_output=True, text=True, check=False)
+        run = subprocess.run(
+            command, env=environment, input=given, capture_output=True, text=True, check=False
+        )
         if run.returncode != status:
             sys.exit(f"{' '.join(command)} ended with {run.returncode}:\n{run.stdout}{run.stderr}")
         return run.stdout
@@ -149,9 +151,9 @@ def python(site):
 def sqlite(site):
     extension = next(site.prefix.rglob("splice_sqlite.so"))
 
-    def ask(*words, status=0):
+    def ask(sql, status=0):
         load = f".load {extension}"
-        return site.run("sqlite3", "-bail", "-cmd", load, ":memory:", *words, status=status)
+        return site.run("sqlite3", "-bail", "-cmd", load, ":memory:", given=sql, status=status)
 
     script = (site.hosts / "sqlite/shop.sql").read_text()
     lines = ask(script).splitlines()
@@ -195,13 +197,21 @@ def unpack(site, packages, root):
 
 
 def install(site, packages, root):
-    for folder in ("updates", "info"):
-        (root / "var/lib/dpkg" / folder).mkdir(parents=True)
+    """As dpkg does it. The packages' scripts find a stand-in for ldconfig, which would go by the
+    machine's own folders."""
+    for folder in ("var/lib/dpkg/updates", "var/lib/dpkg/info", "var/stand-ins"):
+        (root / folder).mkdir(parents=True)
     (root / "var/lib/dpkg/status").touch()
-    dpkg = ["dpkg", f"--root={root}", "--log=/dev/null", "--force-depends"]
-    site.run(*dpkg, "--install", *packages)
+    called = root / "var/ldconfig-was-called"
+    stand_in = root / "var/stand-ins/ldconfig"
+    stand_in.write_text(f"#!/bin/sh\ntouch {called}\n")
+    stand_in.chmod(0o755)
+    path = f"{stand_in.parent}:{os.environ['PATH']}"
+    dpkg = ["dpkg", f"--root={root}", "--log=/dev/null", "--force-depends", "--force-script-chrootless"]
+    site.run(*dpkg, "--install", *packages, PATH=path)
+    check(called.exists(), "the loader is not told of the new library")
     names = [package.name.split("_")[0] for package in packages]
-    return lambda: site.run(*dpkg, "--purge", *names)
+    return lambda: site.run(*dpkg, "--purge", *names, PATH=path)
 
 
 def packages(site):
