@@ -23,6 +23,7 @@ class Texts {
 
   private:
     struct Hash {
+        // NOLINTNEXTLINE(readability-identifier-naming): the standard library looks for this name
         using is_transparent = void;
         std::size_t operator()(std::string_view text) const {
             return std::hash<std::string_view>()(text);

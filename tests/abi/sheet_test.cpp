@@ -178,7 +178,7 @@ TEST(Sheet, CautionsAndStepsAreSentences) {
     auto settings = record<splice_settings>();
     settings.steps = 1;
     const auto sheet = open_sheet(&settings);
-    ASSERT_EQ(add(sheet.get(), outhaul_with("end_b", "figure-eight")), 0);
+    ASSERT_EQ(add(sheet.get(), outhaul_with("end_b", "bowline")), 0);
     const splice_piece piece = piece_of(sheet.get());
     ASSERT_EQ(piece.fault_code, 0);
     EXPECT_GT(piece.step_count, 0U);
@@ -193,6 +193,9 @@ TEST(Sheet, CautionsAndStepsAreSentences) {
         ASSERT_EQ(splice_sheet_caution(sheet.get(), 0, i, &caution, nullptr), 0);
         EXPECT_GT(std::strlen(caution.text), 0U);
         EXPECT_EQ(std::strchr(caution.text, '{'), nullptr) << caution.text;
+        EXPECT_EQ(caution.end, static_cast<std::uint32_t>(SPLICE_END_B)); // it slips in this rope
+        EXPECT_NE(std::strstr(caution.rule, "practical-sailor-hmpe-splice"), nullptr)
+            << caution.rule;
     }
 }
 
