@@ -75,8 +75,8 @@ void AnswerReader::add_row(const splice_plugin_row& row) {
     const Item item = kind_.items[row.item];
     const std::string what = "row " + std::to_string(own_rows_ + 1);
     const bool may_take_off = std::ranges::count(may_be_negative, item) != 0;
-    if (!is_length(row.length_m, may_take_off ? -longest : 0.0, longest, what) ||
-        !is_length(row.sd_m, 0.0, widest, "the spread of " + what)) {
+    if (!is_number(row.length_m, may_take_off ? -longest : 0.0, longest, what) ||
+        !is_number(row.sd_m, 0.0, widest, "the spread of " + what)) {
         return;
     }
     if (row.origin > SPLICE_STATED_GUESS || row.group > SPLICE_GROUP_ROPE ||
@@ -96,7 +96,7 @@ void AnswerReader::add_row(const splice_plugin_row& row) {
 
 void AnswerReader::add_mark(std::uint32_t mark, double from_tail_end) {
     if (!has_room("mark", mark, kind_.marks.size(), allowance_.marks.size(), most_marks) ||
-        !is_length(from_tail_end, 0.0, longest, "a mark's place")) {
+        !is_number(from_tail_end, 0.0, longest, "a mark's place")) {
         return;
     }
     const Nanometres place = cutting_loss_ + to_nanometres(Length(from_tail_end));
@@ -109,7 +109,7 @@ void AnswerReader::add_mark(std::uint32_t mark, double from_tail_end) {
 
 void AnswerReader::add_value(std::uint32_t value, double figure) {
     if (!has_room("value", value, kind_.values.size(), allowance_.values.size(), most_values) ||
-        !is_length(figure, -largest, largest, "a value")) {
+        !is_number(figure, -largest, largest, "a value")) {
         return;
     }
     if (allowance_.find(kind_.values[value])) {
@@ -129,9 +129,9 @@ void AnswerReader::add_caution(std::uint32_t caution) {
 void AnswerReader::add_span(const splice_plugin_span& span) {
     if (!has_room("form of a span", span.form, SPLICE_COVERED + 1, allowance_.shape.size(),
                   most_spans) ||
-        !is_length(span.from_m, 0.0, longest, "a span's start") ||
-        !is_length(span.to_m, span.from_m, longest, "a span's end") ||
-        !is_length(span.width_m, 0.0, widest, "a span's width")) {
+        !is_number(span.from_m, 0.0, longest, "a span's start") ||
+        !is_number(span.to_m, span.from_m, longest, "a span's end") ||
+        !is_number(span.width_m, 0.0, widest, "a span's width")) {
         return;
     }
     allowance_.add(Span{Span::Form(span.form), cutting_loss_ + to_nanometres(Length(span.from_m)),
@@ -140,10 +140,10 @@ void AnswerReader::add_span(const splice_plugin_span& span) {
 }
 
 void AnswerReader::finish(const splice_plugin_answer& answer) {
-    if (!is_length(answer.standing_m, 0.0, longest, "the start of the standing part") ||
-        !is_length(answer.bury_reach_m, 0.0, longest, "the reach of the bury") ||
-        !is_length(answer.fid_reach_m, 0.0, longest, "the reach of the fid") ||
-        !is_length(answer.retained, 0.0, 1.0, "the retained strength")) {
+    if (!is_number(answer.standing_m, 0.0, longest, "the start of the standing part") ||
+        !is_number(answer.bury_reach_m, 0.0, longest, "the reach of the bury") ||
+        !is_number(answer.fid_reach_m, 0.0, longest, "the reach of the fid") ||
+        !is_number(answer.retained, 0.0, 1.0, "the retained strength")) {
         return;
     }
     if (!has_room("list of steps", answer.way, kind_.ways.size(), 0, 1)) {
@@ -187,14 +187,14 @@ bool AnswerReader::has_room(std::string_view what, std::uint32_t index, std::siz
     return !fault_;
 }
 
-bool AnswerReader::is_length(double length, double lowest, double highest,
+bool AnswerReader::is_number(double number, double lowest, double highest,
                              const std::string& what) {
-    if (within(length, lowest, highest)) {
+    if (within(number, lowest, highest)) {
         return !fault_;
     }
-    const std::string shown = std::isnan(length)   ? "not a number"
-                              : std::isinf(length) ? "infinite"
-                                                   : show_number(length, 6);
+    const std::string shown = std::isnan(number)   ? "not a number"
+                              : std::isinf(number) ? "infinite"
+                                                   : show_number(number, 6);
     fail(Code::plug_in_number, what + " is " + shown + "; it may be " + show_number(lowest, 6) +
                                    " to " + show_number(highest, 6));
     return false;

@@ -30,7 +30,7 @@ class AnswerReader {
     /// Whether the index is one of `count`, and a list of at most `most` has room for one more.
     [[nodiscard]] bool has_room(std::string_view what, std::uint32_t index, std::size_t count,
                                 std::size_t held, std::size_t most);
-    [[nodiscard]] bool is_length(double length, double lowest, double highest,
+    [[nodiscard]] bool is_number(double number, double lowest, double highest,
                                  const std::string& what);
     [[nodiscard]] std::optional<CitationId> cited(std::uint32_t citation, const std::string& what);
 

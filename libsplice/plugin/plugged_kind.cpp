@@ -53,11 +53,10 @@ Fault fault_of(const PluggedKind& kind, Code code, const std::string& text) {
 }
 
 /// A text of a fault's record; nothing if it is not UTF-8 or has no end.
-template <std::size_t size>
-std::optional<std::string> text_of(const char (&text)[size]) {
-    const std::string_view view(text, ::strnlen(text, size));
-    return view.size() < size && !first_bad_utf8(view) ? std::optional(std::string(view))
-                                                       : std::nullopt;
+std::optional<std::string> text_of(std::span<const char> text) {
+    const std::string_view view(text.data(), ::strnlen(text.data(), text.size()));
+    return view.size() < text.size() && !first_bad_utf8(view) ? std::optional(std::string(view))
+                                                              : std::nullopt;
 }
 
 /// What a plug-in may refuse with: its own code, or one of the allowance's.
