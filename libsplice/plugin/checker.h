@@ -45,6 +45,10 @@ class Checker {
     [[nodiscard]] std::vector<std::string_view> texts(const splice_plugin_texts& list,
                                                       std::string_view what);
 
+    /// Whether there is a list to read: one that is not null, not empty and no longer than `most`.
+    [[nodiscard]] bool check_list(const void* first, std::uint32_t count, std::size_t most,
+                                  std::string_view what);
+
     /// A record of which the first layout had `first_size` bytes; what an older one does not have
     /// is 0. One that is longer than ours is read if the rest of it is 0.
     template <class Record>
@@ -81,8 +85,6 @@ class Checker {
         std::size_t first_size;
     };
     void copy_record(const void* at, const Room& room, std::string_view what);
-    [[nodiscard]] bool check_list(const void* first, std::uint32_t count, std::size_t most,
-                                  std::string_view what);
 
     std::string path_;
     std::string name_;

@@ -140,7 +140,10 @@ void Loader::read_functions() {
     if (!checker_.ok() || entry_.kind_count == 0) {
         return;
     }
-    for (std::uint32_t i = 0; i < entry_.function_count && entry_.functions != nullptr; ++i) {
+    constexpr std::size_t most_tables = 256;
+    const bool has_tables =
+        checker_.check_list(entry_.functions, entry_.function_count, most_tables, "functions");
+    for (std::uint32_t i = 0; has_tables && i < entry_.function_count; ++i) {
         const auto id = checker_.text(entry_.functions[i].id, "the id of its functions");
         if (id == SPLICE_ALLOWANCE_1) {
             functions_ =

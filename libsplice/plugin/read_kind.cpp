@@ -200,9 +200,8 @@ void read_cautions(const splice_plugin_kind& record, const Figures& figures, Che
 
 void read_ways(const splice_plugin_kind& record, const Figures& figures, Checker& checker,
                PluggedKind& into) {
-    if (record.way_count == 0 || record.way_count > 64 || record.ways == nullptr) {
-        checker.fail(Code::plug_in_declaration,
-                     "a kind has one list of steps at least, 64 at most");
+    if (!checker.check_list(record.ways, record.way_count, 64, "lists of steps")) {
+        checker.fail(Code::plug_in_declaration, "a kind has no list of steps");
         return;
     }
     for (std::uint32_t i = 0; i < record.way_count; ++i) {
