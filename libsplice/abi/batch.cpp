@@ -45,20 +45,19 @@ Result<Column> find_column(const KindDeclaration& kind, const splice_field_colum
     return Column{static_cast<std::size_t>(found - kind.fields.begin()), column.values};
 }
 
-Result<Wanted> find_value(const splice_value_column& column) {
+Result<Wanted> find_value(const Names& names, const splice_value_column& column) {
     const auto name = text_of(column.name);
-    const auto names = value_names();
-    const auto found = std::ranges::find(names, name);
-    if (found == names.end()) {
+    const auto found = names.find_value(name);
+    if (!found) {
         return Unexpected(wrong_call("no end has a value \"" + std::string(name) + "\""));
     }
     if (column.values == nullptr) {
         return Unexpected(wrong_call("the room for " + std::string(name) + " is null"));
     }
-    return Wanted{static_cast<ValueName>(found - names.begin()), column.values};
+    return Wanted{*found, column.values};
 }
 
-std::optional<Fault> resolve_columns(const splice_batch& given, Batch& batch) {
+std::optional<Fault> resolve_columns(const Names& names, const splice_batch& given, Batch& batch) {
     const bool lists_there = (given.fields != nullptr || given.field_count == 0) &&
                              (given.values != nullptr || given.value_count == 0);
     if (!lists_there) {
@@ -72,7 +71,7 @@ std::optional<Fault> resolve_columns(const splice_batch& given, Batch& batch) {
         batch.columns.push_back(*found);
     }
     for (const auto& column : std::span(given.values, given.value_count)) {
-        const auto found = find_value(column);
+        const auto found = find_value(names, column);
         if (!found) {
             return found.error();
         }
@@ -91,7 +90,7 @@ Result<Batch> resolve(const Book& book, const splice_batch& given) {
         return Unexpected(rope.error());
     }
     Batch batch{*kind, *std::move(rope), {}, {}};
-    if (auto fault = resolve_columns(given, batch)) {
+    if (auto fault = resolve_columns(book.names(), given, batch)) {
         return Unexpected(*std::move(fault));
     }
     return batch;

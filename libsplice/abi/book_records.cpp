@@ -35,11 +35,7 @@ std::uint32_t count_of(std::size_t size) {
 
 } // namespace
 
-BookRecords::BookRecords(const Book& book)
-    : items_(keep(item_names())),
-      marks_(keep(mark_names())),
-      values_(keep(value_names())),
-      tables_(texts_.keep(book.catalogue().version())) {
+BookRecords::BookRecords(const Book& book) : tables_(texts_.keep(book.catalogue().version())) {
     for (const Kind& kind : book.kinds()) {
         add_kind(kind.declaration);
     }
@@ -103,8 +99,8 @@ void BookRecords::add_ropes(const Book& book) {
         record.generic = rope.generic ? 1 : 0;
         record.id = texts_.keep(rope.id);
         record.title = texts_.keep(rope.title);
-        record.construction = texts_.keep(libsplice::name_of(rope.construction));
-        record.fibre = texts_.keep(libsplice::name_of(rope.fibre));
+        record.construction = texts_.keep(name_of(rope.construction));
+        record.fibre = texts_.keep(name_of(rope.fibre));
         record.diameter_m = rope.diameter.si();
         record.breaking_n = rope.breaking ? rope.breaking->value.si() : not_known;
         record.breaking_source =

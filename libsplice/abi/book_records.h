@@ -15,7 +15,7 @@ namespace libsplice::abi {
 /// What stands for a figure that is not known.
 inline constexpr double not_known = std::numeric_limits<double>::quiet_NaN();
 
-/// Kinds, fields, ropes, sources and names. Nothing changes after it is made.
+/// Kinds, fields, ropes and sources. Nothing changes after it is made.
 class BookRecords {
   public:
     explicit BookRecords(const Book& book);
@@ -31,9 +31,6 @@ class BookRecords {
     [[nodiscard]] const std::vector<splice_source>& sources() const { return sources_; }
     [[nodiscard]] const char* tables() const { return tables_; }
 
-    [[nodiscard]] const char* name_of(Item item) const { return at(items_, item); }
-    [[nodiscard]] const char* name_of(MarkName mark) const { return at(marks_, mark); }
-    [[nodiscard]] const char* name_of(ValueName value) const { return at(values_, value); }
     /// A citation as text.
     [[nodiscard]] const char* source(CitationId id) const { return at(citations_, id); }
     /// Likewise; empty where it rests on no more than the job, or on plain geometry.
@@ -61,9 +58,6 @@ class BookRecords {
     std::vector<std::vector<splice_field>> fields_;
     std::vector<splice_rope> ropes_;
     std::vector<splice_source> sources_;
-    Words items_;
-    Words marks_;
-    Words values_;
     Words citations_;
     Words rules_;
     const char* tables_;

@@ -37,10 +37,11 @@ Result<Allowance> work_out(const Book& book, const char* kind_name, const char* 
     return book.work_out(**kind, *rope, fields);
 }
 
-std::unique_ptr<splice_end> record_of(const Allowance& allowance, const BookRecords& names) {
+std::unique_ptr<splice_end> record_of(const Allowance& allowance, const splice_book& book) {
     auto end = std::make_unique<splice_end>();
-    PartsWriter writer(names, end->texts, end->parts);
-    const Filling filling{allowance};
+    PartsWriter writer(book, end->texts, end->parts);
+    const Names& names = book.book.names();
+    const Filling filling{allowance, names};
     writer.add_ledger(ledger_of(allowance), "end");
     for (const Mark& mark : allowance.marks) {
         writer.add_mark(End::a, mark.name, mark.from_tail_end);
@@ -50,7 +51,7 @@ std::unique_ptr<splice_end> record_of(const Allowance& allowance, const BookReco
     }
     writer.add_steps(End::a, filling);
     for (const Value& value : allowance.values) {
-        end->values.push_back({0, 0, names.name_of(value.name), value.value});
+        end->values.push_back({0, 0, end->texts.keep(names.of(value.name)), value.value});
     }
     for (splice_row& row : end->parts.rows) {
         row.end = SPLICE_END_A;
@@ -98,7 +99,7 @@ splice_status splice_end_open(const splice_book* book, const char* kind, const c
         if (!allowance) {
             return allowance.error();
         }
-        *end = record_of(*allowance, book->records).release();
+        *end = record_of(*allowance, *book).release();
         return std::nullopt;
     });
 }

@@ -3,6 +3,7 @@
 #include "libsplice/abi/records.h"
 #include "libsplice/base/version.h"
 #include "libsplice/catalogue/own_tables.h"
+#include "libsplice/plugin/load_plug_in.h"
 
 #include <memory>
 
@@ -27,15 +28,22 @@ Result<Book> open(const splice_book_options& options) {
     if (!given) {
         return Unexpected(given.error());
     }
-    if (options.plug_in_count != 0) {
-        return Unexpected(wrong_call("this version of the library loads no plug-ins"));
+    const auto plug_ins = read_list(options.plug_ins, options.plug_in_count);
+    if (!plug_ins) {
+        return Unexpected(plug_ins.error());
     }
     FaultSink faults;
     auto catalogue = Catalogue::load(table_folders(library_path(), *given), faults);
     if (!catalogue) {
         return Unexpected(catalogue.error());
     }
-    return Book::open(*std::move(catalogue));
+    PluggedIn plugged_in;
+    for (const std::string& file : *plug_ins) {
+        if (auto fault = load_plug_in(file, *catalogue, plugged_in)) {
+            return Unexpected(*std::move(fault));
+        }
+    }
+    return Book::open(*std::move(catalogue), std::move(plugged_in));
 }
 
 Fault no_book() {

@@ -23,8 +23,8 @@ void PartsWriter::add_ledger(std::span<const LedgerRow> ledger, std::string_view
         const auto& [row, end] = ledger[i];
         splice_row record{};
         record.end = number_of(end);
-        record.item = book_.name_of(row.item);
-        record.group = texts_.keep(group_of(ledger, i, whole));
+        record.item = texts_.keep(names_.of(row.item));
+        record.group = texts_.keep(group_of(ledger, i, whole, names_));
         record.source = book_.source(row.source);
         record.length_m = from_nanometres(row.length).si();
         record.sd_m = row.sd;
@@ -36,7 +36,7 @@ void PartsWriter::add_ledger(std::span<const LedgerRow> ledger, std::string_view
 void PartsWriter::add_mark(End end, MarkName name, Nanometres from_end) {
     splice_mark record{};
     record.end = number_of(end);
-    record.name = book_.name_of(name);
+    record.name = texts_.keep(names_.of(name));
     record.from_end_m = from_nanometres(from_end).si();
     parts_.marks.push_back(record);
 }

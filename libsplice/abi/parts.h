@@ -1,7 +1,7 @@
 // Rows, marks, cautions and steps as the records that hosts are given.
 #pragma once
 
-#include "libsplice/abi/book_records.h"
+#include "libsplice/abi/book.h"
 #include "libsplice/cut/piece.h"
 #include "libsplice/sheet/fill_text.h"
 
@@ -11,7 +11,7 @@
 
 namespace libsplice::abi {
 
-/// The parts of one answer after the other. Their texts are the book's own or are kept in `texts`.
+/// The parts of one answer after the other.
 struct Parts {
     std::vector<splice_row> rows;
     std::vector<splice_mark> marks;
@@ -27,8 +27,8 @@ struct Parts {
 /// Turns what the library works out into records.
 class PartsWriter {
   public:
-    PartsWriter(const BookRecords& book, Texts& texts, Parts& parts)
-        : book_(book), texts_(texts), parts_(parts) {}
+    PartsWriter(const splice_book& book, Texts& texts, Parts& parts)
+        : names_(book.book.names()), book_(book.records), texts_(texts), parts_(parts) {}
 
     /// `whole` names what a row without an end belongs to, as in group_of().
     void add_ledger(std::span<const LedgerRow> ledger, std::string_view whole);
@@ -40,6 +40,7 @@ class PartsWriter {
   private:
     [[nodiscard]] const char* filled(std::string_view text, const Filling* filling);
 
+    const Names& names_;
     const BookRecords& book_;
     Texts& texts_;
     Parts& parts_;

@@ -125,7 +125,7 @@ void Sheet::keep(const Piece& piece) {
         refusals_.push_back(*piece.fault);
     } else {
         put_figures(piece, kept.record);
-        PartsWriter writer(book_.records, texts_, parts_);
+        PartsWriter writer(book_, texts_, parts_);
         keep_parts(piece, writer);
     }
     const auto added = [](const auto& parts, std::size_t first) {

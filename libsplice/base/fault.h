@@ -71,6 +71,23 @@ enum class Code : std::uint16_t {
     strip_does_not_fit = 408,
     pair_unlike = 409,
 
+    plug_in_unreadable = 601,
+    plug_in_foreign = 602,
+    plug_in_epoch = 603,
+    plug_in_size = 604,
+    plug_in_text = 605,
+    plug_in_declaration = 606,
+    plug_in_kind_exists = 607,
+    plug_in_function_missing = 608,
+    plug_in_source = 609,
+    plug_in_tables = 610,
+    plug_in_threw = 611,
+    plug_in_refused = 612,
+    plug_in_number = 613,
+    plug_in_row_without_source = 614,
+    plug_in_answer = 615,
+    plug_in_twice = 616,
+
     cannot_write = 701,
 
     wrong_call = 801,

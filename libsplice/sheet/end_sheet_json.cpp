@@ -1,28 +1,27 @@
 // One end as JSON.
 #include "libsplice/sheet/json_parts.h"
 #include "libsplice/sheet/piece_text.h"
-#include "libsplice/sheet/words.h"
 #include "libsplice/sheet/writers.h"
 
 namespace libsplice {
 
 namespace {
 
-void write_marks(JsonText& json, const Allowance& allowance) {
+void write_marks(JsonText& json, const Allowance& allowance, const Names& names) {
     json.begin_array();
     for (const Mark& mark : allowance.marks) {
         json.begin_object();
-        json.text("name", name_of(mark.name));
+        json.text("name", names.of(mark.name));
         json.metres("from_end_m", mark.from_tail_end);
         json.end_object();
     }
     json.end_array();
 }
 
-void write_values(JsonText& json, const Allowance& allowance) {
+void write_values(JsonText& json, const Allowance& allowance, const Names& names) {
     json.begin_object();
     for (const Value& value : allowance.values) {
-        const std::string_view name = name_of(value.name);
+        const std::string_view name = names.of(value.name);
         if (name.ends_with("_m")) {
             json.metres(name, to_nanometres(Length(value.value)));
         } else {
@@ -36,7 +35,7 @@ void write_cautions(JsonText& json, const Allowance& allowance, Citing& citing) 
     json.begin_array();
     for (const Caution& caution : allowance.cautions) {
         std::string text;
-        append_filled(text, caution.text, {allowance});
+        append_filled(text, caution.text, {allowance, citing.names()});
         append_rule(text, caution.rule, citing);
         json.text(text);
     }
@@ -56,11 +55,11 @@ void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book) 
     json.key("ledger");
     write_ledger(json, ledger_of(allowance), "end", citing);
     json.key("marks");
-    write_marks(json, allowance);
+    write_marks(json, allowance, book.names());
     json.key("steps");
-    write_steps(json, {allowance});
+    write_steps(json, {allowance, book.names()});
     json.key("values");
-    write_values(json, allowance);
+    write_values(json, allowance, book.names());
     json.key("retained_strength");
     if (allowance.retained) {
         citing.use(allowance.retained->source);
@@ -70,6 +69,7 @@ void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book) 
     }
     json.key("cautions");
     write_cautions(json, allowance, citing);
+    write_plug_ins(json, book);
     json.key("sources");
     write_sources(json, citing);
     json.end_object();

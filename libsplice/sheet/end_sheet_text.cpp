@@ -2,7 +2,6 @@
 #include "libsplice/sheet/piece_text.h"
 #include "libsplice/sheet/text_facts.h"
 #include "libsplice/sheet/text_marks.h"
-#include "libsplice/sheet/words.h"
 #include "libsplice/sheet/writers.h"
 
 #include <array>
@@ -31,18 +30,18 @@ std::vector<PieceMark> marks_of(const Allowance& allowance) {
     return marks;
 }
 
-void write_values(Page& page, const Allowance& allowance, UnitSystem units) {
+void write_values(Page& page, const Allowance& allowance, const Names& names, UnitSystem units) {
     constexpr std::array columns{PageColumn{26}, PageColumn{20, true}};
     for (const Value& value : allowance.values) {
-        page.row(columns,
-                 std::array<std::string, 2>{show_name(value.name), show_value(value, units)});
+        page.row(columns, std::array<std::string, 2>{show_name(names.of(value.name)),
+                                                     show_value(value, names, units)});
     }
 }
 
 void write_cautions(Page& page, const Allowance& allowance, UnitSystem units, Citing& citing) {
     for (const Caution& caution : allowance.cautions) {
         std::string text;
-        append_filled(text, caution.text, {allowance, 0, units});
+        append_filled(text, caution.text, {allowance, citing.names(), 0, units});
         append_rule(text, caution.rule, citing);
         page.fact("CAUTION", text);
     }
@@ -59,13 +58,13 @@ void write_end_as_text(const EndSheet& sheet, Output& output, const Book& book,
     page.section("LEDGER");
     write_ledger(page, ledger_of(allowance), "allowance", options.units, citing);
     page.section("MARKS");
-    write_marks(page, marks_of(allowance), options.units);
+    write_marks(page, marks_of(allowance), book.names(), options.units);
     if (!allowance.values.empty()) {
         page.section("FIGURES");
-        write_values(page, allowance, options.units);
+        write_values(page, allowance, book.names(), options.units);
     }
     page.section("STEPS IN ORDER");
-    write_steps(page, {allowance, 0, options.units});
+    write_steps(page, {allowance, book.names(), 0, options.units});
     page.blank();
     write_cautions(page, allowance, options.units, citing);
     page.fact("Strength", allowance.retained ? show_retained(*allowance.retained, citing)

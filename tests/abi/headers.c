@@ -1,5 +1,6 @@
-/* The C headers, compiled under each standard that they promise to compile under. */
+/* The C headers, side by side, under each standard that they promise to compile under. */
 #include "splice.h"
+#include "splice_plugin.h"
 
 /* A use of each sort of declaration, so that the file holds something. */
 splice_status open_nothing(splice_fault* fault);

@@ -25,7 +25,7 @@ COMPONENTS = {  # component: what its files look like, from the prefix
     "docs": r"share/doc/libsplice/[\w/.-]+",
     "sqlite": r"lib[^ ]*/libsplice/splice_sqlite\.so",
 }
-C_HEADERS = {"splice.h", "splice_base.h", "splice_book.h"}
+C_HEADERS = {"splice.h", "splice_base.h", "splice_book.h", "splice_plugin.h"}
 
 
 class Site:

@@ -53,14 +53,6 @@ typedef struct splice_kind {
     uint32_t own_field_count; ///< those of `field_count` that splice_end_open() and the batch take
 } splice_kind;
 
-/// What sort of value a field takes.
-enum {
-    SPLICE_LENGTH = 1, ///< a length in metres; in text `60 mm`, or a count of diameters: `72 D`
-    SPLICE_COUNT = 2,  ///< a whole number
-    SPLICE_RATIO = 3,  ///< a plain number; in text also a percentage
-    SPLICE_CHOICE = 4  ///< one of the field's words, or a name where it lists none
-};
-
 /// A field of a kind: all that a form needs. Its texts live as long as the book.
 typedef struct splice_field {
     uint32_t size;

@@ -11,6 +11,7 @@ install(FILES
         ${PROJECT_SOURCE_DIR}/libsplice/abi/include/splice.h
         ${PROJECT_SOURCE_DIR}/libsplice/abi/include/splice_base.h
         ${PROJECT_SOURCE_DIR}/libsplice/abi/include/splice_book.h
+        ${PROJECT_SOURCE_DIR}/libsplice/abi/include/splice_plugin.h
     DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/libsplice COMPONENT development)
 
 # find_package(libsplice) gives the target libsplice::splice.
