@@ -13,8 +13,8 @@ CaseAnswer length_answer(std::string name, Nanometres length) {
 }
 
 /// A value's name without its unit, and what the unit makes of it.
-CaseAnswer value_answer(const Value& value) {
-    const std::string_view name = value_names()[static_cast<std::size_t>(value.name)];
+CaseAnswer value_answer(const Value& value, const Names& names) {
+    const std::string_view name = names.of(value.name);
     const auto without = [&](std::string_view unit) {
         return std::string(name.substr(0, name.size() - unit.size()));
     };
@@ -29,14 +29,12 @@ CaseAnswer value_answer(const Value& value) {
 }
 
 /// `row: tail`, or `row a: tail` for a line's.
-std::string row_name(const Row& row, std::string_view end) {
-    return "row" + std::string(end) + ": " +
-           std::string(item_names()[static_cast<std::size_t>(row.item)]);
+std::string row_name(const Row& row, std::string_view end, const Names& names) {
+    return "row" + std::string(end) + ": " + std::string(names.of(row.item));
 }
 
-std::string mark_name(MarkName name, std::string_view end) {
-    return "mark" + std::string(end) + ": " +
-           std::string(mark_names()[static_cast<std::size_t>(name)]);
+std::string mark_name(MarkName name, std::string_view end, const Names& names) {
+    return "mark" + std::string(end) + ": " + std::string(names.of(name));
 }
 
 void add_retained(Answers& answers, const std::optional<Retained>& retained) {
@@ -45,16 +43,17 @@ void add_retained(Answers& answers, const std::optional<Retained>& retained) {
     }
 }
 
-Answers answers_of(const Allowance& allowance) {
+Answers answers_of(const Allowance& allowance, const Names& names) {
     Answers answers;
     for (const Value& value : allowance.values) {
-        answers.values.push_back(value_answer(value));
+        answers.values.push_back(value_answer(value, names));
     }
     for (const Row& row : allowance.rows) {
-        answers.values.push_back(length_answer(row_name(row, ""), row.length));
+        answers.values.push_back(length_answer(row_name(row, "", names), row.length));
     }
     for (const Mark& mark : allowance.marks) {
-        answers.values.push_back(length_answer(mark_name(mark.name, ""), mark.from_tail_end));
+        answers.values.push_back(
+            length_answer(mark_name(mark.name, "", names), mark.from_tail_end));
     }
     answers.values.push_back(length_answer("allowance", allowance.total()));
     add_retained(answers, allowance.retained);
@@ -66,6 +65,7 @@ std::string_view suffix(std::optional<End> end) {
 }
 
 Answers answers_of(const Piece& piece) {
+    const Names& names = *piece.plan->names;
     Answers answers;
     answers.values.push_back(length_answer("cut", piece.cut));
     answers.values.push_back(length_answer("between the marks", piece.between_marks));
@@ -74,11 +74,11 @@ Answers answers_of(const Piece& piece) {
     }
     for (const LedgerRow& entry : piece.ledger) {
         answers.values.push_back(
-            length_answer(row_name(entry.row, suffix(entry.end)), entry.row.length));
+            length_answer(row_name(entry.row, suffix(entry.end), names), entry.row.length));
     }
     for (const PieceMark& mark : piece.marks) {
         answers.values.push_back(
-            length_answer(mark_name(mark.name, suffix(mark.end)), mark.from_end));
+            length_answer(mark_name(mark.name, suffix(mark.end), names), mark.from_end));
     }
     if (piece.design_factor) {
         answers.values.push_back({"design_factor", Measure::number, *piece.design_factor});
@@ -114,7 +114,7 @@ Answers work_out_end(const PublishedCase& published, const Book& book, const Rop
         fields.push_back({name, text});
     }
     const auto allowance = book.work_out(**kind, rope, fields);
-    return allowance ? answers_of(*allowance) : refused(allowance.error());
+    return allowance ? answers_of(*allowance, book.names()) : refused(allowance.error());
 }
 
 Answers answers_of(const Rope& rope) {

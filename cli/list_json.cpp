@@ -79,6 +79,15 @@ void write_rope(JsonText& json, const Rope& rope, const Book& book) {
     json.end_object();
 }
 
+void write_names(JsonText& json, std::string_view key, const std::vector<std::string>& names) {
+    json.key(key);
+    json.begin_array();
+    for (const std::string& name : names) {
+        json.text(name);
+    }
+    json.end_array();
+}
+
 void end_line(JsonText& json, Output& output) {
     json.end_array();
     output.write("\n");
@@ -125,20 +134,25 @@ void tables_as_json(const Book& book, Output& output) {
         json.text("id", folder.path);
         json.text("name", folder.title);
         json.text("version", folder.version);
-        json.key("replaces");
-        json.begin_array();
-        for (const auto& id : folder.replaces) {
-            json.text(id);
-        }
-        json.end_array();
+        write_names(json, "replaces", folder.replaces);
         json.end_object();
     }
     end_line(json, output);
 }
 
-void plug_ins_as_json(const Book& /*book*/, Output& output) {
+void plug_ins_as_json(const Book& book, Output& output) {
     JsonText json(output);
     json.begin_array();
+    for (const PlugIn& plug_in : book.plug_ins()) {
+        json.begin_object();
+        json.text("name", plug_in.name);
+        json.text("version", plug_in.version);
+        json.text("title", plug_in.title);
+        json.text("path", plug_in.path);
+        write_names(json, "kinds", plug_in.kinds);
+        write_names(json, "ropes", plug_in.ropes);
+        json.end_object();
+    }
     end_line(json, output);
 }
 

@@ -109,8 +109,21 @@ void tables_as_text(const Book& book, Output& output) {
     }
 }
 
-void plug_ins_as_text(const Book& /*book*/, Output& output) {
-    output.write("no plug-ins are loaded\n");
+void plug_ins_as_text(const Book& book, Output& output) {
+    for (const PlugIn& plug_in : book.plug_ins()) {
+        std::string meaning =
+            plug_in.title + ", version " + plug_in.version + ", from " + plug_in.path;
+        for (const auto& [what, names] :
+             {std::pair{"kinds", &plug_in.kinds}, {"ropes", &plug_in.ropes}}) {
+            for (std::size_t i = 0; i < names->size(); ++i) {
+                meaning += (i == 0 ? "; " + std::string(what) + ": " : ", ") + (*names)[i];
+            }
+        }
+        write_entry(output, plug_in.name, meaning, 0);
+    }
+    if (book.plug_ins().empty()) {
+        output.write("no plug-ins are loaded\n");
+    }
 }
 
 } // namespace libsplice::cli

@@ -1,4 +1,4 @@
-// Where the tables are, and the book that they make.
+// Where the tables are, and the book that they make with the plug-ins.
 #pragma once
 
 #include "libsplice/allowance/book.h"

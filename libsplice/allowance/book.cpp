@@ -78,11 +78,11 @@ std::span<const FieldDeclaration> common_fields() {
     return fields_of_every_end;
 }
 
-Result<Book> Book::open(Catalogue catalogue, std::vector<Kind> plugged_in) {
+Result<Book> Book::open(Catalogue catalogue, PluggedIn plugged_in) {
     Book book;
     book.catalogue_ = std::move(catalogue);
     book.kinds_ = built_in_kinds();
-    for (Kind& kind : plugged_in) {
+    for (Kind& kind : plugged_in.kinds) {
         if (book.kind(kind.declaration.name)) {
             return Unexpected(
                 Fault{Code::duplicate_record,
@@ -90,6 +90,8 @@ Result<Book> Book::open(Catalogue catalogue, std::vector<Kind> plugged_in) {
         }
         book.kinds_.push_back(std::move(kind));
     }
+    book.names_ = std::move(plugged_in.names);
+    book.plug_ins_ = std::move(plugged_in.plug_ins);
     book.field_names_ = all_field_names(book.kinds_);
     if (auto fault = book.index_rules()) {
         return Unexpected(*std::move(fault));
@@ -191,6 +193,17 @@ Result<Allowance> Book::work_out(const Kind& kind, const Rope& rope,
         }
     }
     return kind.work_out(request);
+}
+
+Result<Allowance> Book::work_out(const Kind& kind, const Rope& rope, const Rules& rules,
+                                 const Fields& fields) const {
+    if (!kind.declaration.constructions.allows(rope.construction)) {
+        return Unexpected(wrong_construction(kind.declaration, rope, kinds_));
+    }
+    if (auto fault = check_fields(kind.declaration, fields)) {
+        return Unexpected(*std::move(fault));
+    }
+    return kind.work_out({rope, rules, fields, catalogue_.citations()});
 }
 
 } // namespace libsplice

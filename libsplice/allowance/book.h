@@ -1,7 +1,7 @@
 // The book: tables and kinds together. Immutable once open; threads may share it.
 #pragma once
 
-#include "libsplice/allowance/kind.h"
+#include "libsplice/allowance/plugged_in.h"
 #include "libsplice/catalogue/catalogue.h"
 
 #include <span>
@@ -27,10 +27,14 @@ class Book {
   public:
     /// A book of the built-in kinds and `plugged_in`. Code::duplicate_record where a kind's name
     /// stands twice.
-    [[nodiscard]] static Result<Book> open(Catalogue catalogue, std::vector<Kind> plugged_in = {});
+    [[nodiscard]] static Result<Book> open(Catalogue catalogue, PluggedIn plugged_in = {});
 
     [[nodiscard]] const Catalogue& catalogue() const { return catalogue_; }
     [[nodiscard]] std::span<const Kind> kinds() const { return kinds_; }
+    /// The words of the rows, marks and values of all kinds.
+    [[nodiscard]] const Names& names() const { return names_; }
+    /// What was loaded besides, in the order in which it was named.
+    [[nodiscard]] std::span<const PlugIn> plug_ins() const { return plug_ins_; }
     /// Code::unknown_kind names the nearest.
     [[nodiscard]] Result<const Kind*> kind(std::string_view name) const;
     /// Every field name that some kind has, the common ones included, for reading a heading.
@@ -41,6 +45,11 @@ class Book {
     /// known here. Faults are of the 3xx family and name the field.
     [[nodiscard]] Result<Allowance> work_out(const Kind& kind, const Rope& rope,
                                              std::span<const FieldText> fields) const;
+
+    /// As above, for many ends of one kind and rope: `rules` are those that rules() gave for them,
+    /// `fields` are in SI units and are checked against the kind's declaration.
+    [[nodiscard]] Result<Allowance> work_out(const Kind& kind, const Rope& rope, const Rules& rules,
+                                             const Fields& fields) const;
 
     /// The rules that bear on an end of this kind, `chosen` by name if not empty
     /// (Code::unknown_rule).
@@ -61,6 +70,8 @@ class Book {
 
     Catalogue catalogue_;
     std::vector<Kind> kinds_;
+    Names names_;
+    std::vector<PlugIn> plug_ins_;
     std::vector<std::string_view> field_names_;
     std::vector<std::vector<const Rule*>> rules_by_kind_;
     std::vector<const Rule*> rules_of_any_;

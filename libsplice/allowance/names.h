@@ -52,7 +52,12 @@ enum class Item : std::uint16_t {
     spare,
     rounding,
 };
-/// The items' words in order of `Item`.
+/// Whether rows of this item lie outside the tail of the end that they stand with. A plug-in's lie
+/// inside.
+[[nodiscard]] constexpr bool lies_outside_tail(Item item) {
+    return item >= Item::milk_out && item <= Item::rounding;
+}
+/// The built-in items' words in order of `Item`.
 [[nodiscard]] std::span<const std::string_view> item_names();
 
 /// Rows whose lengths err together. Rows of `own` err on their own.
@@ -120,7 +125,7 @@ enum class MarkName : std::uint16_t {
 
 /// A figure of an end that a sheet or a host may want. The words carry the unit, as they are JSON
 /// keys.
-enum class ValueName : std::uint8_t {
+enum class ValueName : std::uint16_t {
     eye_m,
     pin_m,
     tail_m,

@@ -12,7 +12,8 @@
 namespace libsplice {
 
 /// Codes are promised for ever: a number is never used again for something else. The hundreds name
-/// the stage: 1 job, 2 catalogue, 3 allowance, 4 cut, 5 reel, 6 plug-in, 7 writing.
+/// the stage: 1 job, 2 catalogue, 3 allowance, 4 cut, 5 reel, 6 plug-in, 7 writing, 8 the calls of
+/// the C library.
 /// `docs/faults.md` lists them all; a test compares.
 enum class Code : std::uint16_t {
     file_unreadable = 101,
@@ -73,7 +74,27 @@ enum class Code : std::uint16_t {
     route_impassable = 410,
     elastic_overstretched = 411,
 
+    plug_in_unreadable = 601,
+    plug_in_foreign = 602,
+    plug_in_epoch = 603,
+    plug_in_size = 604,
+    plug_in_text = 605,
+    plug_in_declaration = 606,
+    plug_in_kind_exists = 607,
+    plug_in_function_missing = 608,
+    plug_in_source = 609,
+    plug_in_tables = 610,
+    plug_in_threw = 611,
+    plug_in_refused = 612,
+    plug_in_number = 613,
+    plug_in_row_without_source = 614,
+    plug_in_answer = 615,
+    plug_in_twice = 616,
+
     cannot_write = 701,
+
+    wrong_call = 801,
+    out_of_memory = 802,
 };
 
 /// One line of `docs/faults.md`.

@@ -5,6 +5,7 @@
 #include "libsplice/catalogue/read_tables.h"
 
 #include <algorithm>
+#include <iterator>
 #include <limits>
 #include <utility>
 
@@ -45,6 +46,39 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> folders, FaultSin
         return Unexpected(own.kept().front());
     }
     return catalogue;
+}
+
+std::optional<Fault> Catalogue::add_source(Source source) {
+    const Source* known = find_source(source.key);
+    if (known == nullptr) {
+        sources_.push_back(std::move(source));
+    } else if (known->title != source.title) {
+        return Fault{Code::duplicate_record, "the source \"" + source.key +
+                                                 "\" is known already as \"" + known->title +
+                                                 "\"; cite that one, or choose another key"};
+    }
+    return std::nullopt;
+}
+
+Result<std::vector<std::string>> Catalogue::add_ropes(std::string_view text,
+                                                      const std::string& name) {
+    FaultSink faults;
+    auto ropes = TableReader(*this, faults).read_rope_text(text, name);
+    if (!faults.empty()) {
+        return Unexpected(faults.kept().front());
+    }
+    std::vector<std::string> ids;
+    for (const Rope& rope : ropes) {
+        const bool known = std::ranges::count(ropes_, rope.id, &Rope::id) != 0 ||
+                           std::ranges::count(ids, rope.id) != 0;
+        if (known) {
+            return Unexpected(Fault{Code::duplicate_record,
+                                    "the rope \"" + rope.id + "\" is known already", Place{name}});
+        }
+        ids.push_back(rope.id);
+    }
+    std::ranges::move(ropes, std::back_inserter(ropes_));
+    return ids;
 }
 
 const Source* Catalogue::find_source(std::string_view key) const {

@@ -8,9 +8,11 @@
 #include "libsplice/catalogue/rule.h"
 
 #include <memory>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace libsplice {
@@ -53,6 +55,20 @@ class Catalogue {
     /// there is one; what no source gives stays absent. Code::unknown_rope,
     /// Code::rope_not_understood.
     [[nodiscard]] Result<Rope> rope(std::string_view text) const;
+
+    // What a plug-in brings is added before a book is opened with the catalogue.
+
+    /// Adds a document. One that is known already stays as it is; another title under the same key
+    /// is Code::duplicate_record.
+    [[nodiscard]] std::optional<Fault> add_source(Source source);
+    [[nodiscard]] CitationId cite(Citation citation) {
+        return citations_.intern(std::move(citation));
+    }
+    /// Adds the [[rope]] records of a TOML text and returns their ids. `name` stands as the file in
+    /// every place. A rope that is known already is Code::duplicate_record; the first fault is
+    /// returned, and nothing is added then.
+    [[nodiscard]] Result<std::vector<std::string>> add_ropes(std::string_view text,
+                                                             const std::string& name);
 
   private:
     Citations citations_;

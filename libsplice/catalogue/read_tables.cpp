@@ -116,15 +116,16 @@ std::optional<Node> TableReader::parse(const std::string& file) {
     return *std::move(document);
 }
 
-/// The tables of `[[name]]`; nothing else may stand in the file.
 Node::Array TableReader::records(const std::string& file, std::string_view name) {
     const auto document = parse(file);
-    if (!document) {
-        return {};
-    }
+    return document ? records_of(*document, name) : Node::Array();
+}
+
+/// The tables of `[[name]]`; nothing else may stand in the document.
+Node::Array TableReader::records_of(const Node& document, std::string_view name) {
     TableContext context{catalogue_.sources_, catalogue_.citations_, faults_};
-    check_keys(context, *document, std::array{name});
-    const Node* list = document->find(name);
+    check_keys(context, document, std::array{name});
+    const Node* list = document.find(name);
     if (list == nullptr) {
         return {};
     }
@@ -195,6 +196,22 @@ void TableReader::read_ropes(const std::string& file) {
             keep(catalogue_.ropes_, own_ropes_, *std::move(rope), &Rope::id, record);
         }
     }
+}
+
+std::vector<Rope> TableReader::read_rope_text(std::string_view text, const std::string& name) {
+    const auto document = parse_toml(text, name);
+    if (!document) {
+        faults_.push(document.error());
+        return {};
+    }
+    TableContext context{catalogue_.sources_, catalogue_.citations_, faults_};
+    std::vector<Rope> ropes;
+    for (const Node& record : records_of(*document, "rope")) {
+        if (auto rope = read_rope(context, record)) {
+            ropes.push_back(*std::move(rope));
+        }
+    }
+    return ropes;
 }
 
 void TableReader::read_rules(const std::string& file) {

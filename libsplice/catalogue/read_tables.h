@@ -21,6 +21,8 @@ class TableReader {
 
     /// Reads one folder; every fault is pushed.
     void read_folder(const std::string& path);
+    /// Reads the [[rope]] records of a text; every fault is pushed.
+    [[nodiscard]] std::vector<Rope> read_rope_text(std::string_view text, const std::string& name);
 
   private:
     void check_files();
@@ -31,6 +33,7 @@ class TableReader {
     [[nodiscard]] std::vector<std::string> files_in(const std::string& subfolder);
     [[nodiscard]] std::optional<Node> parse(const std::string& file);
     [[nodiscard]] Node::Array records(const std::string& file, std::string_view name);
+    [[nodiscard]] Node::Array records_of(const Node& document, std::string_view name);
     template <class Record>
     void keep(std::vector<Record>& records, std::vector<std::string>& own, Record record,
               std::string Record::*id, const Node& at);

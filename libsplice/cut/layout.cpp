@@ -9,7 +9,7 @@ End free_end(const LinePlan& plan) {
 Nanometres outside_tail(std::span<const LedgerRow> ledger, End end) {
     Nanometres outside = 0;
     for (const LedgerRow& entry : ledger) {
-        if (entry.end == end && entry.row.item >= Item::milk_out) {
+        if (entry.end == end && lies_outside_tail(entry.row.item)) {
             outside += entry.row.length;
         }
     }

@@ -90,6 +90,7 @@ std::optional<LinePlan> LineBinder::bind(const JobLine& line, std::vector<Fault>
     LineFields fields(line, faults);
     LinePlan plan;
     plan.citations = &book_.catalogue().citations();
+    plan.names = &book_.names();
     bind_fixed_columns(settings_, fields, plan);
     read_way(line, fields, plan);
     plan.rope = find_rope(line, fields);

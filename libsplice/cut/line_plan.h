@@ -84,6 +84,7 @@ struct RouteLength {
 struct LinePlan {
     const Rope* rope = nullptr;
     const Citations* citations = nullptr; ///< to name the rule that a refusal rests on
+    const Names* names = nullptr;         ///< of the rows, marks and values of its ends
     std::array<EndPlan, 2> ends;
     End made_first = End::a;
     /// The end whose kind accounts for both ends (a join, an item made whole); none on an open

@@ -26,6 +26,8 @@ class Citing {
     void use(CitationId id) { (void)text(id); }
 
     [[nodiscard]] std::span<const Source* const> used() const { return used_; }
+    /// The book's words for rows, marks and values.
+    [[nodiscard]] const Names& names() const { return book_.names(); }
 
   private:
     const Book& book_;

@@ -2,7 +2,6 @@
 #include "libsplice/sheet/citing.h"
 #include "libsplice/sheet/csv_cells.h"
 #include "libsplice/sheet/ledger_group.h"
-#include "libsplice/sheet/words.h"
 #include "libsplice/sheet/writers.h"
 
 namespace libsplice {
@@ -18,13 +17,13 @@ void write_end_as_csv(const EndSheet& sheet, Output& output, const Book& book,
     for (std::size_t i = 0; i < ledger.size(); ++i) {
         const Row& entry = ledger[i].row;
         row.clear();
-        append_text_cell(row, name_of(entry.item));
+        append_text_cell(row, book.names().of(entry.item));
         row += ',';
         append_length_cell(row, entry.length, options.units);
         row += ',';
         append_number_cell(row, metric ? entry.sd : entry.sd / metres_per_inch);
         row += ',';
-        append_text_cell(row, group_of(ledger, i, "end"));
+        append_text_cell(row, group_of(ledger, i, "end", book.names()));
         row += ',';
         append_text_cell(row, citing.text(entry.source));
         row += '\n';

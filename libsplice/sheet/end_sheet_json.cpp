@@ -1,18 +1,17 @@
 // One end as JSON.
 #include "libsplice/sheet/json_parts.h"
 #include "libsplice/sheet/piece_text.h"
-#include "libsplice/sheet/words.h"
 #include "libsplice/sheet/writers.h"
 
 namespace libsplice {
 
 namespace {
 
-void write_marks(JsonText& json, const Allowance& allowance) {
+void write_marks(JsonText& json, const Allowance& allowance, const Names& names) {
     json.begin_array();
     for (const Mark& mark : allowance.marks) {
         json.begin_object();
-        json.text("name", name_of(mark.name));
+        json.text("name", names.of(mark.name));
         json.metres("from_end_m", mark.from_tail_end);
         json.end_object();
     }
@@ -20,11 +19,11 @@ void write_marks(JsonText& json, const Allowance& allowance) {
 }
 
 /// The pairs dropped from a buried tail; empty where its strands are not known.
-void write_taper(JsonText& json, const Allowance& allowance) {
+void write_taper(JsonText& json, const Allowance& allowance, const Names& names) {
     json.begin_array();
     for (const Thinning& pair : allowance.taper) {
         json.begin_object();
-        json.text("mark", name_of(pair.mark));
+        json.text("mark", names.of(pair.mark));
         json.metres("from_end_m", pair.from_tail_end);
         json.number("strands_left", static_cast<double>(pair.strands_left));
         json.number("section", pair.section);
@@ -35,10 +34,10 @@ void write_taper(JsonText& json, const Allowance& allowance) {
     json.end_array();
 }
 
-void write_values(JsonText& json, const Allowance& allowance) {
+void write_values(JsonText& json, const Allowance& allowance, const Names& names) {
     json.begin_object();
     for (const Value& value : allowance.values) {
-        const std::string_view name = name_of(value.name);
+        const std::string_view name = names.of(value.name);
         if (name.ends_with("_m")) {
             json.metres(name, to_nanometres(Length(value.value)));
         } else {
@@ -52,7 +51,7 @@ void write_cautions(JsonText& json, const Allowance& allowance, Citing& citing) 
     json.begin_array();
     for (const Caution& caution : allowance.cautions) {
         std::string text;
-        append_filled(text, caution.text, {allowance});
+        append_filled(text, caution.text, {allowance, citing.names()});
         append_rule(text, caution.rule, citing);
         json.text(text);
     }
@@ -93,13 +92,13 @@ void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book) 
     json.key("ledger");
     write_ledger(json, ledger_of(allowance), "end", citing);
     json.key("marks");
-    write_marks(json, allowance);
+    write_marks(json, allowance, book.names());
     json.key("taper");
-    write_taper(json, allowance);
+    write_taper(json, allowance, book.names());
     json.key("steps");
-    write_steps(json, {allowance});
+    write_steps(json, {allowance, book.names()});
     json.key("values");
-    write_values(json, allowance);
+    write_values(json, allowance, book.names());
     json.key("retained_strength");
     if (allowance.retained) {
         citing.use(allowance.retained->source);
@@ -111,6 +110,7 @@ void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book) 
     write_cautions(json, allowance, citing);
     json.key("stretch");
     write_stretch(json, stretch_of(sheet.rope, book.common_rules(sheet.rope)), citing);
+    write_plug_ins(json, book);
     json.key("sources");
     write_sources(json, citing);
     json.end_object();

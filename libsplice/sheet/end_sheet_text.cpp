@@ -3,7 +3,6 @@
 #include "libsplice/sheet/text_facts.h"
 #include "libsplice/sheet/text_marks.h"
 #include "libsplice/sheet/text_stretch.h"
-#include "libsplice/sheet/words.h"
 #include "libsplice/sheet/writers.h"
 
 #include <array>
@@ -32,16 +31,16 @@ std::vector<PieceMark> marks_of(const Allowance& allowance) {
     return marks;
 }
 
-void write_values(Page& page, const Allowance& allowance, UnitSystem units) {
+void write_values(Page& page, const Allowance& allowance, const Names& names, UnitSystem units) {
     constexpr std::array columns{PageColumn{26}, PageColumn{20, true}};
     for (const Value& value : allowance.values) {
-        page.row(columns,
-                 std::array<std::string, 2>{show_name(value.name), show_value(value, units)});
+        page.row(columns, std::array<std::string, 2>{show_name(names.of(value.name)),
+                                                     show_value(value, names, units)});
     }
 }
 
 /// What is left of a buried tail after each pair, and what that makes of the rope over it.
-void write_taper(Page& page, const Allowance& allowance, UnitSystem units) {
+void write_taper(Page& page, const Allowance& allowance, const Names& names, UnitSystem units) {
     constexpr std::array columns{PageColumn{18}, PageColumn{15, true}, PageColumn{11, true},
                                  PageColumn{14, true}, PageColumn{10, true}};
     page.row(columns, std::array<std::string, 5>{"mark", "strands left", "section", "rope over it",
@@ -49,7 +48,7 @@ void write_taper(Page& page, const Allowance& allowance, UnitSystem units) {
     for (const Thinning& pair : allowance.taper) {
         page.row(columns,
                  std::array<std::string, 5>{
-                     std::string(name_of(pair.mark)), std::to_string(pair.strands_left),
+                     std::string(names.of(pair.mark)), std::to_string(pair.strands_left),
                      show_number(pair.section, 2), show_fine(from_nanometres(pair.outside), units),
                      show_fine(from_nanometres(pair.step), units)});
     }
@@ -58,7 +57,7 @@ void write_taper(Page& page, const Allowance& allowance, UnitSystem units) {
 void write_cautions(Page& page, const Allowance& allowance, UnitSystem units, Citing& citing) {
     for (const Caution& caution : allowance.cautions) {
         std::string text;
-        append_filled(text, caution.text, {allowance, 0, units});
+        append_filled(text, caution.text, {allowance, citing.names(), 0, units});
         append_rule(text, caution.rule, citing);
         page.fact("CAUTION", text);
     }
@@ -75,17 +74,17 @@ void write_end_as_text(const EndSheet& sheet, Output& output, const Book& book,
     page.section("LEDGER");
     write_ledger(page, ledger_of(allowance), "allowance", options.units, citing);
     page.section("MARKS");
-    write_marks(page, marks_of(allowance), options.units);
+    write_marks(page, marks_of(allowance), book.names(), options.units);
     if (!allowance.taper.empty()) {
         page.section("TAPER");
-        write_taper(page, allowance, options.units);
+        write_taper(page, allowance, book.names(), options.units);
     }
     if (!allowance.values.empty()) {
         page.section("FIGURES");
-        write_values(page, allowance, options.units);
+        write_values(page, allowance, book.names(), options.units);
     }
     page.section("STEPS IN ORDER");
-    write_steps(page, {allowance, 0, options.units});
+    write_steps(page, {allowance, book.names(), 0, options.units});
     page.blank();
     write_cautions(page, allowance, options.units, citing);
     page.fact("Strength", allowance.retained ? show_retained(*allowance.retained, citing)

@@ -1,7 +1,5 @@
 #include "libsplice/sheet/fill_text.h"
 
-#include "libsplice/sheet/words.h"
-
 #include <algorithm>
 
 namespace libsplice {
@@ -24,8 +22,8 @@ std::string_view without_unit(std::string_view name) {
 
 void append_mark(std::string& into, std::string_view name, const Filling& filling) {
     const auto& marks = filling.allowance.marks;
-    const auto mark =
-        std::ranges::find_if(marks, [&](const Mark& each) { return name_of(each.name) == name; });
+    const auto mark = std::ranges::find_if(
+        marks, [&](const Mark& each) { return filling.names.of(each.name) == name; });
     into += mark == marks.end()
                 ? "(no figure)"
                 : show_length(from_nanometres(filling.over + mark->from_tail_end), filling.units);
@@ -33,15 +31,17 @@ void append_mark(std::string& into, std::string_view name, const Filling& fillin
 
 void append_value(std::string& into, std::string_view name, const Filling& filling) {
     const auto& values = filling.allowance.values;
-    const auto value = std::ranges::find_if(
-        values, [&](const Value& each) { return without_unit(name_of(each.name)) == name; });
-    into += value == values.end() ? "(no figure)" : show_value(*value, filling.units);
+    const auto value = std::ranges::find_if(values, [&](const Value& each) {
+        return without_unit(filling.names.of(each.name)) == name;
+    });
+    into +=
+        value == values.end() ? "(no figure)" : show_value(*value, filling.names, filling.units);
 }
 
 } // namespace
 
-std::string show_value(const Value& value, UnitSystem units) {
-    const std::string_view name = name_of(value.name);
+std::string show_value(const Value& value, const Names& names, UnitSystem units) {
+    const std::string_view name = names.of(value.name);
     // Diameters: whole millimetres are too coarse.
     if (value.name == ValueName::over_bury_m || value.name == ValueName::end_step_m) {
         return show_fine(Length(value.value), units);
@@ -55,8 +55,8 @@ std::string show_value(const Value& value, UnitSystem units) {
     return show_number(value.value, 2);
 }
 
-std::string show_name(ValueName name) {
-    std::string words(without_unit(name_of(name)));
+std::string show_name(std::string_view name) {
+    std::string words(without_unit(name));
     std::ranges::replace(words, '_', ' ');
     return words;
 }

@@ -12,15 +12,16 @@ namespace libsplice {
 /// Where the figures of a text come from.
 struct Filling {
     const Allowance& allowance;
+    const Names& names;  ///< of its marks and values
     Nanometres over = 0; ///< rope outside the end's own tail end, which its marks are shifted by
     UnitSystem units = UnitSystem::metric;
 };
 
 /// A value as a bench reads it: a length in the unit system, an angle in degrees, a plain number.
-[[nodiscard]] std::string show_value(const Value& value, UnitSystem units);
+[[nodiscard]] std::string show_value(const Value& value, const Names& names, UnitSystem units);
 
 /// A value's name without its unit, in words: `take_up_m` is `take up`.
-[[nodiscard]] std::string show_name(ValueName name);
+[[nodiscard]] std::string show_name(std::string_view name);
 
 /// Appends `text` with `{tail}` replaced by the value `tail_m`, `{tucks}` by a plain count,
 /// `{throat_angle}` by degrees, and `{@far throat}` by the distance of that mark from the piece's

@@ -11,12 +11,12 @@ void write_ledger(JsonText& json, std::span<const LedgerRow> ledger, std::string
     for (std::size_t i = 0; i < ledger.size(); ++i) {
         const auto& [row, end] = ledger[i];
         json.begin_object();
-        json.text("item", name_of(row.item));
+        json.text("item", citing.names().of(row.item));
         json.key("end");
         end ? json.text(letter_of(*end)) : json.null();
         json.metres("length_m", row.length);
         json.number("sd_m", row.sd);
-        json.text("group", group_of(ledger, i, whole));
+        json.text("group", group_of(ledger, i, whole, citing.names()));
         json.text("source", citing.text(row.source));
         json.end_object();
     }
@@ -30,6 +30,18 @@ void write_steps(JsonText& json, const Filling& filling) {
         text.clear();
         append_filled(text, step, filling);
         json.text(text);
+    }
+    json.end_array();
+}
+
+void write_plug_ins(JsonText& json, const Book& book) {
+    json.key("plug_ins");
+    json.begin_array();
+    for (const PlugIn& plug_in : book.plug_ins()) {
+        json.begin_object();
+        json.text("name", plug_in.name);
+        json.text("version", plug_in.version);
+        json.end_object();
     }
     json.end_array();
 }

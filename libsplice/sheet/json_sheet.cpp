@@ -45,6 +45,7 @@ void JsonSheet::begin() {
     json_.begin_object();
     json_.text("version", version());
     json_.text("tables", book_.catalogue().version());
+    write_plug_ins(json_, book_);
     json_.key("pieces");
     json_.begin_array();
 }
@@ -130,7 +131,7 @@ void JsonSheet::write_marks(const Piece& piece) {
     for (const PieceMark& mark : piece.marks) {
         json_.begin_object();
         json_.text("end", letter_of(mark.end));
-        json_.text("name", name_of(mark.name));
+        json_.text("name", piece.plan->names->of(mark.name));
         json_.metres("from_end_m", mark.from_end);
         json_.end_object();
     }

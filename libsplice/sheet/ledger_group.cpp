@@ -8,7 +8,8 @@
 
 namespace libsplice {
 
-std::string group_of(std::span<const LedgerRow> ledger, std::size_t at, std::string_view whole) {
+std::string group_of(std::span<const LedgerRow> ledger, std::size_t at, std::string_view whole,
+                     const Names& names) {
     Expects(at < ledger.size());
     const LedgerRow& entry = ledger[at];
     if (entry.row.group != Group::own) {
@@ -16,7 +17,7 @@ std::string group_of(std::span<const LedgerRow> ledger, std::size_t at, std::str
     }
     std::string name(entry.end ? letter_of(*entry.end) : whole);
     name += ": ";
-    name += name_of(entry.row.item);
+    name += names.of(entry.row.item);
     const auto alike_before = std::ranges::count_if(ledger.first(at), [&](const LedgerRow& other) {
         return other.row.group == Group::own && other.row.item == entry.row.item &&
                other.end == entry.end;

@@ -13,6 +13,6 @@ namespace libsplice {
 /// the ledger has, such as `a: tail`, or `line: stretch` where it belongs to no end and `whole` is
 /// `line`: so whoever adds the spreads up group by group never adds independent ones.
 [[nodiscard]] std::string group_of(std::span<const LedgerRow> ledger, std::size_t at,
-                                   std::string_view whole);
+                                   std::string_view whole, const Names& names);
 
 } // namespace libsplice

@@ -9,7 +9,7 @@ namespace libsplice {
 Filling filling_of(const Piece& piece, End end, UnitSystem units) {
     Expects(piece.plan != nullptr);
     const Nanometres over = end == piece.plan->made_first ? 0 : piece.over;
-    return {*piece.plan->end(end).allowance, over, units};
+    return {*piece.plan->end(end).allowance, *piece.plan->names, over, units};
 }
 
 void append_rule(std::string& into, CitationId rule, Citing& citing) {

@@ -60,10 +60,10 @@ void write_check(Page& page, const Piece& piece, UnitSystem units) {
     }
     const LinePlan& plan = *piece.plan;
     const Nanometres reads = piece.check->reads;
-    std::string text = how_to_pull(plan, units) + " From " + bearing_point_of(piece.check->from) +
-                       " to the " + standing_mark_of(*plan.end(piece.check->to).allowance) +
-                       " mark of end " + std::string(letter_of(piece.check->to)) + " must read " +
-                       show_length(reads, units);
+    std::string text =
+        how_to_pull(plan, units) + " From " + bearing_point_of(piece.check->from) + " to the " +
+        standing_mark_of(*plan.end(piece.check->to).allowance, *plan.names) + " mark of end " +
+        std::string(letter_of(piece.check->to)) + " must read " + show_length(reads, units);
     if (plan.tolerance) {
         text += " (" + show_length(reads - *plan.tolerance, units) + " to " +
                 show_length(reads + *plan.tolerance, units) + ")";
@@ -77,11 +77,13 @@ void write_over(Page& page, const Piece& piece, UnitSystem units) {
     if (piece.over < too_little_to_show) {
         return;
     }
+    const LinePlan& plan = *piece.plan;
     std::string parts;
     for (const LedgerRow& entry : piece.ledger) {
-        if (entry.row.item >= Item::extra && entry.row.length >= too_little_to_show) {
+        if (lies_outside_tail(entry.row.item) && entry.row.item != Item::milk_out &&
+            entry.row.length >= too_little_to_show) {
             parts += parts.empty() ? ". It holds " : ", ";
-            parts += name_of(entry.row.item);
+            parts += plan.names->of(entry.row.item);
             parts += ' ' + show_length(entry.row.length, units);
         }
     }

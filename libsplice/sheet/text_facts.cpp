@@ -47,8 +47,9 @@ void write_ledger(Page& page, std::span<const LedgerRow> ledger, std::string_vie
         sum += row.length;
         page.row(ledger_columns,
                  std::array<std::string, 5>{
-                     std::string(name_of(row.item)), std::string(end ? letter_of(*end) : "-"),
-                     show_length(row.length, units), show_fine(Length(row.sd), units),
+                     std::string(citing.names().of(row.item)),
+                     std::string(end ? letter_of(*end) : "-"), show_length(row.length, units),
+                     show_fine(Length(row.sd), units),
                      std::string(group_names()[static_cast<std::size_t>(row.group)])});
         page.paragraph(citing.text(row.source), indent_of_source);
     }
@@ -95,6 +96,9 @@ void write_care(Page& page) {
 void write_origin(Page& page, const Book& book, const Citing& citing) {
     page.fact("Made by",
               "libsplice " + std::string(version()) + ", tables " + book.catalogue().version());
+    for (const PlugIn& plug_in : book.plug_ins()) {
+        page.fact("Plug-in", plug_in.name + ' ' + plug_in.version + ", " + plug_in.title);
+    }
     if (citing.used().empty()) {
         return;
     }

@@ -19,27 +19,28 @@ std::span<const PieceMark> marks_of(const Piece& piece, End end) {
 }
 
 /// A mark's name as it is said in a sentence, without its comma.
-std::string spoken(MarkName mark) {
-    std::string name(name_of(mark));
+std::string spoken(std::string_view mark) {
+    std::string name(mark);
     std::erase(name, ',');
     return name;
 }
 
 std::string last_mark(const Piece& piece, End end) {
     const auto marks = marks_of(piece, end);
-    return (marks.empty() ? "cut end" : spoken(marks.back().name)) + " of end " +
-           std::string(letter_of(end));
+    return (marks.empty() ? "cut end" : spoken(piece.plan->names->of(marks.back().name))) +
+           " of end " + std::string(letter_of(end));
 }
 
 } // namespace
 
-void write_marks(Page& page, std::span<const PieceMark> marks, UnitSystem units) {
+void write_marks(Page& page, std::span<const PieceMark> marks, const Names& names,
+                 UnitSystem units) {
     constexpr std::array columns{PageColumn{26}, PageColumn{20, true}, PageColumn{20, true}};
     page.row(columns,
              std::array<std::string, 3>{"mark", "from the cut end", "from the mark before"});
     Nanometres before = 0;
     for (const PieceMark& mark : marks) {
-        page.row(columns, std::array<std::string, 3>{std::string(name_of(mark.name)),
+        page.row(columns, std::array<std::string, 3>{std::string(names.of(mark.name)),
                                                      show_length(mark.from_end, units),
                                                      show_length(mark.from_end - before, units)});
         before = mark.from_end;
@@ -47,7 +48,7 @@ void write_marks(Page& page, std::span<const PieceMark> marks, UnitSystem units)
 }
 
 void write_running_marks(Page& page, const Piece& piece, End end, UnitSystem units) {
-    write_marks(page, marks_of(piece, end), units);
+    write_marks(page, marks_of(piece, end), *piece.plan->names, units);
 }
 
 void write_last_marks(Page& page, const Piece& piece, UnitSystem units) {
@@ -61,10 +62,11 @@ void write_last_marks(Page& page, const Piece& piece, UnitSystem units) {
         piece.cut - piece.plan->first().allowance->total() - outside_tail(piece.ledger, first);
     Nanometres before = 0;
     for (const PieceMark& mark : marks_of(piece, other(first))) {
-        page.row(columns, std::array<std::string, 4>{
-                              std::string(name_of(mark.name)), show_length(mark.from_end, units),
-                              show_length(mark.from_end - before, units),
-                              show_length(to_bearing_point - mark.from_end, units)});
+        page.row(columns,
+                 std::array<std::string, 4>{std::string(piece.plan->names->of(mark.name)),
+                                            show_length(mark.from_end, units),
+                                            show_length(mark.from_end - before, units),
+                                            show_length(to_bearing_point - mark.from_end, units)});
         before = mark.from_end;
     }
     page.paragraph("Between the marks, " + last_mark(piece, first) + " to " +
@@ -73,10 +75,10 @@ void write_last_marks(Page& page, const Piece& piece, UnitSystem units) {
                    4, 2);
 }
 
-std::string standing_mark_of(const Allowance& allowance) {
+std::string standing_mark_of(const Allowance& allowance, const Names& names) {
     const auto mark =
         std::ranges::find(allowance.marks, allowance.standing_mark, &Mark::from_tail_end);
-    return mark == allowance.marks.end() ? "last" : spoken(mark->name);
+    return mark == allowance.marks.end() ? "last" : spoken(names.of(mark->name));
 }
 
 } // namespace libsplice

@@ -11,7 +11,8 @@
 namespace libsplice {
 
 /// From the cut end, and each from the mark before.
-void write_marks(Page& page, std::span<const PieceMark> marks, UnitSystem units);
+void write_marks(Page& page, std::span<const PieceMark> marks, const Names& names,
+                 UnitSystem units);
 
 /// As above for one end of a piece.
 void write_running_marks(Page& page, const Piece& piece, End end, UnitSystem units);
@@ -22,6 +23,6 @@ void write_last_marks(Page& page, const Piece& piece, UnitSystem units);
 
 /// The mark where the end's standing part begins, which the check runs to, as it is said in a
 /// sentence: `far throat`, `knot face`.
-[[nodiscard]] std::string standing_mark_of(const Allowance& allowance);
+[[nodiscard]] std::string standing_mark_of(const Allowance& allowance, const Names& names);
 
 } // namespace libsplice

@@ -1,4 +1,4 @@
-// The words of items, marks and ends, as the sheets print them.
+// The words of fits and ends, as the sheets print them.
 #pragma once
 
 #include "libsplice/cut/piece.h"
@@ -7,15 +7,6 @@
 
 namespace libsplice {
 
-[[nodiscard]] inline std::string_view name_of(Item item) {
-    return item_names()[static_cast<std::size_t>(item)];
-}
-[[nodiscard]] inline std::string_view name_of(MarkName mark) {
-    return mark_names()[static_cast<std::size_t>(mark)];
-}
-[[nodiscard]] inline std::string_view name_of(ValueName value) {
-    return value_names()[static_cast<std::size_t>(value)];
-}
 [[nodiscard]] inline std::string_view name_of(Fit fit) {
     return fit_names()[static_cast<std::size_t>(fit)];
 }

@@ -257,7 +257,7 @@ void write_working(Page& page, const Piece& piece, UnitSystem units, Citing& cit
     for (std::size_t i = 0; i < piece.ledger.size(); ++i) {
         const auto& [row, end] = piece.ledger[i];
         sum += row.length;
-        page.row(columns, std::array<std::string, 4>{std::string(name_of(row.item)),
+        page.row(columns, std::array<std::string, 4>{std::string(citing.names().of(row.item)),
                                                      std::string(end ? letter_of(*end) : "-"),
                                                      show_fine(from_nanometres(row.length), units),
                                                      show_fine(from_nanometres(sum), units)});
@@ -265,7 +265,7 @@ void write_working(Page& page, const Piece& piece, UnitSystem units, Citing& cit
         if (row.sd > 0.0) {
             page.paragraph("sd " + show_fine(Length(row.sd), units) + ", " +
                                std::string(name_of(row.origin)) +
-                               ", errs with: " + group_of(piece.ledger, i, "line"),
+                               ", errs with: " + group_of(piece.ledger, i, "line", citing.names()),
                            indent, 2);
         }
         page.paragraph("source: " + std::string(citing.text(row.source)), indent, 2);

@@ -47,7 +47,7 @@ TEST(Book, KnowsEveryFieldNameOnce) {
 }
 
 TEST(Book, TakesKindsFromElsewhere) {
-    auto book = Book::open(shipped_catalogue(), {one_metre("metre-end")});
+    auto book = Book::open(shipped_catalogue(), {.kinds = {one_metre("metre-end")}});
     ASSERT_TRUE(book);
     const auto kind = book->kind("metre-end");
     ASSERT_TRUE(kind);
@@ -58,10 +58,11 @@ TEST(Book, TakesKindsFromElsewhere) {
 }
 
 TEST(Book, RefusesAKindThatStandsTwice) {
-    const auto built_in = Book::open(shipped_catalogue(), {one_metre("bowline")});
+    const auto built_in = Book::open(shipped_catalogue(), {.kinds = {one_metre("bowline")}});
     ASSERT_FALSE(built_in);
     EXPECT_EQ(built_in.error().code, Code::duplicate_record);
-    const auto twice = Book::open(shipped_catalogue(), {one_metre("x-end"), one_metre("x-end")});
+    const auto twice =
+        Book::open(shipped_catalogue(), {.kinds = {one_metre("x-end"), one_metre("x-end")}});
     ASSERT_FALSE(twice);
     EXPECT_EQ(twice.error().code, Code::duplicate_record);
 }
