@@ -96,7 +96,7 @@ std::optional<LinePlan> LineBinder::bind(const JobLine& line, std::vector<Fault>
     plan.rope = find_rope(line, fields);
     bind_ends(line, book_, ends_, fields, plan);
     if (plan.rope != nullptr && has_route(line) && line.text(Column::length).empty()) {
-        bind_route(line, faults, plan);
+        bind_route(line, settings_, faults, plan);
     }
     if (faults.size() != faults_before) {
         return std::nullopt;

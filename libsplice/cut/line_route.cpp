@@ -145,7 +145,15 @@ Place place_of(const Route& route, const WayFault& fault) {
 
 } // namespace
 
-void bind_route(const JobLine& line, std::vector<Fault>& faults, LinePlan& plan) {
+void bind_route(const JobLine& line, const CutSettings& settings, std::vector<Fault>& faults,
+                LinePlan& plan) {
+    if (!settings.points_files && names_points_file(line)) {
+        faults.push_back({Code::route_not_readable,
+                          "a job that is not a file of its own reads no points file; give the "
+                          "points in the route",
+                          line.place(line.cell(Column::route)), "route"});
+        return;
+    }
     const auto route = read_route(line, faults);
     if (!route) {
         return;

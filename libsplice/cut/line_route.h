@@ -16,8 +16,10 @@ namespace libsplice {
 /// Sets the plan's route from the line's, measured along the centreline of the plan's rope. In a
 /// state that carries no load, the plan's tension goes: nothing is to be taken off for it. A fault
 /// is added to `faults`, placed at the point of the route that it is about: those of read_route,
-/// Code::route_impassable, and Code::value_out_of_range for a route over 100 km. Expects a line
+/// Code::route_impassable, Code::route_not_readable for a points file that the settings do not
+/// let it read, and Code::value_out_of_range for a route over 100 km. Expects a line
 /// with a route and a plan with its rope.
-void bind_route(const JobLine& line, std::vector<Fault>& faults, LinePlan& plan);
+void bind_route(const JobLine& line, const CutSettings& settings, std::vector<Fault>& faults,
+                LinePlan& plan);
 
 } // namespace libsplice

@@ -244,6 +244,11 @@ std::optional<Route> read_table(const Node& node, std::vector<Fault>& faults) {
 
 } // namespace
 
+bool names_points_file(const JobLine& line) {
+    return line.route != nullptr ? line.route->find("points_file") != nullptr
+                                 : !line.text(Column::route).empty();
+}
+
 std::optional<Route> read_route(const JobLine& line, std::vector<Fault>& faults) {
     if (line.route != nullptr) {
         return read_table(*line.route, faults);

@@ -9,6 +9,9 @@
 
 namespace libsplice {
 
+/// Whether the line's route names a points file.
+[[nodiscard]] bool names_points_file(const JobLine& line);
+
 /// The route that `line` gives, as a table or as the name of a points file (which is looked for
 /// beside the job's own file), or nothing: each of its faults has then been added to `faults`, with
 /// its place. Code::route_not_readable for an unknown, missing or ill-shaped key;

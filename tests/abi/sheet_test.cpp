@@ -51,6 +51,20 @@ TEST(Sheet, CutsALineGivenCellByCell) {
     EXPECT_TRUE(std::isnan(piece.outside_tolerance));
 }
 
+TEST(Sheet, ARouteIsMeasuredButOpensNoFile) {
+    const auto sheet = open_sheet();
+    constexpr std::string_view job =
+        "[[line]]\nname = \"a\"\nrope = \"demo-b12-hmpe-3\"\n"
+        "route = { points = [[\"0 m\", \"0 m\"], [\"3 m\", \"4 m\"]] }\n"
+        "[[line]]\nname = \"b\"\nrope = \"demo-b12-hmpe-3\"\nroute = \"/etc/hostname\"\n"
+        "[[line]]\nname = \"c\"\nrope = \"demo-b12-hmpe-3\"\n"
+        "route = { points_file = \"/etc/hostname\" }\n";
+    ASSERT_EQ(splice_sheet_add_toml(sheet.get(), job.data(), job.size(), "job.toml", nullptr), 0);
+    EXPECT_DOUBLE_EQ(piece_of(sheet.get(), 0).finished_m, 5.0);
+    EXPECT_EQ(piece_of(sheet.get(), 1).fault_code, 118);
+    EXPECT_EQ(piece_of(sheet.get(), 2).fault_code, 118);
+}
+
 TEST(Sheet, ALedgerAddsUpToTheNanometre) {
     const auto sheet = open_sheet();
     ASSERT_EQ(add(sheet.get(), outhaul), 0);

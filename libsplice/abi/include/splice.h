@@ -155,7 +155,8 @@ SPLICE_API splice_status splice_sheet_clear(splice_sheet* sheet, splice_fault* f
 /// 0; `name` stands as the file in the places of faults and may be null. A line that cannot be cut
 /// becomes a piece with its fault, and the call succeeds. A job that cannot be read as a whole is a
 /// fault of the call (101 to 110); the sheet then holds every fault of the file, and the pieces
-/// that came before it.
+/// that came before it. No file is opened that a job names: a line whose route is a points file
+/// is refused (118).
 SPLICE_API splice_status splice_sheet_add_csv(splice_sheet* sheet, const char* text,
                                               uint64_t text_size, const char* name,
                                               splice_fault* fault);
