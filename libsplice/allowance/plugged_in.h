@@ -22,9 +22,9 @@ struct PlugIn {
 /// Kinds from elsewhere and the words of their rows, marks and values. A kind's texts live at least
 /// as long as its function, which keeps the plug-in loaded.
 struct PluggedIn {
-    std::vector<Kind> kinds;
-    Names names;
-    std::vector<PlugIn> plug_ins;
+    std::vector<Kind> kinds = {};
+    Names names = {};
+    std::vector<PlugIn> plug_ins = {};
 };
 
 } // namespace libsplice

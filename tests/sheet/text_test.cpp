@@ -186,7 +186,7 @@ TEST(TextEnd, ShowsTheAllowanceAndWhatItIsMadeOf) {
 std::string filled(const Bench& bench, std::string_view text, Nanometres over = 0,
                    UnitSystem units = UnitSystem::metric) {
     std::string into;
-    append_filled(into, text, {bench.eye, over, units});
+    append_filled(into, text, {bench.eye, bench.book.names(), over, units});
     return into;
 }
 
