@@ -43,13 +43,19 @@ install_packages() {
             apt-get install -q -y --no-install-recommends $missing >&2
 }
 
-# Sets up build/NAME from tests/presets/NAME.cmake: configure release
+# Sets up build/NAME from tests/presets/NAME.cmake, with further options: configure release -DX=ON
 configure() {
-    cmake -C "$root/tests/presets/$1.cmake" -S "$root" -B "$root/build/$1" -G Ninja \
-        -DCMAKE_CXX_COMPILER_LAUNCHER="$(command -v ccache)" >&2
+    preset=$1
+    shift
+    cmake -C "$root/tests/presets/$preset.cmake" -S "$root" -B "$root/build/$preset" -G Ninja \
+        -DCMAKE_CXX_COMPILER_LAUNCHER="$(command -v ccache)" "$@" >&2
 }
 
-# Builds one target of build/NAME: build release all
+# Builds one target of build/NAME, with further options of its set-up: build release all -DX=ON
 build() {
-    configure "$1" && cmake --build "$root/build/$1" --target "$2" -j "$(nproc)" >&2
+    variant=$1
+    target=$2
+    shift 2
+    configure "$variant" "$@" &&
+        cmake --build "$root/build/$variant" --target "$target" -j "$(nproc)" >&2
 }

@@ -8,12 +8,12 @@ namespace libsplice::cli {
 
 namespace {
 
-Answer length_answer(std::string name, Nanometres length) {
+CaseAnswer length_answer(std::string name, Nanometres length) {
     return {std::move(name), Measure::length, from_nanometres(length).si()};
 }
 
 /// A value's name without its unit, and what the unit makes of it.
-Answer value_answer(const Value& value, const Names& names) {
+CaseAnswer value_answer(const Value& value, const Names& names) {
     const std::string_view name = names.of(value.name);
     const auto without = [&](std::string_view unit) {
         return std::string(name.substr(0, name.size() - unit.size()));

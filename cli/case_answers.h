@@ -13,7 +13,7 @@
 namespace libsplice::cli {
 
 /// One of our values, under the name that a case calls it by.
-struct Answer {
+struct CaseAnswer {
     std::string name;
     Measure measure{};
     double value = 0.0;
@@ -21,7 +21,7 @@ struct Answer {
 
 /// All our values, or the fault that stands in their place.
 struct Answers {
-    std::vector<Answer> values;
+    std::vector<CaseAnswer> values;
     std::optional<Fault> fault;
 };
 

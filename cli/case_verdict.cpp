@@ -37,7 +37,7 @@ Judgement judge_fault(const Expectation& expected, const Answers& answers) {
 
 Judgement unknown_name(const Expectation& expected, const Answers& answers) {
     std::vector<std::string_view> names;
-    for (const Answer& answer : answers.values) {
+    for (const CaseAnswer& answer : answers.values) {
         names.push_back(answer.name);
     }
     return fails("there is no value \"" + expected.name + '"' + did_you_mean(expected.name, names) +
@@ -46,7 +46,7 @@ Judgement unknown_name(const Expectation& expected, const Answers& answers) {
 
 Judgement judge_value(const PublishedCase& published, const Expectation& expected,
                       const Answers& answers) {
-    const auto answer = std::ranges::find(answers.values, expected.name, &Answer::name);
+    const auto answer = std::ranges::find(answers.values, expected.name, &CaseAnswer::name);
     if (answer == answers.values.end()) {
         return unknown_name(expected, answers);
     }

@@ -4,6 +4,7 @@
 
 #include "cli/messages.h"
 #include "cli/sheet_options.h"
+#include "cli/show_stretch.h"
 #include "cli/tables.h"
 #include "cli/verb.h"
 
@@ -24,12 +25,17 @@ bool is_asked_for(const std::string& asked, const JobRow& row, std::size_t numbe
 } // namespace
 
 Exit run_show(const CommandLine& line) {
+    if (asks_for_stretch(line)) {
+        return run_show_stretch(line);
+    }
     auto answer = read_answer(line);
     if (!answer) {
         return wrong(answer.error().text);
     }
     if (line.words.size() != 2) {
-        return wrong("show needs a job and a line, by name or by its number among the lines");
+        return wrong(
+            "show needs a job and a line, by name or by its number among the lines; or the word "
+            "stretch, a rope and a load");
     }
     const auto book = open_book(line);
     auto input = Input::open(line.words.front());

@@ -23,10 +23,15 @@ constexpr std::array all_verbs{
     Verb{"list", "list what the tables hold", "ropes|kinds|sources|tables|plug-ins",
          "Lists ropes, kinds of end with their fields, sources, or the folders of tables in use.",
          "splice list kinds", run_list},
-    Verb{"show", "one line of a job in full, each row of its ledger worked out", "JOB LINE",
+    Verb{"show", "one line of a job in full, each row of its ledger worked out",
+         "JOB LINE | stretch ROPE load=PULL [length=LENGTH] [against=SORT]",
          "Shows one line with its sheet and with the formula, the numbers and the source of every "
          "row of "
-         "its ledger. LINE is the line's name, or its number among the job's lines.",
+         "its ledger, and its length at several pulls. LINE is the line's name, or its number "
+         "among the "
+         "job's lines. The word stretch, with a rope and a load in place of a job, asks how much "
+         "length of that rope stretches (1 m unless given), and which size of another construction "
+         "and fibre, such as against=\"double-braid polyester\", stretches no more.",
          "splice show docs/examples/sailing-school.csv \"trapeze line\"", run_show},
     Verb{"new", "write a starter job that cuts as it stands", "[FILE]",
          "Writes a small job to begin from: CSV where the name ends in .csv, else TOML with "

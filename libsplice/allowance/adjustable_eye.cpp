@@ -2,6 +2,7 @@
 // stopper.
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/buried_eye_part.h"
+#include "libsplice/allowance/grip_part.h"
 #include "libsplice/allowance/stopper_part.h"
 
 namespace libsplice {
@@ -74,6 +75,7 @@ Result<Allowance> work_out(const Request& request) {
     add_bury_marks(*allowance, *inside);
     add_bury_facts(*allowance, *inside, request, leaves_host);
     add_eye_facts(*allowance, *eye_part, request, near_throat);
+    add_grip(*allowance, *inside, request);
     return allowance;
 }
 

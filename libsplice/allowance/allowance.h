@@ -56,6 +56,16 @@ struct Span {
     Nanometres width = 0; ///< diameter of what is seen there
 };
 
+/// A pair of strands dropped from a buried tail.
+struct Thinning {
+    MarkName mark{};
+    Nanometres from_tail_end = 0;
+    int strands_left = 0;   ///< from here to the next mark, or to the tail's end
+    double section = 0.0;   ///< what is left, as a share of the tail's whole section
+    Nanometres outside = 0; ///< diameter of the rope over what is left
+    Nanometres step = 0;    ///< by how much that is less than before
+};
+
 /// The share of the rope's strength that an end retains.
 struct Retained {
     double share = 0.0;
@@ -67,11 +77,12 @@ struct Retained {
 /// (its name without the unit) and `{@far throat}` for the distance of a mark from the cut end.
 struct Allowance {
     ShortList<Row, 16> rows;
-    ShortList<Mark, 16> marks;
-    ShortList<Value, 24> values;
+    ShortList<Mark, 24> marks;
+    ShortList<Value, 48> values;
     std::span<const std::string_view> steps; ///< of a list that lives as long as the program
-    ShortList<Caution, 8> cautions;
+    ShortList<Caution, 10> cautions;
     ShortList<Span, 8> shape;
+    ShortList<Thinning, 11> taper; ///< of a buried tail whose strands are known, from the throat on
     std::optional<Retained> retained;
 
     Nanometres standing_mark =
@@ -87,6 +98,7 @@ struct Allowance {
     void add(Value value) { values.push_back(value); }
     void add(Caution caution) { cautions.push_back(caution); }
     void add(Span span) { shape.push_back(span); }
+    void add(Thinning thinning) { taper.push_back(thinning); }
 
     /// Rope beyond the bearing point: the exact sum of the rows.
     [[nodiscard]] Nanometres total() const;

@@ -70,13 +70,54 @@ Result<double> read_value(const FieldDeclaration& declaration, const FieldText& 
     return 0.0;
 }
 
-std::string limits(const FieldDeclaration& declaration) {
-    const auto shown = [&](double value) {
-        return declaration.dimension == Dimension::length
-                   ? show_length(Length(value), UnitSystem::metric)
-                   : show_number(value, 3);
-    };
-    return shown(declaration.lowest) + " to " + shown(declaration.highest);
+std::string shown(const FieldDeclaration& declaration, double value) {
+    return declaration.dimension == Dimension::length
+               ? show_length(Length(value), UnitSystem::metric)
+               : show_number(value, 3);
+}
+
+bool is_whole(double value) {
+    return to_nanometres(Length(value)) % nanometres_per_metre == 0;
+}
+
+/// The limits of a field; those of a choice are its words.
+std::pair<double, double> limits(const FieldDeclaration& declaration) {
+    if (declaration.dimension == Dimension::choice) {
+        return {0.0, static_cast<double>(declaration.choices.size()) - 1.0};
+    }
+    return {declaration.lowest, declaration.highest};
+}
+
+/// What is wrong with a number, if anything is; `said` is how the field and its value were given.
+template <class Said>
+std::optional<Fault> check_value(const FieldDeclaration& declaration, double value,
+                                 const Said& said) {
+    const auto [lowest, highest] = limits(declaration);
+    const bool in_range = value >= lowest && value <= highest; // never where it is no number
+    if (!in_range) {
+        return fault_of(Code::field_out_of_range, declaration.name,
+                        said() + " is out of range; it may be " + shown(declaration, lowest) +
+                            " to " + shown(declaration, highest));
+    }
+    const bool counted =
+        declaration.dimension == Dimension::count || declaration.dimension == Dimension::choice;
+    if (counted && !is_whole(value)) {
+        return fault_of(Code::field_unreadable, declaration.name,
+                        said() + " is not a whole number");
+    }
+    return std::nullopt;
+}
+
+std::optional<Fault> find_missing(const KindDeclaration& kind, const Fields& fields) {
+    for (std::size_t i = 0; i < kind.fields.size(); ++i) {
+        if (kind.fields[i].required && !fields.has(i)) {
+            return fault_of(Code::field_missing, kind.fields[i].name,
+                            std::string(kind.name) + " needs the field \"" +
+                                std::string(kind.fields[i].name) +
+                                "\": " + std::string(kind.fields[i].meaning));
+        }
+    }
+    return std::nullopt;
 }
 
 const FieldDeclaration* find_field(const KindDeclaration& kind, std::string_view name,
@@ -111,18 +152,8 @@ Result<double> read_field(const FieldDeclaration& declaration, const FieldText& 
         return Unexpected(
             fault_of(Code::field_unreadable, declaration.name, quoted + ": " + value.error().text));
     }
-    if (declaration.dimension == Dimension::choice) {
-        return *value;
-    }
-    if (declaration.dimension == Dimension::count &&
-        to_nanometres(Length(*value)) % nanometres_per_metre != 0) {
-        return Unexpected(
-            fault_of(Code::field_unreadable, declaration.name, quoted + " is not a whole number"));
-    }
-    const bool in_range = *value >= declaration.lowest && *value <= declaration.highest;
-    if (!in_range) {
-        return Unexpected(fault_of(Code::field_out_of_range, declaration.name,
-                                   quoted + " is out of range; it may be " + limits(declaration)));
+    if (auto fault = check_value(declaration, *value, [&] { return quoted; })) {
+        return Unexpected(*std::move(fault));
     }
     return *value;
 }
@@ -151,15 +182,28 @@ Result<Fields> bind_fields(const KindDeclaration& kind, Length diameter,
         }
         bound.set(index, *value);
     }
-    for (std::size_t i = 0; i < kind.fields.size(); ++i) {
-        if (kind.fields[i].required && !bound.has(i)) {
-            return Unexpected(fault_of(Code::field_missing, kind.fields[i].name,
-                                       std::string(kind.name) + " needs the field \"" +
-                                           std::string(kind.fields[i].name) +
-                                           "\": " + std::string(kind.fields[i].meaning)));
-        }
+    if (auto fault = find_missing(kind, bound)) {
+        return Unexpected(*std::move(fault));
     }
     return bound;
+}
+
+std::optional<Fault> check_fields(const KindDeclaration& kind, const Fields& fields) {
+    for (std::size_t i = 0; i < kind.fields.size(); ++i) {
+        const FieldDeclaration& declaration = kind.fields[i];
+        if (!fields.has(i)) {
+            continue;
+        }
+        const double value = fields.at(i);
+        auto fault = check_value(declaration, value, [&] {
+            return std::string(declaration.name) + ' ' + std::to_string(value) +
+                   (declaration.dimension == Dimension::length ? " m" : "");
+        });
+        if (fault) {
+            return fault;
+        }
+    }
+    return find_missing(kind, fields);
 }
 
 } // namespace libsplice

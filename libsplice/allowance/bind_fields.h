@@ -15,4 +15,8 @@ namespace libsplice {
 [[nodiscard]] Result<Fields> bind_fields(const KindDeclaration& kind, Length diameter,
                                          std::span<const FieldText> fields);
 
+/// The first field that is missing or out of range, if one is. Numbers are in SI units; a choice is
+/// the index of its word.
+[[nodiscard]] std::optional<Fault> check_fields(const KindDeclaration& kind, const Fields& fields);
+
 } // namespace libsplice

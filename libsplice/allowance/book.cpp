@@ -195,4 +195,15 @@ Result<Allowance> Book::work_out(const Kind& kind, const Rope& rope,
     return kind.work_out(request);
 }
 
+Result<Allowance> Book::work_out(const Kind& kind, const Rope& rope, const Rules& rules,
+                                 const Fields& fields) const {
+    if (!kind.declaration.constructions.allows(rope.construction)) {
+        return Unexpected(wrong_construction(kind.declaration, rope, kinds_));
+    }
+    if (auto fault = check_fields(kind.declaration, fields)) {
+        return Unexpected(*std::move(fault));
+    }
+    return kind.work_out({rope, rules, fields, catalogue_.citations()});
+}
+
 } // namespace libsplice

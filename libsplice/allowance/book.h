@@ -46,6 +46,11 @@ class Book {
     [[nodiscard]] Result<Allowance> work_out(const Kind& kind, const Rope& rope,
                                              std::span<const FieldText> fields) const;
 
+    /// As above, for many ends of one kind and rope: `rules` are those that rules() gave for them,
+    /// `fields` are in SI units and are checked against the kind's declaration.
+    [[nodiscard]] Result<Allowance> work_out(const Kind& kind, const Rope& rope, const Rules& rules,
+                                             const Fields& fields) const;
+
     /// The rules that bear on an end of this kind, `chosen` by name if not empty
     /// (Code::unknown_rule).
     [[nodiscard]] Result<Rules> rules(const Kind& kind, const Rope& rope,

@@ -6,9 +6,9 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { eye, pin, tail, taper, exit, setting };
-constexpr std::array fields{field::eye,   field::pin,  field::tail,
-                            field::taper, field::exit, field::setting};
+enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs };
+constexpr std::array fields{field::eye,  field::pin,     field::tail, field::taper,
+                            field::exit, field::setting, field::pairs};
 
 constexpr std::array<std::string_view, 8> steps{
     "Tape the end and cut it square. Put the marks on with the marking pull on the rope.",
@@ -16,7 +16,9 @@ constexpr std::array<std::string_view, 8> steps{
     "exit mark, {exit} from the throat. Draw the tail through until near throat and far throat "
     "meet.",
     "Check the eye: {eye} from the inside of the crown to the throat.",
-    "Thin what hangs out from the taper-start mark to its end, strands in pairs of opposite hand.",
+    "Thin what hangs out, from the taper start on: at each drop-pair mark pick out one strand of "
+    "each hand, side by "
+    "side, and cut both off there. What is left at the end goes in with them.",
     "Hold the throat and smooth the rope over the tail, away from the eye, until the end slips "
     "inside and stays short of the exit. It should lie near the bury-end mark.",
     "Lock-stitch through tail and both walls from {stitch_start} to {stitch_end} beyond the "
@@ -27,7 +29,7 @@ constexpr std::array<std::string_view, 8> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    auto allowance = eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting},
+    auto allowance = eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting, pairs},
                                    request.rope.counting_diameter());
     if (allowance) {
         allowance->steps = steps;

@@ -1,5 +1,7 @@
 #include "libsplice/allowance/buried_eye_part.h"
 
+#include "libsplice/allowance/grip_part.h"
+
 namespace libsplice {
 
 void add_stitching(Allowance& allowance, const Request& request, Length rope) {
@@ -32,12 +34,13 @@ Allowance eye_with_bury(const Request& request, const EyePart& eye, const BuryPa
     add_bury_rows(allowance, bury);
     const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::shears);
     const Nanometres near_throat = tail_end + to_nanometres(bury.tail.length);
-    add_taper_mark(allowance, bury, tail_end);
+    add_taper_marks(allowance, bury, tail_end);
     add_eye_marks(allowance, eye, near_throat);
     add_bury_marks(allowance, bury);
     add_bury_facts(allowance, bury, request, tail_end);
     add_eye_facts(allowance, eye, request, near_throat);
     add_stitching(allowance, request, bury.rope);
+    add_grip(allowance, bury, request);
     add_retained(allowance, request);
     return allowance;
 }

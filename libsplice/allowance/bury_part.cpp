@@ -1,6 +1,6 @@
 #include "libsplice/allowance/bury_part.h"
 
-#include "libsplice/mechanics/braid.h"
+#include "libsplice/allowance/take_up_part.h"
 #include "libsplice/units/show.h"
 
 namespace libsplice {
@@ -25,22 +25,35 @@ Result<Length> field_or_in_proportion(const Request& request, std::optional<std:
     return bury.tail.length * (of_rule->length(bury.counted) / tail_of_rule->length(bury.counted));
 }
 
-/// Full section up to the taper, then evenly to nothing.
-Result<SourcedLength> take_up_over(const Request& request, const BuryPart& bury) {
-    const auto constant = request.rules.need(FigureId::braid_constant);
+Result<TaperPart> taper_of(const Request& request, BuryFields fields, const BuryPart& bury) {
+    const auto length = field_or_in_proportion(request, fields.taper, FigureId::taper, bury, {});
+    if (!length) {
+        return Unexpected(length.error());
+    }
+    if (*length > bury.tail.length) {
+        return Unexpected(Fault{Code::taper_longer_than_tail,
+                                "a taper of " + show_length(*length, UnitSystem::metric) +
+                                    " is longer than its tail of " +
+                                    show_length(bury.tail.length, UnitSystem::metric),
+                                {},
+                                "taper"});
+    }
+    return read_taper(request, {fields.taper, fields.pairs, fields.strands}, *length, bury.rope);
+}
+
+Result<SourcedLength> take_up_of(const Request& request, const BuryPart& bury) {
+    auto take_up = read_take_up(request, tail_inside(bury),
+                                {Code::table_value_wrong,
+                                 "a tail of the rope's own size does not go into a braid with this "
+                                 "braid constant; 0.4 is the most"});
     const auto spread = request.rules.need(FigureId::take_up_spread);
-    if (!constant || !spread) {
-        return Unexpected(constant ? spread.error() : constant.error());
+    if (take_up && !spread) {
+        return Unexpected(spread.error());
     }
-    const Length full = bury.tail.length - bury.taper;
-    const auto over_full = host_over({full, 1.0, 1.0}, constant->number());
-    const auto over_taper = host_over({bury.taper, 1.0, 0.0}, constant->number());
-    if (!over_full || !over_taper) {
-        return Unexpected(
-            Fault{Code::table_value_wrong, "the braid constant of this rope must be less than 1"});
+    if (take_up) {
+        set_usual_spread(*take_up, request, spread->length(bury.rope));
     }
-    return SourcedLength{*over_full + *over_taper - bury.tail.length, spread->length(bury.rope),
-                         SpreadOrigin::stated_guess, constant->source};
+    return take_up;
 }
 
 SourcedLength setting_of(const Request& request, std::optional<std::size_t> field, Length tail) {
@@ -66,6 +79,7 @@ Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rop
     bury.rope = rope;
     bury.counted = counted.value_or(rope);
     bury.outside = diameter_over_bury(rope);
+    bury.ends_inside = fields.taper.has_value();
     auto tail = field_or_figure(request, fields.tail, FigureId::tail, bury.counted);
     if (!tail) {
         return Unexpected(std::move(tail).error());
@@ -78,25 +92,17 @@ Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rop
     if (const auto minimum = request.rules.find(FigureId::minimum_tail)) {
         bury.minimum = minimum->length(rope);
     }
-    const auto taper = field_or_in_proportion(request, fields.taper, FigureId::taper, bury, {});
+    auto taper = taper_of(request, fields, bury);
     if (!taper) {
-        return Unexpected(taper.error());
+        return Unexpected(std::move(taper).error());
     }
-    bury.taper = *taper;
-    if (bury.taper > bury.tail.length) {
-        return Unexpected(Fault{Code::taper_longer_than_tail,
-                                "a taper of " + show_length(bury.taper, UnitSystem::metric) +
-                                    " is longer than its tail of " +
-                                    show_length(bury.tail.length, UnitSystem::metric),
-                                {},
-                                "taper"});
-    }
-    const auto take_up = take_up_over(request, bury);
+    bury.taper = *std::move(taper);
+    const auto take_up = take_up_of(request, bury);
     if (!take_up) {
         return Unexpected(take_up.error());
     }
     bury.take_up = *take_up;
-    bury.braid_constant = request.rules.need(FigureId::braid_constant)->number();
+    bury.braid_constant = read_braid_constant(request)->number();
     const Nanometres host = to_nanometres(bury.tail.length) + to_nanometres(bury.take_up.length);
     const auto exit =
         field_or_in_proportion(request, fields.exit, FigureId::exit, bury, from_nanometres(host));
@@ -117,20 +123,8 @@ Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rop
     return bury;
 }
 
-Result<double> share_of_take_up_spread(const Request& request) {
-    const auto constant = request.rules.need(FigureId::braid_constant);
-    const auto spread = request.rules.need(FigureId::take_up_spread);
-    if (!constant || !spread) {
-        return Unexpected(constant ? spread.error() : constant.error());
-    }
-    const Length diameter = metres(1.0);
-    const auto full = host_over({48.0 * diameter, 1.0, 1.0}, constant->number());
-    const auto tapered = host_over({24.0 * diameter, 1.0, 0.0}, constant->number());
-    if (!full || !tapered) {
-        return Unexpected(Fault{Code::table_value_wrong,
-                                "a tail of the rope's own size does not go into this braid"});
-    }
-    return spread->length(diameter) / (*full + *tapered - 72.0 * diameter);
+std::array<BuriedPart, 2> tail_inside(const BuryPart& bury) {
+    return tapered_tail(bury.tail.length, bury.taper.length, 1.0, bury.taper.even_end);
 }
 
 void add_bury_rows(Allowance& allowance, const BuryPart& bury) {
@@ -141,10 +135,8 @@ void add_bury_rows(Allowance& allowance, const BuryPart& bury) {
     }
 }
 
-void add_taper_mark(Allowance& allowance, const BuryPart& bury, Nanometres tail_end) {
-    if (to_nanometres(bury.taper) > 0) {
-        allowance.add(Mark{MarkName::taper_start, tail_end + to_nanometres(bury.taper)});
-    }
+void add_taper_marks(Allowance& allowance, const BuryPart& bury, Nanometres tail_end) {
+    add_taper_marks(allowance, bury.taper, tail_end);
 }
 
 void add_bury_marks(Allowance& allowance, const BuryPart& bury) {
@@ -163,7 +155,7 @@ void add_bury_facts(Allowance& allowance, const BuryPart& bury, const Request& r
     };
     add(ValueName::tail_m, bury.tail.length);
     add(ValueName::bury_m, bury.tail.length);
-    add(ValueName::taper_m, bury.taper);
+    add(ValueName::taper_m, bury.taper.length);
     add(ValueName::take_up_m, bury.take_up.length);
     add(ValueName::setting_m, bury.setting.length);
     add(ValueName::exit_m, bury.exit);
@@ -177,10 +169,13 @@ void add_bury_facts(Allowance& allowance, const BuryPart& bury, const Request& r
     if (fid != nullptr) {
         add(ValueName::fid_m, fid->length(bury.counted));
     }
-    const Nanometres taper_start = tail_end + to_nanometres(bury.taper);
+    const Nanometres taper_start = tail_end + to_nanometres(bury.taper.length);
     const Nanometres width = to_nanometres(bury.rope);
     if (taper_start > tail_end) {
         allowance.add(Span{Span::Form::tapered, tail_end, taper_start, width});
+    }
+    if (bury.ends_inside) {
+        add_taper_facts(allowance, bury.taper, request, tail_end);
     }
     allowance.add(
         Span{Span::Form::buried, taper_start, tail_end + to_nanometres(bury.tail.length), width});

@@ -3,6 +3,10 @@
 
 #include "libsplice/allowance/kind.h"
 #include "libsplice/allowance/parts.h"
+#include "libsplice/allowance/taper_part.h"
+#include "libsplice/mechanics/braid.h"
+
+#include <array>
 
 namespace libsplice {
 
@@ -43,13 +47,16 @@ struct BuryFields {
     std::optional<std::size_t> taper;
     std::optional<std::size_t> exit;
     std::optional<std::size_t> setting;
+    std::optional<std::size_t> pairs = std::nullopt;
+    std::optional<std::size_t> strands = std::nullopt; ///< where a core's tail is led inside
 };
 
 /// A bury worked out for rope (or core) of one diameter.
 struct BuryPart {
     Length rope;
     SourcedLength tail;
-    Length taper;
+    TaperPart taper;
+    bool ends_inside = true;     ///< false for a tail that runs through and comes out again
     double braid_constant = 0.0; ///< K of the braid over the tail
     SourcedLength take_up;       ///< host used beyond the tail's own length, at the marking pull
     SourcedLength setting;       ///< what draws out at first load, as a negative length
@@ -61,19 +68,19 @@ struct BuryPart {
 
 /// Works the bury out in `rope`, the host itself: the whole rope, or its core. Sheets for covered
 /// rope count tails in diameters of the whole rope: `counted`; `rope` where it is not given.
-/// Code::below_published_minimum, Code::taper_longer_than_tail, Code::figure_missing,
+/// Code::below_published_minimum, Code::taper_longer_than_tail, Code::figure_missing, the faults of
+/// read_taper(),
 /// Code::field_out_of_range where the fid would come out before the tail's end.
 [[nodiscard]] Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rope,
                                          std::optional<Length> counted = std::nullopt);
 
-/// The spread of a take-up as a share of it, from the tail that the tables state it for: 72 D, the
-/// last third tapered. It holds for any other tail over the same braid. Code::figure_missing.
-[[nodiscard]] Result<double> share_of_take_up_spread(const Request& request);
+/// The tail as it lies inside the host: in full section, then thinned.
+[[nodiscard]] std::array<BuriedPart, 2> tail_inside(const BuryPart& bury);
 
 /// Rows tail, take-up and setting.
 void add_bury_rows(Allowance& allowance, const BuryPart& bury);
-/// The taper's mark, which lies before the throat: call it before the eye's marks.
-void add_taper_mark(Allowance& allowance, const BuryPart& bury, Nanometres tail_end);
+/// The taper's marks, which lie before the throat: call it before the eye's marks.
+void add_taper_marks(Allowance& allowance, const BuryPart& bury, Nanometres tail_end);
 /// Marks of the standing part beyond the far throat, and how far bury and fid reach: after the
 /// eye's marks.
 void add_bury_marks(Allowance& allowance, const BuryPart& bury);

@@ -9,9 +9,9 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { eye, pin, tail, taper, exit, setting, core };
-constexpr std::array fields{field::eye,  field::pin,     field::tail, field::taper,
-                            field::exit, field::setting, field::core};
+enum Field : std::size_t { eye, pin, tail, taper, exit, setting, core, pairs, strands };
+constexpr std::array fields{field::eye,     field::pin,  field::tail,  field::taper,  field::exit,
+                            field::setting, field::core, field::pairs, field::strands};
 
 constexpr std::array<std::string_view, 9> steps{
     "Tie a slip knot {slip_knot} from the end, so that the cover can be drawn back and comes to "
@@ -19,7 +19,8 @@ constexpr std::array<std::string_view, 9> steps{
     "Mark the cover at the near throat, which is the reference, and at the far throat, where the "
     "core is to come out. Draw the core out there, from its end on.",
     "Slide the cover towards the knot and put bury end and exit on the bare core.",
-    "Thin the core's tail from the taper-start mark. Lead it into the core beside the far throat, "
+    "Thin the core's tail from the taper-start mark, at each drop-pair mark by one strand of each "
+    "hand. Lead it into the core beside the far throat, "
     "along inside and out at the exit, {exit} on. The eye's rope keeps its cover.",
     "Draw the core through until near throat and far throat meet: the eye is {eye}. Milk the core "
     "back over its tail until the end is swallowed.",
@@ -46,7 +47,8 @@ Result<Allowance> work_out(const Request& request) {
         return Unexpected(core_part.error());
     }
     const auto eye_part = read_eye(request, {eye, pin}, rope);
-    auto bury = read_bury(request, {tail, taper, exit, setting}, core_part->diameter, rope);
+    auto bury =
+        read_bury(request, {tail, taper, exit, setting, pairs, strands}, core_part->diameter, rope);
     if (!eye_part || !bury) {
         return Unexpected(eye_part ? bury.error() : eye_part.error());
     }

@@ -4,14 +4,16 @@
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/buried_eye_part.h"
 #include "libsplice/allowance/core_part.h"
+#include "libsplice/allowance/grip_part.h"
 #include "libsplice/allowance/join_part.h"
 
 namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { tail, taper, exit, setting, core };
-constexpr std::array fields{field::tail, field::taper, field::exit, field::setting, field::core};
+enum Field : std::size_t { tail, taper, exit, setting, core, pairs, strands };
+constexpr std::array fields{field::tail, field::taper, field::exit,   field::setting,
+                            field::core, field::pairs, field::strands};
 
 constexpr std::array<std::string_view, 9> steps{
     "Put on the line what has to be there before it is closed.",
@@ -21,8 +23,9 @@ constexpr std::array<std::string_view, 9> steps{
     "the bare core with the marking pull on it.",
     "Lead the tail of one core into the other at that one's join mark and out at its exit mark. Do "
     "the same the other way round, and draw both through until the two join marks meet.",
-    "Thin what hangs out of each core from the taper-start mark to its end, in pairs of opposite "
-    "hand, and smooth the cores outwards from the join until both tails are swallowed.",
+    "Thin what hangs out of each core from the taper-start mark to its end, one strand of each "
+    "hand at a time, at the drop-pair marks where there are any, and smooth the cores outwards "
+    "from the join until both tails are swallowed.",
     "Lock-stitch both sides from {stitch_start} to {stitch_end} beyond the join.",
     "Pull on the join. Then smooth each cover from its slip knot towards the join, cut the two so "
     "that they butt, and stitch them end to end through the core.",
@@ -35,13 +38,14 @@ Result<Allowance> work_out(const Request& request) {
     if (!core_part) {
         return Unexpected(core_part.error());
     }
-    const auto bury = read_bury(request, {tail, taper, exit, setting}, core_part->diameter,
-                                request.rope.counting_diameter());
+    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs, strands},
+                                core_part->diameter, request.rope.counting_diameter());
     if (!bury) {
         return Unexpected(bury.error());
     }
     Allowance side = buried_side(request, *bury, Cut::shears);
     add_stitching(side, request, core_part->diameter);
+    add_grip(side, *bury, request);
     add_retained(side, request);
     add_assumed_core(side, *core_part);
     side.steps = steps;

@@ -1,6 +1,7 @@
 // cover-over-join: a thin line led into the hollow end of a thicker tail.
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/bury_part.h"
+#include "libsplice/allowance/take_up_part.h"
 #include "libsplice/mechanics/braid.h"
 #include "libsplice/units/show.h"
 
@@ -80,6 +81,15 @@ Result<Nose> read_nose(const Request& request, Length diameter) {
             check_minimum(request, FigureId::minimum_tail, "tail", length->length, diameter)) {
         return Unexpected(*std::move(fault));
     }
+    if (to_nanometres(length->length) <= to_nanometres(stitch->length(diameter))) {
+        return Unexpected(Fault{Code::field_out_of_range,
+                                "a nose of " + show_length(length->length, UnitSystem::metric) +
+                                    " ends before its first stitch, " +
+                                    show_length(stitch->length(diameter), UnitSystem::metric) +
+                                    " from the cover's end; it must be longer than that",
+                                {},
+                                "tail"});
+    }
     const double share = printed_taper->length(diameter) / printed_tail->length(diameter);
     const Length thinned = request.fields.length(taper).value_or(length->length * share);
     if (thinned > length->length) {
@@ -128,21 +138,15 @@ Result<SourcedLength> take_up_of_thick(const Request& request, const Nose& nose)
     if (request.rope.construction != Construction::braid_12) {
         return SourcedLength{{}, spread->length(rope), SpreadOrigin::stated_guess, spread->source};
     }
-    const auto constant = request.rules.need(FigureId::braid_constant);
-    if (!constant) {
-        return Unexpected(constant.error());
-    }
     const double ratio = nose.thin / rope;
     const double section = ratio * ratio;
-    const Length whole = nose.length.length - nose.taper;
-    const auto full = host_over({whole, section, section}, constant->number());
-    const auto thinned = host_over({nose.taper, section, 0.0}, constant->number());
-    if (!full || !thinned) {
-        return Unexpected(
-            Fault{Code::table_value_wrong, "the braid constant of this rope must be less than 1"});
+    auto take_up = read_take_up(
+        request, tapered_tail(nose.length.length, nose.taper, section),
+        {Code::table_value_wrong, "the nose does not go into a braid with this braid constant"});
+    if (take_up) {
+        set_usual_spread(*take_up, request, spread->length(rope) * section);
     }
-    return SourcedLength{*full + *thinned - nose.length.length, spread->length(rope) * section,
-                         SpreadOrigin::stated_guess, constant->source};
+    return take_up;
 }
 
 Result<Allowance> thick_piece(const Request& request, const Nose& nose) {

@@ -80,7 +80,7 @@ Result<Allowance> side_of_braid(const Request& request) {
     const Nanometres tail_end = add_cutting_loss(side, request, Cut::shears);
     const Nanometres reference = tail_end + to_nanometres(bury->tail.length);
     side.standing_mark = reference + short_section;
-    add_taper_mark(side, *bury, tail_end);
+    add_taper_marks(side, *bury, tail_end);
     side.add(Mark{MarkName::reference, reference});
     side.add(Mark{MarkName::extraction, side.standing_mark});
     side.add(Mark{MarkName::core_entry, side.standing_mark + short_section});

@@ -2,13 +2,14 @@
 #include "libsplice/allowance/both_sides_part.h"
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/buried_eye_part.h"
+#include "libsplice/allowance/grip_part.h"
 
 namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { tail, taper, exit, setting };
-constexpr std::array fields{field::tail, field::taper, field::exit, field::setting};
+enum Field : std::size_t { tail, taper, exit, setting, pairs };
+constexpr std::array fields{field::tail, field::taper, field::exit, field::setting, field::pairs};
 
 constexpr std::array<std::string_view, 8> steps{
     "Tape both ends and cut them square. Put the marks of both sides on, with the marking pull on "
@@ -18,7 +19,8 @@ constexpr std::array<std::string_view, 8> steps{
     "through the rope at the other's crossing mark, then the other through the first likewise, and "
     "draw up until the crossings touch. The loop now shows its round length.",
     "Take out every turn: hang the loop up and let it settle before going on.",
-    "Thin both tails from their taper-start marks, in pairs of opposite hand.",
+    "Thin both tails: at each drop-pair mark cut out one strand of each hand, never two of one "
+    "hand.",
     "Bury each tail away from the crossing, to its exit {exit} from there, one to either side, and "
     "smooth the rope over both in turns until the ends are swallowed. They must not meet.",
     "Lock-stitch on both sides of the crossing, from {stitch_start} to {stitch_end}, through tail "
@@ -29,7 +31,7 @@ constexpr std::array<std::string_view, 8> steps{
 
 Result<Allowance> work_out(const Request& request) {
     const auto bury =
-        read_bury(request, {tail, taper, exit, setting}, request.rope.counting_diameter());
+        read_bury(request, {tail, taper, exit, setting, pairs}, request.rope.counting_diameter());
     if (!bury) {
         return Unexpected(bury.error());
     }
@@ -37,12 +39,13 @@ Result<Allowance> work_out(const Request& request) {
     add_bury_rows(allowance, *bury);
     const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::shears);
     count_both_sides(allowance);
-    add_taper_mark(allowance, *bury, tail_end);
+    add_taper_marks(allowance, *bury, tail_end);
     allowance.standing_mark = tail_end + to_nanometres(bury->tail.length);
     allowance.add(Mark{MarkName::crossing, allowance.standing_mark});
     add_bury_marks(allowance, *bury);
     add_bury_facts(allowance, *bury, request, tail_end);
     add_stitching(allowance, request, bury->rope);
+    add_grip(allowance, *bury, request);
     add_retained(allowance, request);
     allowance.steps = steps;
     return allowance;

@@ -16,15 +16,16 @@ constexpr FieldDeclaration bar_field{
     "pin", "diameter of the bar, ring or edge that the eye goes round", Dimension::length, 0.0,
     1.0,   "not known: taken as twice the rope, with a spread"};
 
-enum Field : std::size_t { eye, pin, tail, taper, exit, setting };
-constexpr std::array fields{eye_field,    bar_field,   field::tail,
-                            field::taper, field::exit, field::setting};
+enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs };
+constexpr std::array fields{eye_field,   bar_field,      field::tail, field::taper,
+                            field::exit, field::setting, field::pairs};
 
 constexpr std::array<std::string_view, 7> steps{
     "Tape the end and cut it square. Put the marks on with the marking pull on the rope.",
     "Lead the tail in at the far throat, along inside the rope and out at the exit mark, {exit} "
     "from the throat, until near throat and far throat meet. The eye, pressed flat, is {eye} long.",
-    "Thin the tail from the taper-start mark to its end, and milk the rope back over it until the "
+    "Thin the tail from the taper-start mark to its end, dropping one strand of each hand at every "
+    "drop-pair mark, and milk the rope back over it until the "
     "end is swallowed.",
     "Lock-stitch through tail and both walls from {stitch_start} to {stitch_end} beyond the "
     "throat.",
@@ -103,7 +104,7 @@ Result<Allowance> work_out(const Request& request) {
     const auto draw = from_figure(*draw_figure, rope);
     const Length used = used_on_bar(*bar, rope, draw);
     const auto flat = read_flat_eye(request, rope, used);
-    const auto bury = read_bury(request, {tail, taper, exit, setting}, rope);
+    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs}, rope);
     if (!flat || !bury) {
         return Unexpected(flat ? bury.error() : flat.error());
     }

@@ -17,19 +17,21 @@ constexpr FieldDeclaration far_end{
     false,
     far_end_choices};
 
-enum Field : std::size_t { eye, pin, tail, taper, exit, setting, other_end };
+enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs, other_end };
 constexpr std::array fields{field::eye_of("5 times the pin, at least 8 D"),
                             field::pin,
                             field::tail,
                             field::taper,
                             field::exit,
                             field::setting,
+                            field::pairs,
                             far_end};
 
 constexpr std::string_view mark_up =
     "Tape the end and cut it square. Put the marks on with the marking pull on the rope.";
-constexpr std::string_view thin = "Thin the tail from the taper-start mark to its end, strands in "
-                                  "pairs of opposite hand, one of each at a time.";
+constexpr std::string_view thin =
+    "Thin the tail from the taper-start mark to its end: one strand of "
+    "each hand is drawn out and cut at every drop-pair mark.";
 constexpr std::string_view bury_it =
     "Lead the tail down inside the rope from the throat and bring it out at the exit mark, {exit} "
     "from the throat. Hold the throat and smooth the rope over the tail until its end goes in, "
@@ -68,7 +70,7 @@ constexpr std::array<std::string_view, 8> steps_far_end_fixed{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting});
+    auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting, pairs});
     if (!allowance) {
         return allowance;
     }

@@ -24,6 +24,8 @@ class WordList {
     /// The id of the word, which is added where it is not known yet; nothing once every id that 16
     /// bits hold is taken.
     [[nodiscard]] std::optional<std::size_t> intern(std::string_view word);
+    /// The id of the word, if it is known.
+    [[nodiscard]] std::optional<std::size_t> find(std::string_view word) const;
 
   private:
     std::span<const std::string_view> built_in_;
@@ -42,6 +44,9 @@ class Names {
     [[nodiscard]] std::string_view of(ValueName value) const {
         return values_.at(static_cast<std::size_t>(value));
     }
+
+    /// The value of that name, if some end has it.
+    [[nodiscard]] std::optional<ValueName> find_value(std::string_view word) const;
 
     /// The id of a plug-in's word: the built-in one where the word is ours. Nothing where there are
     /// too many.

@@ -108,6 +108,17 @@ enum class MarkName : std::uint16_t {
     shank_mouth,
     crimp,
     core_end,
+    drop_pair_1,
+    drop_pair_2,
+    drop_pair_3,
+    drop_pair_4,
+    drop_pair_5,
+    drop_pair_6,
+    drop_pair_7,
+    drop_pair_8,
+    drop_pair_9,
+    drop_pair_10,
+    drop_pair_11,
     bearing_point,
 };
 [[nodiscard]] std::span<const std::string_view> mark_names();
@@ -177,6 +188,18 @@ enum class ValueName : std::uint16_t {
     whipping_m,
     shaped_on_m,
     legs_m,
+    strands,
+    pairs,
+    end_section,
+    end_step_m,
+    end_loss,
+    grip_margin,
+    grip_margin_low,
+    grip_margin_high,
+    friction,
+    braid_angle_deg,
+    packing,
+    throat_share,
 };
 [[nodiscard]] std::span<const std::string_view> value_names();
 

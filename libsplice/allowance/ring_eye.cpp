@@ -36,9 +36,9 @@ constexpr FieldDeclaration closing_field{"closing",
                                          false,
                                          closing_choices};
 
-enum Field : std::size_t { eye, groove, bore, closing, tail, taper, exit, setting };
-constexpr std::array fields{eye_field,   groove_field, bore_field,  closing_field,
-                            field::tail, field::taper, field::exit, field::setting};
+enum Field : std::size_t { eye, groove, bore, closing, tail, taper, exit, setting, pairs };
+constexpr std::array fields{eye_field,    groove_field, bore_field,     closing_field, field::tail,
+                            field::taper, field::exit,  field::setting, field::pairs};
 
 constexpr std::string_view mark_up =
     "Tape the end and cut it square. Put the marks on with the marking pull on the rope.";
@@ -46,7 +46,8 @@ constexpr std::string_view thread =
     "Thread the ring now: it does not go in once the legs are closed.";
 constexpr std::string_view bury_it =
     "Lead the tail in at the far throat and out at the exit mark, {exit} on, until the throats "
-    "meet. Thin it from the taper-start mark, milk the rope over it, and lock-stitch from "
+    "meet. Thin it from the taper-start mark, two strands of opposite hand at each drop-pair mark; "
+    "milk the rope over it, and lock-stitch from "
     "{stitch_start} to {stitch_end} beyond the throat.";
 constexpr std::string_view load =
     "Load the ring in the way it will work. Measure from the bearing face of its bore: the throat "
@@ -150,7 +151,7 @@ Result<Allowance> work_out(const Request& request) {
         return Unexpected(ring.error());
     }
     const auto eye_part = close_round(request, *ring, rope);
-    const auto bury = read_bury(request, {tail, taper, exit, setting}, rope);
+    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs}, rope);
     if (!eye_part || !bury) {
         return Unexpected(eye_part ? bury.error() : eye_part.error());
     }

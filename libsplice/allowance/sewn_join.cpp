@@ -25,9 +25,9 @@ constexpr FieldDeclaration overlap_field{
     5.0,
     "the rule's overlap"};
 
-enum Field : std::size_t { way, overlap, tail, taper, exit, setting };
-constexpr std::array fields{way_field,    overlap_field, field::tail,
-                            field::taper, field::exit,   field::setting};
+enum Field : std::size_t { way, overlap, tail, taper, exit, setting, pairs, strands };
+constexpr std::array fields{way_field,   overlap_field,  field::tail,  field::taper,
+                            field::exit, field::setting, field::pairs, field::strands};
 
 constexpr std::array<std::string_view, 6> steps_overlap{
     "Put on the line every block, ring and cleat part that cannot be opened.",
@@ -45,7 +45,8 @@ constexpr std::array<std::string_view, 7> steps_butt{
     "Put on the line every block, ring and cleat part that cannot be opened.",
     "Mark both ends at the join mark, {@join} from the cut end. Of a covered rope take the cover "
     "off from there to the end.",
-    "Thin each tail from the taper-start mark to its end.",
+    "Thin each tail from the taper-start mark to its end, one strand of each hand at a time; the "
+    "drop-pair marks, where there are any, show the places.",
     "Lead each tail into the other end at its join mark and out at its exit mark, until the join "
     "marks meet. See that the line has no turn in it.",
     "Smooth both sides outwards from the join until the tails are swallowed.",
@@ -76,8 +77,8 @@ Result<Allowance> overlapped_side(const Request& request) {
 }
 
 Result<Allowance> butted_side(const Request& request) {
-    const auto bury =
-        read_bury(request, {tail, taper, exit, setting}, request.rope.counting_diameter());
+    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs, strands},
+                                request.rope.counting_diameter());
     if (!bury) {
         return Unexpected(bury.error());
     }

@@ -3,7 +3,7 @@
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/buried_eye_part.h"
 #include "libsplice/allowance/core_part.h"
-#include "libsplice/mechanics/braid.h"
+#include "libsplice/allowance/take_up_part.h"
 #include "libsplice/units/show.h"
 
 #include <algorithm>
@@ -31,11 +31,14 @@ enum Field : std::size_t {
     exit,
     setting,
     core,
+    pairs,
+    strands,
     end_of_cover,
     tail_of_cover
 };
-constexpr std::array fields{field::eye,     field::pin,  field::tail, field::taper, field::exit,
-                            field::setting, field::core, cover_end,   cover_tail};
+constexpr std::array fields{field::eye,     field::pin,     field::tail, field::taper,
+                            field::exit,    field::setting, field::core, field::pairs,
+                            field::strands, cover_end,      cover_tail};
 
 constexpr std::array<std::string_view, 9> steps{
     "Mark the cover end on the cover, measured from the rope's end. Tie a slip knot well beyond "
@@ -46,8 +49,9 @@ constexpr std::array<std::string_view, 9> steps{
     "Lead the core's tail from the far throat along inside the core and out at the exit mark, "
     "{exit} from the throat. Draw it through until near throat and far throat meet, and check the "
     "eye: {eye}.",
-    "Thin the core's tail from the taper-start mark to its end, in pairs of opposite hand, and "
-    "smooth the core over it from the throat until it is swallowed.",
+    "Thin the core's tail from the taper-start mark to its end, a strand of each hand together, at "
+    "the drop-pair marks if the core's strands are known, and smooth the core over it from the "
+    "throat until it is swallowed.",
     "Lock-stitch the core from {stitch_start} to {stitch_end} beyond the throat.",
     "Thin the cover's tail over its last half, lead it into the core at the cover-end mark, "
     "pointing towards the eye, and smooth the core over it.",
@@ -67,25 +71,14 @@ struct CoverPart {
 /// The cover's tail keeps its section over its first half and is thinned to nothing over the other.
 Result<SourcedLength> take_up_over_cover(const Request& request, const CorePart& core,
                                          Length tail) {
-    const auto constant = request.rules.need(FigureId::braid_constant);
-    const auto spread = share_of_take_up_spread(request);
-    if (!constant || !spread) {
-        return Unexpected(constant ? spread.error() : constant.error());
-    }
     const double ratio = request.rope.diameter / core.diameter;
-    const double section = ratio * ratio - 1.0;
-    const auto full = host_over({tail / 2.0, section, section}, constant->number());
-    const auto thinned = host_over({tail / 2.0, section, 0.0}, constant->number());
-    if (!full || !thinned) {
-        return Unexpected(Fault{Code::field_out_of_range,
-                                "the cover's tail is too thick to go into a core of " +
-                                    show_fine(core.diameter, UnitSystem::metric) +
-                                    "; give the core's measured diameter",
-                                {},
-                                "core"});
-    }
-    const Length take_up = *full + *thinned - tail;
-    return SourcedLength{take_up, take_up * *spread, SpreadOrigin::stated_guess, constant->source};
+    return read_take_up(request, tapered_tail(tail, tail / 2.0, ratio * ratio - 1.0),
+                        Fault{Code::field_out_of_range,
+                              "the cover's tail is too thick to go into a core of " +
+                                  show_fine(core.diameter, UnitSystem::metric) +
+                                  "; give the core's measured diameter",
+                              {},
+                              "core"});
 }
 
 Result<CoverPart> read_cover(const Request& request, const CorePart& core,
@@ -144,8 +137,8 @@ Result<Allowance> work_out(const Request& request) {
     if (!core_part) {
         return Unexpected(core_part.error());
     }
-    auto allowance =
-        eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting}, core_part->diameter);
+    auto allowance = eye_with_bury(
+        request, {eye, pin}, {tail, taper, exit, setting, pairs, strands}, core_part->diameter);
     if (!allowance) {
         return allowance;
     }

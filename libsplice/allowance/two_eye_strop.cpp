@@ -7,13 +7,14 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { eye, pin, tail, taper, exit, setting };
+enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs };
 constexpr std::array fields{field::eye_of("5 times the pin, at least 8 D"),
                             field::pin,
                             field::tail,
                             field::taper,
                             field::exit,
-                            field::setting};
+                            field::setting,
+                            field::pairs};
 
 constexpr std::array<std::string_view, 9> steps{
     "Tape both ends and cut them square. Put the marks of both sides on now, with the marking pull "
@@ -21,8 +22,9 @@ constexpr std::array<std::string_view, 9> steps{
     "First eye: pass the tail through the rope at the far throat until the near throat meets it, "
     "then the whole of the other end, still thin, through the tail beside the near throat. Draw up "
     "to an eye of {eye}.",
-    "Thin this tail from its taper start, but do not bury it yet: the strop must stay thin for the "
-    "second eye.",
+    "Thin this tail from its taper start, a strand of each hand at every drop-pair mark, but do "
+    "not "
+    "bury it yet: the strop must stay thin for the second eye.",
     "Put on what has to lie between the eyes or in the second one.",
     "Second eye: the other end is closed, so pass the tail through at the far throat and draw the "
     "whole eye through the opening beside the near throat, as a sleeve is turned. Work out the "
@@ -36,7 +38,7 @@ constexpr std::array<std::string_view, 9> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting});
+    auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting, pairs});
     if (allowance) {
         count_both_sides(*allowance);
         allowance->steps = steps;

@@ -26,7 +26,7 @@ constexpr std::array titles{
     CodeTitle{Code::not_a_choice, "not one of the words allowed here"},
     CodeTitle{Code::length_or_route, "a line needs a length or a route, one of them"},
     CodeTitle{Code::value_out_of_range, "a value of a line is out of range"},
-    CodeTitle{Code::route_not_readable, "a route cannot be worked out"},
+    CodeTitle{Code::route_not_readable, "a route cannot be read"},
     CodeTitle{Code::tables_missing, "no folder of tables"},
     CodeTitle{Code::table_unreadable, "a table cannot be read"},
     CodeTitle{Code::table_key_missing, "a table record lacks a key"},
@@ -39,6 +39,7 @@ constexpr std::array titles{
     CodeTitle{Code::strength_missing, "a rope's breaking strength is needed and not known"},
     CodeTitle{Code::stretch_missing, "a rope's stretch is needed and not known"},
     CodeTitle{Code::case_file_empty, "a file of published cases holds no case"},
+    CodeTitle{Code::beyond_stretch, "a pull is beyond the last printed point of a rope's stretch"},
     CodeTitle{Code::wrong_construction, "a kind cannot be made in this construction"},
     CodeTitle{Code::unknown_field, "a kind has no such field"},
     CodeTitle{Code::field_unreadable, "a field's value cannot be read"},
@@ -60,6 +61,8 @@ constexpr std::array titles{
     CodeTitle{Code::cannot_be_both, "two fields contradict each other"},
     CodeTitle{Code::strip_does_not_fit, "a stripped part does not fit its line"},
     CodeTitle{Code::pair_unlike, "the lines of a pair are not alike"},
+    CodeTitle{Code::route_impassable, "the rope cannot run the way of its route"},
+    CodeTitle{Code::elastic_overstretched, "elastic is pulled out beyond its limit"},
     CodeTitle{Code::plug_in_unreadable, "a plug-in cannot be loaded"},
     CodeTitle{Code::plug_in_foreign, "a library is no plug-in"},
     CodeTitle{Code::plug_in_epoch, "a plug-in is built for another epoch"},
@@ -77,6 +80,8 @@ constexpr std::array titles{
     CodeTitle{Code::plug_in_answer, "a plug-in's answer cannot be used"},
     CodeTitle{Code::plug_in_twice, "a plug-in is named twice"},
     CodeTitle{Code::cannot_write, "an output cannot be written"},
+    CodeTitle{Code::wrong_call, "a call of the C library is wrong"},
+    CodeTitle{Code::out_of_memory, "the library could not go on"},
 };
 
 } // namespace

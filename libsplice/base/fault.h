@@ -12,7 +12,8 @@
 namespace libsplice {
 
 /// Codes are promised for ever: a number is never used again for something else. The hundreds name
-/// the stage: 1 job, 2 catalogue, 3 allowance, 4 cut, 5 reel, 6 plug-in, 7 writing.
+/// the stage: 1 job, 2 catalogue, 3 allowance, 4 cut, 5 reel, 6 plug-in, 7 writing, 8 the calls of
+/// the C library.
 /// `docs/faults.md` lists them all; a test compares.
 enum class Code : std::uint16_t {
     file_unreadable = 101,
@@ -46,6 +47,7 @@ enum class Code : std::uint16_t {
     strength_missing = 210,
     stretch_missing = 211,
     case_file_empty = 212,
+    beyond_stretch = 213,
 
     wrong_construction = 301,
     unknown_field = 302,
@@ -69,6 +71,8 @@ enum class Code : std::uint16_t {
     cannot_be_both = 407,
     strip_does_not_fit = 408,
     pair_unlike = 409,
+    route_impassable = 410,
+    elastic_overstretched = 411,
 
     plug_in_unreadable = 601,
     plug_in_foreign = 602,
@@ -88,6 +92,9 @@ enum class Code : std::uint16_t {
     plug_in_twice = 616,
 
     cannot_write = 701,
+
+    wrong_call = 801,
+    out_of_memory = 802,
 };
 
 /// One line of `docs/faults.md`.

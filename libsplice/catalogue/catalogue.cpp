@@ -130,6 +130,7 @@ Result<Rope> Catalogue::rope(std::string_view text) const {
         rope.breaking = like->breaking;
         rope.mass = like->mass;
         rope.stretch = like->stretch;
+        rope.braid_constant = like->braid_constant;
     }
     return rope;
 }

@@ -50,9 +50,10 @@ class Catalogue {
     /// The versions of all folders, e.g. `2026.11 + shop 3`, for a sheet's footer.
     [[nodiscard]] std::string version() const;
 
-    /// The rope that `text` names or describes. A description takes strength, mass and stretch from
-    /// the table's generic rope of just that construction, fibre and size, if there is one; what no
-    /// source gives stays absent. Code::unknown_rope, Code::rope_not_understood.
+    /// The rope that `text` names or describes. A description takes strength, mass, stretch and
+    /// braid constant from the table's generic rope of just that construction, fibre and size, if
+    /// there is one; what no source gives stays absent. Code::unknown_rope,
+    /// Code::rope_not_understood.
     [[nodiscard]] Result<Rope> rope(std::string_view text) const;
 
     // What a plug-in brings is added before a book is opened with the catalogue.

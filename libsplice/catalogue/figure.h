@@ -27,6 +27,14 @@ enum class FigureId : std::uint8_t {
     crossing,         ///< how much a locked crossing closes up at first load
     braid_constant,   ///< K of the braid over a bury
     take_up_spread,   ///< standard deviation of one end's take-up
+    take_up_tail,     ///< the tail that the spread is stated for
+    take_up_taper,    ///< and how much of it is thinned
+    braid_angle,      ///< of strand to axis in an empty hollow braid
+    packing,          ///< of a buried tail: 1 as the rope itself
+    self_friction,    ///< coefficient of friction of a fibre on itself, inside a bury
+    throat_share,     ///< share of the load that the tail carries at the throat
+    strands,          ///< strands of a hollow braid
+    blunt_loss,       ///< strength lost where a tail ends with its whole section
     tucks,            ///< full tucks
     minimum_tucks,    ///< refused below this
     per_tuck,         ///< strand length unlaid for one tuck
@@ -62,8 +70,8 @@ enum class FigureId : std::uint8_t {
     slack,            ///< rope measured slack against rope at the reference tension
     milk_out,         ///< cover pushed out at the free end, as a share of the length
     minimum_milk_out, ///< and at least this
-    stretch,          ///< elongation at the load of `stretch_load`
-    stretch_load,     ///< load of `stretch` as a share of breaking strength
+    stretch,          ///< elongation at a load; a table gives it as a RopeStretch
+    stretch_spread,   ///< spread of a stretch that is printed without one, as a share of it
     tape_fixed,       ///< error limit of a tape measure: fixed part
     tape_share,       ///< error limit of a tape measure: part in proportion to length
     design_factor,    ///< breaking strength over load that a rule asks for
@@ -96,6 +104,10 @@ enum class FigureId : std::uint8_t {
     bend_15,          ///< strength kept in wire bent round 15 of its own diameters
     bend_30,          ///< strength kept in wire bent round 30 of its own diameters
     bend_40,          ///< strength kept in wire bent round 40 of its own diameters
+    elastic_from,     ///< elastic pulled out less than this over its relaxed length hangs slack
+    elastic_up_to,    ///< a caution where elastic is pulled out farther
+    elastic_limit,    ///< refused where elastic is pulled out farther
+    elastic_loss,     ///< what elastic loses of its pull in its first weeks
     pair_tolerance,   ///< how far the lines of a pair may differ in length
     slip,             ///< share of breaking strength at which a knot starts to slip
 };
@@ -126,10 +138,12 @@ enum class FigureUnit : std::uint8_t {
 enum class SpreadOrigin : std::uint8_t { none, measured, printed_range, stated_guess };
 [[nodiscard]] std::string_view name_of(SpreadOrigin origin);
 
-/// A figure as it stands in a table. `value` and `sd` are in the printed unit.
+/// A figure as it stands in a table. `value`, `sd` and the limits are in the printed unit.
 struct Figure {
     double value = 0.0;
     double sd = 0.0;
+    double low = 0.0;  ///< the lowest it may be: as printed, else what its spread comes to
+    double high = 0.0; ///< the highest
     FigureUnit unit = FigureUnit::none;
     SpreadOrigin origin = SpreadOrigin::none;
     CitationId source{};
@@ -141,6 +155,8 @@ struct Figure {
     /// A count as it is, a percentage as a share of one, degrees as degrees.
     [[nodiscard]] double number() const { return value * factor(); }
     [[nodiscard]] double number_spread() const { return sd * factor(); }
+    [[nodiscard]] double lowest_number() const { return low * factor(); }
+    [[nodiscard]] double highest_number() const { return high * factor(); }
 
   private:
     [[nodiscard]] Length scale(Length rope) const;

@@ -8,7 +8,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 #include <utility>
+#include <vector>
 
 namespace libsplice {
 
@@ -16,23 +18,12 @@ namespace {
 
 using Units = std::span<const FigureUnit>;
 
-/// The units that a figure can be printed in: a length that is used as a share would be nonsense.
-Units units_of(FigureId id) {
-    static constexpr std::array lengths{FigureUnit::diameters, FigureUnit::mm, FigureUnit::cm,
-                                        FigureUnit::m,         FigureUnit::in, FigureUnit::ft};
-    static constexpr std::array reaches{FigureUnit::diameters, FigureUnit::mm, FigureUnit::cm,
-                                        FigureUnit::m,         FigureUnit::in, FigureUnit::ft,
-                                        FigureUnit::picks};
-    static constexpr std::array shares{FigureUnit::percent, FigureUnit::none};
-    static constexpr std::array counts{FigureUnit::none};
-    static constexpr std::array diameter_counts{FigureUnit::diameters, FigureUnit::none};
-    static constexpr std::array picks{FigureUnit::picks};
-    static constexpr std::array angles{FigureUnit::degrees};
-    static constexpr std::array forces{FigureUnit::newtons, FigureUnit::lbf};
+/// A share of a length, a strength or a pull.
+bool is_share(FigureId id) {
     switch (id) {
-    case FigureId::exit:
-        return reaches;
     case FigureId::setting:
+    case FigureId::throat_share:
+    case FigureId::blunt_loss:
     case FigureId::retained:
     case FigureId::sleeve_loss:
     case FigureId::shrinkage:
@@ -50,10 +41,41 @@ Units units_of(FigureId id) {
     case FigureId::slack:
     case FigureId::milk_out:
     case FigureId::stretch:
-    case FigureId::stretch_load:
+    case FigureId::stretch_spread:
+    case FigureId::elastic_from:
+    case FigureId::elastic_up_to:
+    case FigureId::elastic_limit:
+    case FigureId::elastic_loss:
     case FigureId::tape_share:
+        return true;
+    default:
+        return false;
+    }
+}
+
+/// The units that a figure can be printed in: a length that is used as a share would be nonsense.
+Units units_of(FigureId id) {
+    static constexpr std::array lengths{FigureUnit::diameters, FigureUnit::mm, FigureUnit::cm,
+                                        FigureUnit::m,         FigureUnit::in, FigureUnit::ft};
+    static constexpr std::array reaches{FigureUnit::diameters, FigureUnit::mm, FigureUnit::cm,
+                                        FigureUnit::m,         FigureUnit::in, FigureUnit::ft,
+                                        FigureUnit::picks};
+    static constexpr std::array counts{FigureUnit::none};
+    static constexpr std::array diameter_counts{FigureUnit::diameters, FigureUnit::none};
+    static constexpr std::array picks{FigureUnit::picks};
+    static constexpr std::array angles{FigureUnit::degrees};
+    static constexpr std::array forces{FigureUnit::newtons, FigureUnit::lbf};
+    if (is_share(id)) {
+        static constexpr std::array shares{FigureUnit::percent, FigureUnit::none};
         return shares;
+    }
+    switch (id) {
+    case FigureId::exit:
+        return reaches;
     case FigureId::braid_constant:
+    case FigureId::packing:
+    case FigureId::self_friction:
+    case FigureId::strands:
     case FigureId::tucks:
     case FigureId::minimum_tucks:
     case FigureId::set:
@@ -74,6 +96,7 @@ Units units_of(FigureId id) {
     case FigureId::picks_per_tuck:
         return picks;
     case FigureId::throat_limit:
+    case FigureId::braid_angle:
         return angles;
     case FigureId::minimum_strength:
         return forces;
@@ -132,7 +155,16 @@ std::optional<double> read_mixed_number(std::string_view text) {
 struct Spread {
     double sd = 0.0;
     SpreadOrigin origin = SpreadOrigin::none;
+    std::optional<double> low = std::nullopt; ///< limits that are printed
+    std::optional<double> high = std::nullopt;
 };
+
+/// The limits that go with a spread, unless they are printed.
+void set_limits(Figure& figure, const Spread& spread) {
+    const double half_width = spread.sd * std::numbers::sqrt3;
+    figure.low = spread.low.value_or(std::max(0.0, figure.value - half_width));
+    figure.high = spread.high.value_or(figure.value + half_width);
+}
 
 std::optional<SpreadOrigin> read_origin(TableContext& context, const Node& table) {
     const std::string text = require_text(context, table, "spread");
@@ -196,6 +228,8 @@ class ValueReader {
             return refuse("low", "\"low\" must lie below \"high\", and the value between them");
         }
         spread.sd = rectangular_spread((high - low) / 2.0);
+        spread.low = low;
+        spread.high = high;
         return true;
     }
 
@@ -260,10 +294,14 @@ std::optional<double> read_printed_number(TableContext& context, const Node& tab
 }
 
 std::optional<Figure> read_figure(TableContext& context, FigureId id, const Node& table,
-                                  std::optional<CitationId> inherited) {
-    static constexpr std::array<std::string_view, 10> keys{
+                                  std::optional<CitationId> inherited, std::string_view besides) {
+    static constexpr std::array<std::string_view, 10> own_keys{
         "value",  "unit",   "sd",      "low",        "high",
         "spread", "source", "locator", "plus_minus", "status"};
+    std::vector<std::string_view> keys(own_keys.begin(), own_keys.end());
+    if (!besides.empty()) {
+        keys.push_back(besides);
+    }
     if (table.table() == nullptr) {
         push_fault(context, Code::table_value_wrong, table, std::string(name_of(id)),
                    '"' + std::string(name_of(id)) +
@@ -282,6 +320,7 @@ std::optional<Figure> read_figure(TableContext& context, FigureId id, const Node
     figure.source = *source;
     figure.sd = spread.sd;
     figure.origin = spread.origin;
+    set_limits(figure, spread);
     return figure;
 }
 

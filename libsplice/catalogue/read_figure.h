@@ -18,8 +18,10 @@ namespace libsplice {
 /// spread as `sd`, as `low` and `high` (then `value` may be left out: the middle) or as
 /// `plus_minus` and with `spread` as the spread's origin. Limits become the standard deviation of a
 /// value that may lie anywhere between them. The unit must suit the figure. Faults are pushed.
+/// `besides` is a key of the record that the caller reads itself.
 [[nodiscard]] std::optional<Figure> read_figure(TableContext& context, FigureId id,
                                                 const Node& table,
-                                                std::optional<CitationId> inherited);
+                                                std::optional<CitationId> inherited,
+                                                std::string_view besides = {});
 
 } // namespace libsplice

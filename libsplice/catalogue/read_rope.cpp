@@ -3,6 +3,7 @@
 
 #include "libsplice/base/text.h"
 #include "libsplice/catalogue/read_figure.h"
+#include "libsplice/catalogue/read_stretch.h"
 #include "libsplice/units/read.h"
 
 #include <algorithm>
@@ -28,10 +29,9 @@ constexpr std::array force_units{PrintedUnit{"N", 1.0}, PrintedUnit{"daN", 10.0}
 constexpr std::array mass_units{
     PrintedUnit{"g/m", 0.001}, PrintedUnit{"kg/m", 1.0}, PrintedUnit{"kg/100m", 0.01},
     PrintedUnit{"lb/100ft", kilograms_per_pound / (1200.0 * metres_per_inch)}};
-constexpr std::array stretch_units{PrintedUnit{"%", 0.01}};
 constexpr std::array price_units{PrintedUnit{"per m", 1.0}};
 
-constexpr std::array<std::string_view, 17> rope_keys{"id",
+constexpr std::array<std::string_view, 18> rope_keys{"id",
                                                      "title",
                                                      "construction",
                                                      "fibre",
@@ -40,6 +40,7 @@ constexpr std::array<std::string_view, 17> rope_keys{"id",
                                                      "core_diameter",
                                                      "breaking",
                                                      "stretch",
+                                                     "braid_constant",
                                                      "mass",
                                                      "colour",
                                                      "price",
@@ -67,7 +68,9 @@ class ValueReader {
                            std::string(units.front().name) + "\", source = ... }");
             return std::nullopt;
         }
-        check_keys(context_, *node, keys_of(key));
+        constexpr std::array<std::string_view, 5> keys{"value", "unit", "source", "locator",
+                                                       "status"};
+        check_keys(context_, *node, keys);
         const auto value = read_printed_number(context_, *node, "value");
         const auto unit = read_unit(*node, units);
         const auto source = read_citation(context_, *node, inherited_);
@@ -88,32 +91,18 @@ class ValueReader {
         return value ? std::optional(Sourced<T>{T(value->value), value->source}) : std::nullopt;
     }
 
-    /// `{ value = 2.5, unit = "%", at = "20 %" }`.
-    std::optional<Sourced<StretchCurve>> read_stretch() {
-        const auto strain = read("stretch", stretch_units);
-        if (!strain) {
-            return std::nullopt;
-        }
-        const Node& node = *record_.find("stretch");
-        const std::string at = require_text(context_, node, "at");
-        const auto load = read_tension(at);
-        if (!load || load->basis != Tension::Basis::share || load->value <= 0.0) {
-            if (!at.empty()) {
-                push_fault(context_, Code::table_value_wrong, *node.find("at"), "at",
-                           "\"at\" must be a share of the breaking strength, e.g. \"20 %\"");
-            }
-            return std::nullopt;
-        }
-        return Sourced<StretchCurve>{{strain->value, load->value}, strain->source};
+    std::optional<RopeStretch> read_stretch_of_rope() {
+        const Node* node = record_.find("stretch");
+        return node == nullptr ? std::nullopt : read_stretch(context_, *node, inherited_);
+    }
+
+    /// A figure with its spread, as rules hold them.
+    std::optional<Figure> read_figure_of(FigureId id) {
+        const Node* node = record_.find(name_of(id));
+        return node == nullptr ? std::nullopt : read_figure(context_, id, *node, inherited_);
     }
 
   private:
-    static std::span<const std::string_view> keys_of(std::string_view key) {
-        static constexpr std::array<std::string_view, 6> keys{"value",   "unit",   "source",
-                                                              "locator", "status", "at"};
-        return std::span(keys).first(key == "stretch" ? keys.size() : keys.size() - 1);
-    }
-
     std::optional<double> read_unit(const Node& node, std::span<const PrintedUnit> units) {
         const std::string text = require_text(context_, node, "unit");
         const auto found = std::ranges::find(units, text, &PrintedUnit::name);
@@ -162,6 +151,19 @@ void read_diameter(TableContext& context, const Node& table, Rope& rope) {
     rope.imperial = diameter->imperial;
 }
 
+/// A rope that lacks what a value is of has no such value.
+bool check_suits(TableContext& context, const Node& table, std::string_view key, bool suits,
+                 Construction construction, std::string_view lack) {
+    const Node* node = table.find(key);
+    if (node == nullptr || suits) {
+        return true;
+    }
+    push_fault(context, Code::table_value_wrong, *node, std::string(key),
+               "a rope of construction " + std::string(name_of(construction)) + " has " +
+                   std::string(lack) + "; leave this out");
+    return false;
+}
+
 } // namespace
 
 std::optional<Rope> read_rope(TableContext& context, const Node& table) {
@@ -184,18 +186,17 @@ std::optional<Rope> read_rope(TableContext& context, const Node& table) {
     rope.core_diameter = values.read_as<Length>("core_diameter", length_units);
     rope.breaking = values.read_as<Force>("breaking", force_units);
     rope.mass = values.read_as<LineMass>("mass", mass_units);
-    rope.stretch = values.read_stretch();
+    rope.stretch = values.read_stretch_of_rope();
     rope.price = values.read("price", price_units);
+    rope.braid_constant = values.read_figure_of(FigureId::braid_constant);
     if (context.faults.count() != faults_before) {
         return std::nullopt;
     }
-    if (rope.core_diameter && !has_cover(rope.construction)) {
-        push_fault(context, Code::table_value_wrong, *table.find("core_diameter"), "core_diameter",
-                   "a rope of construction " + std::string(name_of(rope.construction)) +
-                       " has no core; leave this out");
-        return std::nullopt;
-    }
-    return rope;
+    const bool fits = check_suits(context, table, "core_diameter", has_cover(rope.construction),
+                                  rope.construction, "no core") &&
+                      check_suits(context, table, "braid_constant", has_hollow(rope.construction),
+                                  rope.construction, "no hollow braid");
+    return fits ? std::optional(std::move(rope)) : std::nullopt;
 }
 
 } // namespace libsplice

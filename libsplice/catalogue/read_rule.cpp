@@ -3,6 +3,7 @@
 
 #include "libsplice/base/text.h"
 #include "libsplice/catalogue/read_figure.h"
+#include "libsplice/catalogue/read_stretch.h"
 #include "libsplice/units/read.h"
 
 #include <algorithm>
@@ -61,7 +62,9 @@ void read_figures(TableContext& context, const Node& table, Rule& rule) {
                            did_you_mean(key, figure_names()));
             continue;
         }
-        if (const auto figure = read_figure(context, *id, value, inherited)) {
+        if (*id == FigureId::stretch) {
+            rule.stretch = read_stretch(context, value, inherited);
+        } else if (const auto figure = read_figure(context, *id, value, inherited)) {
             rule.figures.emplace_back(*id, *figure);
         }
     }
@@ -90,7 +93,7 @@ std::optional<Rule> read_rule(TableContext& context, const Node& table) {
     if (context.faults.count() != faults_before) {
         return std::nullopt;
     }
-    if (rule.figures.empty()) {
+    if (rule.figures.empty() && !rule.stretch) {
         push_fault(context, Code::table_key_missing, table, {},
                    "this rule holds no figure; give one, or take the record out");
         return std::nullopt;

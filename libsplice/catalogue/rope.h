@@ -3,8 +3,9 @@
 
 #include "libsplice/base/result.h"
 #include "libsplice/catalogue/citation.h"
+#include "libsplice/catalogue/figure.h"
+#include "libsplice/catalogue/rope_stretch.h"
 #include "libsplice/catalogue/vocabulary.h"
-#include "libsplice/mechanics/stretch.h"
 #include "libsplice/units/quantity.h"
 #include "libsplice/units/read.h"
 
@@ -33,7 +34,8 @@ struct Rope {
         measured_diameter; ///< replaces the nominal one in counting diameters
     std::optional<Sourced<Length>> core_diameter;
     std::optional<Sourced<Force>> breaking; ///< minimum breaking strength
-    std::optional<Sourced<StretchCurve>> stretch;
+    std::optional<RopeStretch> stretch;
+    std::optional<Figure> braid_constant; ///< K of its own braid, or its core's
     std::optional<Sourced<LineMass>> mass;
     std::optional<Sourced<double>> price; ///< of one metre, in the shop's own money
     std::string colour;                   ///< as the table has it; may be empty

@@ -61,26 +61,36 @@ const Figure* Rule::find(FigureId figure) const {
     return found == figures.end() ? nullptr : &found->second;
 }
 
-const Figure* Rules::find(FigureId id) const {
+template <class Find>
+auto Rules::first(Find find) const -> decltype(find(std::declval<const Rule&>())) {
+    using Found = decltype(find(std::declval<const Rule&>()));
     if (chosen_ != nullptr && chosen_->applies_to(*rope_)) {
-        if (const Figure* figure = chosen_->find(id)) {
-            return figure;
+        if (const Found found = find(*chosen_)) {
+            return found;
         }
     }
-    const auto first_of = [&](std::span<const Rule* const> rules, bool defaults_only) {
+    const auto first_of = [&](std::span<const Rule* const> rules, bool defaults_only) -> Found {
         for (const Rule* rule : rules) {
             if ((rule->is_default || !defaults_only) && rule->applies_to(*rope_)) {
-                if (const Figure* figure = rule->find(id)) {
-                    return figure;
+                if (const Found found = find(*rule)) {
+                    return found;
                 }
             }
         }
-        return static_cast<const Figure*>(nullptr);
+        return nullptr;
     };
-    if (const Figure* figure = first_of(of_kind_, true)) {
-        return figure;
+    if (const Found found = first_of(of_kind_, true)) {
+        return found;
     }
     return first_of(of_any_, false);
+}
+
+const Figure* Rules::find(FigureId id) const {
+    return first([id](const Rule& rule) { return rule.find(id); });
+}
+
+const RopeStretch* Rules::find_stretch() const {
+    return first([](const Rule& rule) { return rule.stretch ? &*rule.stretch : nullptr; });
 }
 
 Result<Figure> Rules::need(FigureId id) const {

@@ -32,6 +32,7 @@ struct Rule {
     std::optional<PrintedSize> from;  ///< smallest nominal diameter it is printed for
     std::optional<PrintedSize> up_to; ///< largest
     std::vector<std::pair<FigureId, Figure>> figures;
+    std::optional<RopeStretch> stretch; ///< of ropes of its construction and fibre
 
     [[nodiscard]] bool applies_to(const Rope& rope) const;
     /// As above, whatever the rope's size.
@@ -54,8 +55,14 @@ class Rules {
     /// Where other sizes are printed it is Code::size_not_printed, which names the sizes on either
     /// side.
     [[nodiscard]] Result<Figure> need(FigureId id) const;
+    /// The stretch, or null: no source that applies to this rope gives one.
+    [[nodiscard]] const RopeStretch* find_stretch() const;
 
   private:
+    /// What the first rule that applies has to give; null where none has.
+    template <class Find>
+    [[nodiscard]] auto first(Find find) const -> decltype(find(std::declval<const Rule&>()));
+
     const Rope* rope_;
     std::span<const Rule* const> of_kind_;
     std::span<const Rule* const> of_any_;

@@ -52,6 +52,12 @@ inline constexpr std::size_t fibre_count = 10;
            construction == Construction::parallel_core;
 }
 
+/// A hollow braid, or a core that is one, into which a tail can be led.
+[[nodiscard]] constexpr bool has_hollow(Construction construction) {
+    return construction == Construction::braid_12 || construction == Construction::double_braid ||
+           construction == Construction::core_dependent;
+}
+
 /// Measured relaxed and straight, never at a reference tension.
 [[nodiscard]] constexpr bool measured_relaxed(Construction construction) {
     return construction == Construction::shock_cord || construction == Construction::wire;

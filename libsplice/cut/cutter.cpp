@@ -1,6 +1,8 @@
 #include "libsplice/cut/cutter.h"
 
 #include "libsplice/cut/fold.h"
+#include "libsplice/cut/line_route.h"
+#include "libsplice/job/vocabulary.h"
 
 namespace libsplice {
 
@@ -49,20 +51,13 @@ const LinePlan* Cutter::find_plan(const JobLine& line) {
 std::optional<Nanometres> Cutter::read_finished(const JobLine& line) {
     LineFields fields(line, row_faults_);
     const bool has_length = !line.text(Column::length).empty();
-    const bool has_route = line.route != nullptr || !line.text(Column::route).empty();
-    if (has_length && has_route) {
+    if (has_length && has_route(line)) {
         fields.add(Fault{Code::length_or_route, "give a length or a route, not both"},
                    Column::length);
         return std::nullopt;
     }
-    if (has_route) {
-        fields.add(Fault{Code::route_not_readable,
-                         "routes are not worked out by this version; give the length"},
-                   Column::route);
-        return std::nullopt;
-    }
-    if (!has_length) {
-        fields.add(Fault{Code::length_or_route, "a line needs its finished length"},
+    if (!has_length && !has_route(line)) {
+        fields.add(Fault{Code::length_or_route, "a line needs its finished length, or a route"},
                    Column::length);
         return std::nullopt;
     }
@@ -111,14 +106,14 @@ const Piece& Cutter::cut(const JobRow& row, FaultSink& faults) {
     piece_.quantity = fields.quantity();
     piece_.finished = read_finished(line);
     const LinePlan* plan = find_plan(line);
+    if (plan != nullptr && plan->route) {
+        piece_.finished = plan->route->length();
+    }
     if (!row_faults_.empty()) {
         return refuse(faults);
     }
     if (auto fault = fold(*plan, *piece_.finished, piece_)) {
-        const bool of_end_a = fault->field == "end_a";
-        const Column column = of_end_a                  ? Column::end_a
-                              : fault->field == "end_b" ? Column::end_b
-                                                        : Column::length;
+        const Column column = find_column(fault->field).value_or(Column::length);
         fault->at = line.place(line.cell(column));
         row_faults_.push_back(*std::move(fault));
         return refuse(faults);

@@ -1,5 +1,6 @@
 #include "libsplice/cut/fold.h"
 
+#include "libsplice/cut/elastic.h"
 #include "libsplice/cut/layout.h"
 #include "libsplice/cut/spread.h"
 #include "libsplice/cut/verdict.h"
@@ -39,7 +40,9 @@ void add_length(Ledger& ledger, const LinePlan& plan, Nanometres finished) {
         return Row{item,      Group::tape, SpreadOrigin::printed_range,
                    cited_job, length,      rectangular_spread(limit)};
     };
-    ledger.add(measured(Item::finished_length, finished), {});
+    Row asked = measured(Item::finished_length, finished);
+    asked.source = plan.route ? cited_geometry : cited_job;
+    ledger.add(asked, {});
     for (const End end : both_ends) {
         if (const auto fitting = plan.end(end).fitting_length) {
             ledger.add(measured(Item::fitting, -*fitting), end);
@@ -68,23 +71,27 @@ void add_shrinkage(Ledger& ledger, const LengthShare& shrinkage) {
 
 /// From the state that was asked for to the rope on the bench; on the loaded path only.
 void add_states(Ledger& ledger, const LinePlan& plan) {
-    const Nanometres loaded = ledger.sum();
+    const Nanometres unloaded = plan.route ? plan.route->unloaded : 0;
+    const Nanometres loaded = ledger.sum() - unloaded;
     const double factor = (1.0 + plan.marking_strain) / (1.0 + plan.working_strain);
     if (const Nanometres change = share_of(loaded, factor - 1.0); change != 0) {
-        ledger.add(Item::stretch, change, plan.strain_source);
+        // Both strains err together: the spread is that of their difference.
+        const double sd = plan.strain_spread * std::abs(from_nanometres(change).si()) /
+                          (1.0 + plan.working_strain);
+        ledger.add(
+            Row{Item::stretch, Group::own, plan.strain_origin, plan.strain_source, change, sd}, {});
     }
-    const auto add_share = [&](Item item, const LengthShare& share) {
-        const Nanometres at_marking = ledger.sum();
+    const auto add_share = [&](Item item, const LengthShare& share, Nanometres at_marking) {
         ledger.add(Row{item, Group::own, share.origin, share.source,
                        share_of(at_marking, 1.0 / (1.0 + share.share) - 1.0),
                        from_nanometres(at_marking).si() * share.sd},
                    {});
     };
     if (plan.bedding) {
-        add_share(Item::bedding, *plan.bedding);
+        add_share(Item::bedding, *plan.bedding, ledger.sum() - unloaded);
     }
     if (plan.slack) {
-        add_share(Item::slack, *plan.slack);
+        add_share(Item::slack, *plan.slack, ledger.sum());
     }
     if (plan.shrinkage) {
         add_shrinkage(ledger, *plan.shrinkage);
@@ -140,9 +147,13 @@ std::optional<Fault> fold(const LinePlan& plan, Nanometres finished, Piece& piec
     add_over(ledger, plan, piece.ledger);
 
     piece.plan = &plan;
+    piece.loaded = loaded;
     piece.cut = ledger.sum();
     piece.over = outside_tail(piece.ledger, other(plan.made_first));
     if (auto fault = check_room(plan, piece, finished)) {
+        return fault;
+    }
+    if (auto fault = find_elastic(plan, piece)) {
         return fault;
     }
     place_marks(plan, piece);

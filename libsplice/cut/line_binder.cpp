@@ -2,6 +2,7 @@
 
 #include "libsplice/cut/line_ends.h"
 #include "libsplice/cut/line_fields.h"
+#include "libsplice/cut/line_route.h"
 #include "libsplice/cut/line_states.h"
 #include "libsplice/cut/line_way.h"
 #include "libsplice/cut/person_rules.h"
@@ -94,6 +95,9 @@ std::optional<LinePlan> LineBinder::bind(const JobLine& line, std::vector<Fault>
     read_way(line, fields, plan);
     plan.rope = find_rope(line, fields);
     bind_ends(line, book_, ends_, fields, plan);
+    if (plan.rope != nullptr && has_route(line) && line.text(Column::length).empty()) {
+        bind_route(line, faults, plan);
+    }
     if (faults.size() != faults_before) {
         return std::nullopt;
     }

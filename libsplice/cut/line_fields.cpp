@@ -81,6 +81,27 @@ std::optional<Tension> LineFields::tension(Column column) {
     return *tension;
 }
 
+std::optional<double> LineFields::share(Column column) {
+    const auto text = line_.text(column);
+    if (text.empty()) {
+        return std::nullopt;
+    }
+    const bool percent = text.ends_with('%');
+    const auto number = read_number(percent ? trimmed(text.substr(0, text.size() - 1)) : text);
+    if (!number) {
+        add(Fault{Code::not_a_number,
+                  "\"" + std::string(text) + "\" is no share; write it like 30 %"},
+            column);
+        return std::nullopt;
+    }
+    if (*number < 0.0) {
+        add(Fault{Code::value_out_of_range, "\"" + std::string(text) + "\" must not be negative"},
+            column);
+        return std::nullopt;
+    }
+    return percent ? *number / 100.0 : *number;
+}
+
 std::int64_t LineFields::quantity() {
     const auto text = line_.text(Column::quantity);
     if (text.empty()) {

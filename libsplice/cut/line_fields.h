@@ -25,6 +25,8 @@ class LineFields {
                                                     std::span<const std::string_view> words);
     [[nodiscard]] bool yes(Column column);
     [[nodiscard]] std::optional<Tension> tension(Column column);
+    /// A share, written `30 %` or `0.3`, 0 or more. Code::not_a_number, Code::value_out_of_range.
+    [[nodiscard]] std::optional<double> share(Column column);
     /// 1 to 1,000,000.
     [[nodiscard]] std::int64_t quantity();
 

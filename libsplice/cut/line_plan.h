@@ -45,6 +45,15 @@ struct Tape {
     CitationId source{};
 };
 
+/// What the tables say of elastic that is pulled out over its relaxed length; each may be null. The
+/// book owns them.
+struct ElasticRange {
+    const Figure* from = nullptr;  ///< below it the line hangs slack
+    const Figure* up_to = nullptr; ///< a caution above
+    const Figure* limit = nullptr; ///< refused above
+    const Figure* loss = nullptr;  ///< of its pull, in its first weeks
+};
+
 /// A sleeve put on over the line; a piece of rope of its own.
 struct Sleeve {
     Length finished; ///< along the line
@@ -52,6 +61,22 @@ struct Sleeve {
     Length cut;      ///< what to cut for it, before it is opened over the line
     Length sd;
     CitationId source{};
+};
+
+/// The finished length of a line that is given as a route.
+struct RouteLength {
+    Nanometres unloaded = 0;            ///< of that, rope that carries no load: the hand's tail
+    Length straight;                    ///< in straight parts
+    Length wrapped;                     ///< round sheaves, pins and rails
+    std::size_t turns = 0;              ///< how many of those there are
+    std::optional<Length> tail_eased;   ///< of a purchase
+    std::optional<Length> tail_hauled;  ///< of a purchase whose hauled state is given
+    std::optional<Length> least_sheave; ///< the smallest that the line turns on
+    bool eased = false;                 ///< the longest state, which carries no load
+    bool tension_left_out = false;      ///< the job gave one, which does not belong to that state
+
+    /// The whole way.
+    [[nodiscard]] Nanometres length() const { return to_nanometres(straight + wrapped); }
 };
 
 /// What a line depends on. The rope and the allowances are owned by the LineBinder that made the
@@ -67,6 +92,7 @@ struct LinePlan {
     std::optional<End> closing;
     Fit fit = Fit::least;
     std::optional<Nanometres> tolerance;
+    std::optional<RouteLength> route; ///< none: the job gives the length
     bool bedded = false;
     bool person = false;
     std::optional<Force> load;
@@ -74,10 +100,11 @@ struct LinePlan {
     MarkingPull::Basis marking_basis{};
     Force marking_pull;             ///< 0: relaxed and straight, or slack
     std::optional<Length> headroom; ///< bearing point of end a to the sheave, hoisted
-    std::optional<Length> travel;   ///< from hoisted to lowered
-    std::optional<Length> cleat;    ///< bearing point of end a to the cleat, hoisted
-    std::optional<Length> passes;   ///< the smallest hole or sheave that the line goes through
-    Nanometres pair_tolerance = 0;  ///< how far the lines of a pair may differ
+    std::optional<Length> travel;  ///< from hoisted to lowered; of elastic: how much longer it gets
+    std::optional<Length> cleat;   ///< bearing point of end a to the cleat, hoisted
+    std::optional<Length> passes;  ///< the smallest hole or sheave that the line goes through
+    Nanometres pair_tolerance = 0; ///< how far the lines of a pair may differ
+    std::optional<Sourced<Length>> advised_sheave; ///< the least that its rope should turn on
     std::optional<Sourced<Length>> cover_at_cleat; ///< cover that has to lie beyond the cleat
     std::optional<Sleeve> sleeve;
     std::vector<const Rule*> person_rules; ///< what is asked of rope that carries a person
@@ -90,6 +117,10 @@ struct LinePlan {
     double working_strain = 0.0; ///< at the line's tension
     double marking_strain = 0.0; ///< at the marking pull
     CitationId strain_source{};
+    double strain_spread = 0.0; ///< standard deviation of both strains, as a share of them
+    SpreadOrigin strain_origin = SpreadOrigin::none;
+    std::optional<RopeStretch> stretch;   ///< of its rope, where a source gives one
+    std::optional<ElasticRange> elastic;  ///< where elastic is pulled out in its shortest state
     std::optional<LengthShare> slack;     ///< where the rope is marked slack
     std::optional<LengthShare> bedding;   ///< absent: bedded, or no source gives one
     std::optional<LengthShare> shrinkage; ///< where the line will be washed and a source gives it

@@ -1,45 +1,18 @@
 #include "libsplice/cut/line_states.h"
 
+#include "libsplice/cut/elastic.h"
 #include "libsplice/mechanics/stretch.h"
 
 namespace libsplice {
 
 namespace {
 
-/// The rope's own curve, else that of its construction and fibre.
-std::optional<Sourced<StretchCurve>> stretch_of(const Rope& rope, const Rules& rules) {
-    if (rope.stretch) {
-        return rope.stretch;
-    }
-    const auto strain = rules.find(FigureId::stretch);
-    const auto load = rules.find(FigureId::stretch_load);
-    if (strain == nullptr || load == nullptr) {
-        return std::nullopt;
-    }
-    return Sourced<StretchCurve>{{strain->number(), load->number()}, strain->source};
-}
-
 std::string described(const Rope& rope) {
     return std::string(name_of(rope.construction)) + ' ' + std::string(name_of(rope.fibre));
 }
 
-/// The pull as a share of breaking strength.
-std::optional<double> share_of(const Tension& tension, const Rope& rope) {
-    if (tension.basis == Tension::Basis::share) {
-        return tension.value;
-    }
-    if (!rope.breaking) {
-        return std::nullopt;
-    }
-    const Force pull = tension.basis == Tension::Basis::force ? Force(tension.value)
-                                                              : reference_tension(rope.diameter);
-    return pull / rope.breaking->value;
-}
-
-void bind_strains(const Rules& rules, const Tension& marked_at, LineFields& fields,
-                  LinePlan& plan) {
-    const auto curve = stretch_of(*plan.rope, rules);
-    if (!curve) {
+void bind_strains(const Tension& marked_at, LineFields& fields, LinePlan& plan) {
+    if (!plan.stretch) {
         fields.add(Fault{Code::stretch_missing,
                          "no source gives the stretch of " + described(*plan.rope) +
                              "; give the length at the reference tension (leave tension empty) and "
@@ -47,20 +20,17 @@ void bind_strains(const Rules& rules, const Tension& marked_at, LineFields& fiel
                    Column::tension);
         return;
     }
-    const auto working = share_of(plan.tension, *plan.rope);
-    const auto marking = share_of(marked_at, *plan.rope);
+    const auto working = strain_at(*plan.stretch, plan.tension, *plan.rope);
+    const auto marking = strain_at(*plan.stretch, marked_at, *plan.rope);
     if (!working || !marking) {
-        fields.add(
-            Fault{Code::strength_missing,
-                  "no source gives the breaking strength of this " + described(*plan.rope) +
-                      ", which its stretch is counted in; name a rope of the tables that has "
-                      "one, or leave tension empty"},
-            Column::tension);
+        fields.add(working ? marking.error() : working.error(), Column::tension);
         return;
     }
-    plan.working_strain = curve->value.at(*working);
-    plan.marking_strain = curve->value.at(*marking);
-    plan.strain_source = curve->source;
+    plan.working_strain = *working;
+    plan.marking_strain = *marking;
+    plan.strain_source = plan.stretch->source;
+    plan.strain_spread = plan.stretch->spread;
+    plan.strain_origin = plan.stretch->origin;
 }
 
 std::optional<LengthShare> share_from(const Figure* figure) {
@@ -111,6 +81,12 @@ void bind_states(const Book& book, const CutSettings& settings, LineFields& fiel
     if (fixed != nullptr && share != nullptr) {
         plan.tape = {fixed->length(plan.rope->diameter), share->number(), share->source};
     }
+    plan.stretch = stretch_of(*plan.rope, rules);
+    if (plan.rope->construction == Construction::shock_cord) {
+        bind_elastic(rules, fields, plan);
+        return;
+    }
+    refuse_elastic_columns(fields, *plan.rope);
     if (measured_relaxed(plan.rope->construction)) {
         if (plan.tension.basis != Tension::Basis::reference) {
             fields.add(Fault{Code::measured_relaxed,
@@ -127,7 +103,7 @@ void bind_states(const Book& book, const CutSettings& settings, LineFields& fiel
         marked_at = {Tension::Basis::force, settings.marking_pull.load.si()};
     }
     if (!(plan.tension == marked_at)) {
-        bind_strains(rules, marked_at, fields, plan);
+        bind_strains(marked_at, fields, plan);
     }
     if (!plan.bedded) {
         plan.bedding = share_from(rules.find(FigureId::bedding));

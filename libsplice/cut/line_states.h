@@ -8,7 +8,8 @@ namespace libsplice {
 
 /// Sets the plan's strains, bedding-in, slack, shrinkage, milk-out and tape from its rope, tension
 /// and ends, which stand in it already. Code::measured_relaxed, Code::slack_for_exact,
-/// Code::stretch_missing, Code::strength_missing.
+/// Code::stretch_missing, Code::strength_missing, Code::beyond_stretch; Code::cannot_be_both for a
+/// `stretch` that does not go with the rope or with a tension.
 void bind_states(const Book& book, const CutSettings& settings, LineFields& fields, LinePlan& plan);
 
 } // namespace libsplice

@@ -77,6 +77,9 @@ void bind_way(const Book& book, LineFields& fields, LinePlan& plan) {
     if (const auto cover = rules.find(FigureId::cover_at_cleat)) {
         plan.cover_at_cleat = {cover->length(plan.rope->diameter), cover->source};
     }
+    if (const auto sheave = rules.find(FigureId::advised_sheave)) {
+        plan.advised_sheave = {sheave->length(plan.rope->diameter), sheave->source};
+    }
     if (const auto pair = rules.find(FigureId::pair_tolerance)) {
         plan.pair_tolerance = to_nanometres(pair->length(plan.rope->diameter));
     }

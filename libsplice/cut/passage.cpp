@@ -16,6 +16,9 @@ constexpr std::string_view cover_on_sheave_lowered =
     "lowered, the place where the cover goes in lies on the sheave: move the cover's end";
 constexpr std::string_view cover_short_of_cleat =
     "the cover does not reach far enough beyond the cleat when hoisted: take less of it off";
+constexpr std::string_view small_sheave =
+    "the route turns on a sheave that is smaller than is advised for this rope: it loses strength "
+    "there and wears";
 constexpr std::string_view too_thick = "the rope is thicker over the bury than the smallest thing "
                                        "that it has to pass: it will not run "
                                        "through";
@@ -51,6 +54,10 @@ void add_passage_cautions(const LinePlan& plan, std::vector<PieceCaution>& cauti
         if (plan.travel && cover_end_lies_on(end, *plan.headroom + *plan.travel)) {
             add(cover_on_sheave_lowered, cited_geometry, End::a);
         }
+    }
+    if (plan.route && plan.route->least_sheave && plan.advised_sheave &&
+        *plan.route->least_sheave < plan.advised_sheave->value) {
+        cautions.push_back({{small_sheave, plan.advised_sheave->source}, {}});
     }
     const auto cover_end = end.find(ValueName::cover_end_m);
     if (plan.cleat && cover_end && plan.cover_at_cleat &&

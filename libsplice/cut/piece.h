@@ -36,6 +36,15 @@ struct PieceCaution {
     std::optional<End> end;
 };
 
+/// Elastic, which is pulled out over its relaxed length wherever it is.
+struct Elastic {
+    Nanometres relaxed = 0; ///< between the bearing points
+    double shortest = 0.0;  ///< how far it is pulled out where its way is shortest, as a share
+    std::optional<double> longest;      ///< likewise at the other end of its travel
+    std::optional<Force> pull_shortest; ///< its pull there, where a source gives it
+    std::optional<Force> pull_longest;
+};
+
 /// One row of a job worked out. Texts are borrowed from the job's line and the plan and live until
 /// the next piece. A refused piece has a fault, no ledger and no marks.
 struct Piece {
@@ -56,6 +65,7 @@ struct Piece {
     const Fault* fault = nullptr;   ///< null in a piece that can be cut
 
     std::optional<Nanometres> finished; ///< as far as it could be read
+    Nanometres loaded = 0; ///< rope between the bearing points, in the state that was asked for
     Nanometres cut = 0;
     std::vector<LedgerRow> ledger;
     std::vector<PieceMark> marks; ///< those of end a ascending, then those of end b
@@ -68,6 +78,7 @@ struct Piece {
     /// Breaking strength over the stated load, less what the ends are known to lose; an upper bound
     /// where an end's loss is not known.
     std::optional<double> design_factor;
+    std::optional<Elastic> elastic; ///< of elastic of which the job says how far it is pulled out
     std::vector<PieceCaution> cautions;
 };
 

@@ -1,5 +1,6 @@
 #include "libsplice/cut/verdict.h"
 
+#include "libsplice/cut/elastic.h"
 #include "libsplice/cut/layout.h"
 #include "libsplice/cut/passage.h"
 #include "libsplice/cut/spread.h"
@@ -55,6 +56,9 @@ constexpr std::string_view wear_caution = "rope for wear lies outside the end ma
                                           "cut or whipped, or make that end first";
 constexpr std::string_view milk_first_caution =
     "cover is milked out at this end, which is made first: make the other end first instead";
+constexpr std::string_view eased_caution =
+    "the length is that of the eased purchase, which carries no load: nothing has been taken off "
+    "for the stretch at the tension that the job gives";
 constexpr std::string_view bedding_caution =
     "no source gives the bedding-in of this rope: load it before it is marked";
 
@@ -174,6 +178,10 @@ std::optional<Fault> collect_cautions(const LinePlan& plan, Piece& piece) {
         piece.cautions.push_back({{wash_caution, cited_job}, std::nullopt});
     }
     add_passage_cautions(plan, piece.cautions);
+    add_elastic_cautions(plan, piece);
+    if (plan.route && plan.route->tension_left_out) {
+        piece.cautions.push_back({{eased_caution, cited_job}, std::nullopt});
+    }
     if (plan.wear != 0 && last.made) {
         piece.cautions.push_back({{wear_caution, cited_geometry}, other(plan.made_first)});
     }

@@ -13,21 +13,6 @@ namespace libsplice {
 
 namespace {
 
-/// A heading taken apart: `length [m]` is `length` and `m`.
-struct HeadingText {
-    std::string_view name;
-    std::optional<std::string_view> unit = {};
-};
-
-HeadingText split_unit(std::string_view heading) {
-    const std::size_t open = heading.find('[');
-    if (open == std::string_view::npos || !heading.ends_with(']')) {
-        return {heading};
-    }
-    return {trimmed(heading.substr(0, open)),
-            trimmed(heading.substr(open + 1, heading.size() - open - 2))};
-}
-
 class HeadingReader {
   public:
     HeadingReader(const CsvRecords& records, std::span<const std::string_view> end_fields,
@@ -105,10 +90,9 @@ class HeadingReader {
         }
         const auto unit = read_length_unit(*heading.unit);
         if (!unit) {
-            refuse({Code::unknown_column,
-                    "the unit " + in_quotes(*heading.unit) + " of the column " +
-                        in_quotes(heading.name) + " is not known; write mm, cm, m, in or ft",
-                    at, std::string(heading.name)});
+            Fault fault = unknown_unit(heading);
+            fault.at = at;
+            refuse(std::move(fault));
         }
         return unit;
     }
@@ -128,6 +112,23 @@ class HeadingReader {
 };
 
 } // namespace
+
+HeadingText split_unit(std::string_view heading) {
+    const std::size_t open = heading.find('[');
+    if (open == std::string_view::npos || !heading.ends_with(']')) {
+        return {heading};
+    }
+    return {trimmed(heading.substr(0, open)),
+            trimmed(heading.substr(open + 1, heading.size() - open - 2))};
+}
+
+Fault unknown_unit(const HeadingText& heading) {
+    return {Code::unknown_column,
+            "the unit " + in_quotes(heading.unit.value_or("")) + " of the column " +
+                in_quotes(heading.name) + " is not known; write mm, cm, m, in or ft",
+            {},
+            std::string(heading.name)};
+}
 
 Result<std::vector<CsvColumn>> read_heading(const CsvRecords& records,
                                             std::span<const std::string_view> end_fields,

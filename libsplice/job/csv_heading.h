@@ -14,6 +14,15 @@
 
 namespace libsplice {
 
+/// A heading taken apart: `length [m]` is `length` and `m`.
+struct HeadingText {
+    std::string_view name;
+    std::optional<std::string_view> unit = {};
+};
+[[nodiscard]] HeadingText split_unit(std::string_view heading);
+/// The fault of a heading whose unit is none that we know; it has no place.
+[[nodiscard]] Fault unknown_unit(const HeadingText& heading);
+
 /// One column: a fixed one, a field of an end, or nothing where the heading is blank.
 struct CsvColumn {
     std::variant<std::monostate, Column, EndFieldName> what;

@@ -6,10 +6,11 @@ namespace libsplice {
 namespace {
 
 constexpr std::array<std::string_view, column_count> names{
-    "name",  "boat",   "quantity",  "rope",       "length", "route",  "tension",  "end_a",
-    "end_b", "fit",    "tolerance", "made_first", "state",  "bedded", "person",   "load",
-    "spare", "extra",  "wear",      "pair",       "thread", "lot",    "colour",   "note",
-    "strip", "sleeve", "headroom",  "travel",     "cleat",  "passes", "turnable", "wash",
+    "name",   "boat",   "quantity", "rope",      "length",     "route",    "tension",
+    "end_a",  "end_b",  "fit",      "tolerance", "made_first", "state",    "bedded",
+    "person", "load",   "spare",    "extra",     "wear",       "pair",     "thread",
+    "lot",    "colour", "note",     "strip",     "sleeve",     "headroom", "travel",
+    "cleat",  "passes", "turnable", "wash",      "stretch",
 };
 
 constexpr std::array<std::string_view, column_count> meanings{
@@ -41,11 +42,13 @@ constexpr std::array<std::string_view, column_count> meanings{
     "how far the cover is taken off, from the bearing point of end a on the finished line",
     "a sleeve over the line, its finished length and where it starts: 0.6 m at 8.2 m",
     "from the bearing point of end a to the sheave it comes up to, hoisted",
-    "how far the line runs from hoisted to lowered",
+    "how far the line runs from hoisted to lowered; of elastic: how much longer its way gets",
     "from the bearing point of end a to the cleat, hoisted",
     "the smallest hole or sheave that the made line goes through",
     "yes if the line is to be turned end for end when one end is worn; no unless given",
     "yes if the line will be washed or soaked after it is made; no unless given",
+    "how far elastic is pulled out over its relaxed length where its way is shortest, as 30 %; its "
+    "length is that way",
 };
 
 } // namespace

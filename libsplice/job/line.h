@@ -48,8 +48,9 @@ enum class Column : std::uint8_t {
     passes,
     turnable,
     wash,
+    stretch,
 };
-inline constexpr std::size_t column_count = 32;
+inline constexpr std::size_t column_count = 33;
 
 /// The two ends of a line.
 enum class End : std::uint8_t { a, b };

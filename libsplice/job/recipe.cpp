@@ -16,7 +16,7 @@ constexpr std::array deciding{
     Column::fit,      Column::tolerance, Column::made_first, Column::bedded, Column::person,
     Column::load,     Column::spare,     Column::extra,      Column::wear,   Column::strip,
     Column::sleeve,   Column::headroom,  Column::travel,     Column::cleat,  Column::passes,
-    Column::turnable, Column::wash,
+    Column::turnable, Column::wash,      Column::stretch,
 };
 
 /// Seven bits a byte, the lowest first; the last byte has its high bit clear.

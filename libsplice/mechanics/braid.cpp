@@ -7,6 +7,11 @@
 
 namespace libsplice {
 
+std::array<BuriedPart, 2> tapered_tail(Length tail, Length taper, double section,
+                                       double section_at_end) {
+    return {BuriedPart{tail - taper, section, section}, BuriedPart{taper, section, section_at_end}};
+}
+
 double braid_constant(Angle braid_angle, double packing) {
     const double tangent = std::tan(braid_angle.si());
     return 2.0 * packing * tangent * tangent;
@@ -38,6 +43,18 @@ std::optional<Length> host_over(const BuriedPart& part, double constant) {
     // The integral of dx / sqrt(1 - K a) over an even taper; written with the sum of the two shares
     // in the denominator, it holds for a part of constant section and for K = 0 as well.
     return part.length * (2.0 / (*start + *end));
+}
+
+std::optional<Length> take_up_over(std::span<const BuriedPart> tail, double constant) {
+    Length take_up;
+    for (const BuriedPart& part : tail) {
+        const auto host = host_over(part, constant);
+        if (!host) {
+            return std::nullopt;
+        }
+        take_up += *host - part.length;
+    }
+    return take_up;
 }
 
 Length diameter_over_bury(Length rope, double section) {

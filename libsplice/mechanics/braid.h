@@ -3,7 +3,9 @@
 
 #include "libsplice/units/quantity.h"
 
+#include <array>
 #include <optional>
+#include <span>
 
 namespace libsplice {
 
@@ -14,6 +16,11 @@ struct BuriedPart {
     double section_at_start = 1.0;
     double section_at_end = 1.0;
 };
+
+/// A tail of length `tail` that keeps its section over its first part and is thinned evenly over
+/// the last, `taper` (at most the tail), to `section_at_end`.
+[[nodiscard]] std::array<BuriedPart, 2>
+tapered_tail(Length tail, Length taper, double section = 1.0, double section_at_end = 0.0);
 
 /// The rope constant K of a braid whose strands lie at `braid_angle` to the axis while it is empty,
 /// with the tail packed by `packing` (1: as the rope itself): K = 2 packing tan^2(angle). From
@@ -32,6 +39,10 @@ struct BuriedPart {
 /// Host rope, measured while it is empty, that one part of a buried tail takes up; nothing where
 /// the tail does not go in.
 [[nodiscard]] std::optional<Length> host_over(const BuriedPart& part, double constant);
+
+/// Host rope that a buried tail takes up beyond the tail's own length; nothing where it does not go
+/// in.
+[[nodiscard]] std::optional<Length> take_up_over(std::span<const BuriedPart> tail, double constant);
 
 /// Outer diameter of a rope of diameter `rope` over a tail of section `section`: d sqrt(1 +
 /// section).

@@ -27,6 +27,10 @@ Length turn_round_two(Length first, Length second, Length gap, Length rope) {
     return Length(legs + std::numbers::pi * (r + s) + 2.0 * step * std::asin(step / apart));
 }
 
+Length turn_round_rectangle(Length wide, Length deep, Length rope) {
+    return 2.0 * (wide + deep) + rope * std::numbers::pi;
+}
+
 double load_past(double turns, double friction) {
     Expects(turns >= 0.0 && friction > 0.0);
     return std::exp(-full_turn * friction * turns);

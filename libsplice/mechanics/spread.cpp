@@ -1,8 +1,10 @@
 #include "libsplice/mechanics/spread.h"
 
 #include <boost/math/distributions/normal.hpp>
+#include <boost/math/distributions/students_t.hpp>
 #include <gsl/assert>
 
+#include <cmath>
 #include <numbers>
 
 namespace libsplice {
@@ -24,6 +26,40 @@ double chance_outside(double tolerance, double spread) {
 double rectangular_spread(double half_width) {
     Expects(half_width >= 0.0);
     return half_width * std::numbers::inv_sqrt3;
+}
+
+Sample sample_of(std::span<const double> values) {
+    Expects(!values.empty());
+    const auto count = static_cast<double>(values.size());
+    double sum = 0.0;
+    for (const double value : values) {
+        sum += value;
+    }
+    const double mean = sum / count;
+    double squares = 0.0;
+    for (const double value : values) {
+        squares += (value - mean) * (value - mean);
+    }
+    const double spread = values.size() > 1 ? std::sqrt(squares / (count - 1.0)) : 0.0;
+    return {values.size(), mean, spread};
+}
+
+double student_quantile(double probability, double degrees) {
+    Expects(probability > 0.0 && probability < 1.0 && degrees >= 1.0);
+    return boost::math::quantile(boost::math::students_t_distribution<double>(degrees),
+                                 probability);
+}
+
+double prediction_limit(const Sample& sample, double probability) {
+    Expects(sample.count >= 2);
+    const auto count = static_cast<double>(sample.count);
+    return sample.mean + student_quantile(probability, count - 1.0) * sample.spread *
+                             std::sqrt(1.0 + 1.0 / count);
+}
+
+double prediction_half_width(const Sample& sample, double probability) {
+    // As much is left out above as below.
+    return prediction_limit(sample, (1.0 + probability) / 2.0) - sample.mean;
 }
 
 } // namespace libsplice

@@ -1,6 +1,9 @@
 // Spreads of lengths and what they mean for the risk of coming out short.
 #pragma once
 
+#include <cstddef>
+#include <span>
+
 namespace libsplice {
 
 /// The number of standard deviations that a normally distributed length stays under with
@@ -14,5 +17,30 @@ namespace libsplice {
 /// Standard deviation of a value of which only the limits, `half_width` to either side, are known
 /// and which may lie anywhere between them: half width / sqrt(3).
 [[nodiscard]] double rectangular_spread(double half_width);
+
+/// What was measured of several pieces made alike.
+struct Sample {
+    std::size_t count = 0;
+    double mean = 0.0;
+    double spread = 0.0; ///< standard deviation with one degree of freedom fewer; 0 for one piece
+};
+
+/// Mean and standard deviation of one value or more, in their unit.
+[[nodiscard]] Sample sample_of(std::span<const double> values);
+
+/// The number of standard deviations, estimated with `degrees` degrees of freedom (1 or more), that
+/// a normally distributed value stays under with probability `probability` (strictly between 0 and
+/// 1): the quantile of Student's t.
+[[nodiscard]] double student_quantile(double probability, double degrees);
+
+/// What the next piece stays under with probability `probability` (strictly between 0 and 1),
+/// judged by a sample of two or more made alike: mean + t s sqrt(1 + 1/n), t with n - 1 degrees of
+/// freedom. It is the limit of the next piece, not of the mean. One-sided prediction limit of the
+/// normal law, from memory after Hahn & Meeker.
+[[nodiscard]] double prediction_limit(const Sample& sample, double probability);
+
+/// How far to either side of the mean the next piece lies at most, with probability `probability`:
+/// the two-sided prediction interval's half width. Ranges as above.
+[[nodiscard]] double prediction_half_width(const Sample& sample, double probability);
 
 } // namespace libsplice

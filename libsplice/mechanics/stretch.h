@@ -3,17 +3,49 @@
 
 #include "libsplice/units/quantity.h"
 
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <vector>
+
 namespace libsplice {
 
-/// Load against elongation as a straight line through one printed point: `strain` at `load_share`
-/// of the breaking strength. Fair between the reference tension and working loads, where the
-/// bedding-in of a new rope, which is kept apart, is done.
-struct StretchCurve {
-    double strain = 0.0;     ///< elongation at the printed point, 0.025 for 2.5 %
-    double load_share = 0.0; ///< the load of the printed point as a share of breaking strength
+/// A printed point of a load-elongation curve, both over 0.
+struct StretchPoint {
+    double load = 0.0;   ///< a share of the breaking strength, or newtons
+    double strain = 0.0; ///< elongation there, 0.025 for 2.5 %
+};
 
-    /// Elongation at a load given as a share of the breaking strength.
-    [[nodiscard]] double at(double share) const { return strain * share / load_share; }
+/// Whether loads and elongations of the points, in their order, both rise from 0 on.
+[[nodiscard]] bool rises(std::span<const StretchPoint> points);
+
+/// Load against elongation between the reference tension and working loads, where the bedding-in of
+/// a new rope, which is kept apart, is done. Loads are in whatever the points were given in.
+class StretchCurve {
+  public:
+    /// A straight line from no load through one point and on. Fair near that point.
+    [[nodiscard]] static StretchCurve line(StretchPoint point);
+    /// strain = A load^m through two points that rise, and on beyond them.
+    [[nodiscard]] static StretchCurve power(StretchPoint first, StretchPoint second);
+    /// A smooth curve from no load through three or more points that rise, which never falls
+    /// between them; it stops at the last.
+    [[nodiscard]] static StretchCurve through(std::vector<StretchPoint> points);
+
+    /// Whether the curve says anything of this load, which is 0 or more.
+    [[nodiscard]] bool reaches(double load) const;
+    /// Elongation at a load that the curve reaches.
+    [[nodiscard]] double at(double load) const;
+    /// The load of this elongation, 0 or more; nothing where the curve stops below it.
+    [[nodiscard]] std::optional<double> load_at(double strain) const;
+    /// The points that it was given, the last one last.
+    [[nodiscard]] std::span<const StretchPoint> points() const { return points_; }
+
+  private:
+    enum class Form : std::uint8_t { line, power, through };
+    StretchCurve(Form form, std::vector<StretchPoint> points);
+
+    Form form_;
+    std::vector<StretchPoint> points_;
 };
 
 /// The length at `to_strain` of a rope that is `length` long at `from_strain`.

@@ -18,6 +18,22 @@ void write_marks(JsonText& json, const Allowance& allowance, const Names& names)
     json.end_array();
 }
 
+/// The pairs dropped from a buried tail; empty where its strands are not known.
+void write_taper(JsonText& json, const Allowance& allowance, const Names& names) {
+    json.begin_array();
+    for (const Thinning& pair : allowance.taper) {
+        json.begin_object();
+        json.text("mark", names.of(pair.mark));
+        json.metres("from_end_m", pair.from_tail_end);
+        json.number("strands_left", static_cast<double>(pair.strands_left));
+        json.number("section", pair.section);
+        json.metres("outside_m", pair.outside);
+        json.metres("step_m", pair.step);
+        json.end_object();
+    }
+    json.end_array();
+}
+
 void write_values(JsonText& json, const Allowance& allowance, const Names& names) {
     json.begin_object();
     for (const Value& value : allowance.values) {
@@ -42,6 +58,27 @@ void write_cautions(JsonText& json, const Allowance& allowance, Citing& citing) 
     json.end_array();
 }
 
+/// The rope's stretch where it is printed, point by point.
+void write_stretch(JsonText& json, const std::optional<RopeStretch>& stretch, Citing& citing) {
+    if (!stretch) {
+        json.null();
+        return;
+    }
+    json.begin_object();
+    json.key("points");
+    json.begin_array();
+    for (const StretchPoint& point : stretch->curve.points()) {
+        json.begin_object();
+        json.number(stretch->by_force ? "load_n" : "load_share", point.load);
+        json.number("strain", point.strain);
+        json.end_object();
+    }
+    json.end_array();
+    json.number("sd_share", stretch->spread);
+    json.text("source", citing.text(stretch->source));
+    json.end_object();
+}
+
 } // namespace
 
 void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book) {
@@ -56,6 +93,8 @@ void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book) 
     write_ledger(json, ledger_of(allowance), "end", citing);
     json.key("marks");
     write_marks(json, allowance, book.names());
+    json.key("taper");
+    write_taper(json, allowance, book.names());
     json.key("steps");
     write_steps(json, {allowance, book.names()});
     json.key("values");
@@ -69,6 +108,8 @@ void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book) 
     }
     json.key("cautions");
     write_cautions(json, allowance, citing);
+    json.key("stretch");
+    write_stretch(json, stretch_of(sheet.rope, book.common_rules(sheet.rope)), citing);
     write_plug_ins(json, book);
     json.key("sources");
     write_sources(json, citing);

@@ -2,6 +2,7 @@
 #include "libsplice/sheet/piece_text.h"
 #include "libsplice/sheet/text_facts.h"
 #include "libsplice/sheet/text_marks.h"
+#include "libsplice/sheet/text_stretch.h"
 #include "libsplice/sheet/writers.h"
 
 #include <array>
@@ -38,6 +39,21 @@ void write_values(Page& page, const Allowance& allowance, const Names& names, Un
     }
 }
 
+/// What is left of a buried tail after each pair, and what that makes of the rope over it.
+void write_taper(Page& page, const Allowance& allowance, const Names& names, UnitSystem units) {
+    constexpr std::array columns{PageColumn{18}, PageColumn{15, true}, PageColumn{11, true},
+                                 PageColumn{14, true}, PageColumn{10, true}};
+    page.row(columns, std::array<std::string, 5>{"mark", "strands left", "section", "rope over it",
+                                                 "thinner by"});
+    for (const Thinning& pair : allowance.taper) {
+        page.row(columns,
+                 std::array<std::string, 5>{
+                     std::string(names.of(pair.mark)), std::to_string(pair.strands_left),
+                     show_number(pair.section, 2), show_fine(from_nanometres(pair.outside), units),
+                     show_fine(from_nanometres(pair.step), units)});
+    }
+}
+
 void write_cautions(Page& page, const Allowance& allowance, UnitSystem units, Citing& citing) {
     for (const Caution& caution : allowance.cautions) {
         std::string text;
@@ -59,6 +75,10 @@ void write_end_as_text(const EndSheet& sheet, Output& output, const Book& book,
     write_ledger(page, ledger_of(allowance), "allowance", options.units, citing);
     page.section("MARKS");
     write_marks(page, marks_of(allowance), book.names(), options.units);
+    if (!allowance.taper.empty()) {
+        page.section("TAPER");
+        write_taper(page, allowance, book.names(), options.units);
+    }
     if (!allowance.values.empty()) {
         page.section("FIGURES");
         write_values(page, allowance, book.names(), options.units);
@@ -69,6 +89,8 @@ void write_end_as_text(const EndSheet& sheet, Output& output, const Book& book,
     write_cautions(page, allowance, options.units, citing);
     page.fact("Strength", allowance.retained ? show_retained(*allowance.retained, citing)
                                              : std::string("no source says what this end retains"));
+    const auto rules = book.common_rules(sheet.rope);
+    page.fact("Stretch", show_printed_stretch(stretch_of(sheet.rope, rules), citing));
     page.blank();
     page.rule('=');
     write_care(page);

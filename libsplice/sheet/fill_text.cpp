@@ -42,7 +42,8 @@ void append_value(std::string& into, std::string_view name, const Filling& filli
 
 std::string show_value(const Value& value, const Names& names, UnitSystem units) {
     const std::string_view name = names.of(value.name);
-    if (value.name == ValueName::over_bury_m) { // a diameter: whole millimetres are too coarse
+    // Diameters: whole millimetres are too coarse.
+    if (value.name == ValueName::over_bury_m || value.name == ValueName::end_step_m) {
         return show_fine(Length(value.value), units);
     }
     if (name.ends_with(length_ending)) {

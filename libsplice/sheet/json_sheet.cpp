@@ -1,8 +1,10 @@
 // A cut sheet as JSON, piece by piece.
 #include "libsplice/base/version.h"
 #include "libsplice/sheet/json_parts.h"
+#include "libsplice/sheet/json_stretch.h"
 #include "libsplice/sheet/person_rules.h"
 #include "libsplice/sheet/piece_text.h"
+#include "libsplice/sheet/route_facts.h"
 #include "libsplice/sheet/words.h"
 #include "libsplice/sheet/writers.h"
 
@@ -12,8 +14,8 @@ namespace {
 
 class JsonSheet : public SheetWriter {
   public:
-    JsonSheet(Output& output, const Book& book)
-        : output_(output), json_(output), book_(book), citing_(book) {}
+    JsonSheet(Output& output, const Book& book, bool working)
+        : output_(output), json_(output), book_(book), citing_(book), working_(working) {}
 
     void begin() override;
     void piece(const Piece& piece) override;
@@ -36,6 +38,7 @@ class JsonSheet : public SheetWriter {
     const Book& book_;
     Citing citing_;
     std::string text_;
+    bool working_;
 };
 
 void JsonSheet::begin() {
@@ -69,6 +72,11 @@ void JsonSheet::piece(const Piece& piece) {
     json_.number("design_factor", piece.design_factor);
     write_person_rules(json_, piece, citing_);
     write_sleeve(piece);
+    write_route(json_, piece);
+    write_stretch(json_, piece, citing_);
+    if (working_) {
+        write_lengths_at_pulls(json_, piece);
+    }
     json_.end_object();
 }
 
@@ -219,8 +227,9 @@ void JsonSheet::write_job_texts(const Piece& piece) {
 
 } // namespace
 
-std::unique_ptr<SheetWriter> json_sheet(Output& output, const Book& book) {
-    return std::make_unique<JsonSheet>(output, book);
+std::unique_ptr<SheetWriter> json_sheet(Output& output, const Book& book,
+                                        const SheetOptions& options) {
+    return std::make_unique<JsonSheet>(output, book, options.working);
 }
 
 } // namespace libsplice

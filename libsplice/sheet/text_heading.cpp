@@ -1,5 +1,6 @@
 #include "libsplice/sheet/text_heading.h"
 
+#include "libsplice/sheet/route_facts.h"
 #include "libsplice/sheet/text_facts.h"
 #include "libsplice/sheet/words.h"
 
@@ -41,6 +42,12 @@ std::string tension_of(const LinePlan& plan, UnitSystem units) {
         return "at " + show_share(plan.tension.value) + " of breaking strength";
     case Tension::Basis::reference:
         break;
+    }
+    if (plan.elastic) {
+        return "its way where it is shortest, pulled out " + show_share(plan.working_strain);
+    }
+    if (plan.route && plan.route->eased) {
+        return "eased, without load";
     }
     return measured_relaxed(plan.rope->construction) ? "relaxed and straight"
                                                      : "at the reference tension";
@@ -111,6 +118,7 @@ void write_heading(Page& page, const Piece& piece, UnitSystem units) {
         finished += ", " + std::string(piece.state);
     }
     page.fact("Finished", finished + ", " + tension_of(plan, units));
+    write_route(page, piece, units);
     page.fact("Fit", fit_of(piece, units));
     if (plan.closing) {
         page.fact("Measured", datum_of(plan.end(*plan.closing), units));

@@ -4,6 +4,7 @@
 #include "libsplice/sheet/text_end.h"
 #include "libsplice/sheet/text_facts.h"
 #include "libsplice/sheet/text_heading.h"
+#include "libsplice/sheet/text_stretch.h"
 #include "libsplice/sheet/words.h"
 #include "libsplice/sheet/working.h"
 #include "libsplice/sheet/writers.h"
@@ -27,6 +28,7 @@ class TextSheet : public SheetWriter {
             return;
         }
         write_heading(page_, piece, options_.units);
+        write_stretch_facts(page_, piece, options_.units, citing_);
         write_work(piece);
         write_line_cautions(piece);
         write_strength(piece);
@@ -115,6 +117,7 @@ class TextSheet : public SheetWriter {
         if (options_.working) {
             page_.section("LEDGER, WORKED OUT");
             write_working(page_, piece, options_.units, citing_);
+            write_lengths_at_pulls(page_, piece, options_.units, citing_);
         } else if (options_.ledger) {
             page_.section("LEDGER");
             write_ledger(page_, piece.ledger, "cut length", options_.units, citing_);

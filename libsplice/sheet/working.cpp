@@ -2,6 +2,7 @@
 
 #include "libsplice/cut/spread.h"
 #include "libsplice/sheet/ledger_group.h"
+#include "libsplice/sheet/route_facts.h"
 #include "libsplice/sheet/text_facts.h"
 #include "libsplice/sheet/words.h"
 
@@ -63,11 +64,12 @@ std::string in_diameters(const Terms& terms) {
 std::optional<Formula> formula_of_stretch(const Terms& terms) {
     const double marking = terms.plan().marking_strain;
     const double working = terms.plan().working_strain;
-    return Formula{"L ((1 + m)/(1 + w) - 1)",
-                   terms.number("L", terms.before()) +
-                       " between the bearing points, m = " + percent(marking) +
-                       " at the marking pull, w = " + percent(working) + " at the line's tension",
-                   terms.before() * ((1.0 + marking) / (1.0 + working) - 1.0)};
+    return Formula{
+        "L ((1 + m)/(1 + w) - 1)",
+        terms.number("L", terms.before()) + " between the bearing points, m = " + percent(marking) +
+            " at the marking pull, w = " + percent(working) +
+            (terms.plan().elastic ? " where its way is shortest" : " at the line's tension"),
+        terms.before() * ((1.0 + marking) / (1.0 + working) - 1.0)};
 }
 
 /// Rope that will be longer by a share once it is in use is cut shorter, and the other way round.
@@ -212,6 +214,7 @@ std::string in_words(const Terms& terms) {
     const LinePlan& plan = terms.plan();
     switch (terms.entry.row.item) {
     case Item::finished_length:
+        return plan.route ? route_working(*plan.route, terms.units) : "as the job says";
     case Item::extra:
     case Item::wear:
         return "as the job says";

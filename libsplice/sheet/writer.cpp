@@ -35,7 +35,7 @@ std::unique_ptr<SheetWriter> sheet_writer(Format format, Output& output, const B
     case Format::csv:
         return csv_sheet(output, book, options);
     case Format::json:
-        return json_sheet(output, book);
+        return json_sheet(output, book, options);
     }
     Expects(false);
     return nullptr;

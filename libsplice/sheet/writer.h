@@ -21,8 +21,8 @@ enum class Format : std::uint8_t { text, csv, json };
 struct SheetOptions {
     UnitSystem units = UnitSystem::metric; ///< JSON is in SI whatever this says
     bool ledger = false;                   ///< text: show every row of the ledger
-    bool working = false;                  ///< text: and how each row is worked out
-    double risk = 0.01;                    ///< the risk that the spares were worked out for
+    bool working = false; ///< show how each row is worked out, and lengths at several pulls
+    double risk = 0.01;   ///< the risk that the spares were worked out for
 };
 
 /// Writes a cut sheet piece by piece; memory does not grow with their number.

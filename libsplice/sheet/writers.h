@@ -9,7 +9,8 @@ namespace libsplice {
                                                       const SheetOptions& options);
 [[nodiscard]] std::unique_ptr<SheetWriter> csv_sheet(Output& output, const Book& book,
                                                      const SheetOptions& options);
-[[nodiscard]] std::unique_ptr<SheetWriter> json_sheet(Output& output, const Book& book);
+[[nodiscard]] std::unique_ptr<SheetWriter> json_sheet(Output& output, const Book& book,
+                                                      const SheetOptions& options);
 
 void write_end_as_text(const EndSheet& sheet, Output& output, const Book& book,
                        const SheetOptions& options);

@@ -179,6 +179,14 @@ TEST(CoverOverJoin, TheThickPieceGivesUpOnlyItsCut) {
 }
 
 TEST(CoverOverJoin, NeedsToKnowBothLines) {
+    // The first stitch lies 1.25 D of a 10 mm line from the cover's end.
+    const auto nose = [](std::string_view tail) {
+        return try_end("cover-over-join", "core-dependent HMPE 6 mm",
+                       {{"side", "thin"}, {"thin", "10 mm"}, {"tail", tail}});
+    };
+    ASSERT_FALSE(nose("12 mm").has_value());
+    EXPECT_EQ(nose("12 mm").error().code, Code::field_out_of_range);
+    EXPECT_TRUE(nose("13 mm").has_value());
     EXPECT_EQ(refuse_end("cover-over-join", "braid-12 HMPE 4 mm").field, "side");
     EXPECT_EQ(
         refuse_end("cover-over-join", "double-braid polyester 8 mm", {{"side", "thick"}}).field,

@@ -1,6 +1,8 @@
 // The invented ropes of the demo, as the demo's pages show them.
 #include "lookup.h"
 
+#include <array>
+
 namespace libsplice {
 namespace {
 
@@ -26,11 +28,8 @@ void expect_row(const Row& row) {
     EXPECT_NEAR(si(rope->core_diameter), row.core / 1000, 1e-12) << row.id;
     EXPECT_NEAR(si(rope->breaking), row.breaking * 1000, 1e-6) << row.id;
     EXPECT_NEAR(si(rope->mass), row.mass / 1000, 1e-12) << row.id;
-    EXPECT_NEAR(rope->stretch ? rope->stretch->value.strain : 0.0, row.stretch / 100, 1e-12)
-        << row.id;
-    if (rope->stretch) {
-        EXPECT_DOUBLE_EQ(rope->stretch->value.load_share, 0.2) << row.id;
-    }
+    const bool by_share = rope->stretch && !rope->stretch->by_force;
+    EXPECT_NEAR(by_share ? rope->stretch->curve.at(0.2) : 0.0, row.stretch / 100, 1e-12) << row.id;
     EXPECT_DOUBLE_EQ(rope->price->value, row.price) << row.id;
     EXPECT_EQ(shipped().citations().at(rope->mass->source).status, Status::demo) << row.id;
     EXPECT_FALSE(rope->generic) << row.id;
@@ -61,6 +60,21 @@ TEST(DemoRopes, AreAsInvented) {
              Row{"demo-wire-4", 4, 0, 9.8, 66, 0, 4.6},
          }) {
         expect_row(row);
+    }
+}
+
+TEST(DemoRopes, ShockCordPullsAsInvented) {
+    constexpr std::array strains{0.14, 0.30, 0.50, 0.75, 1.05};
+    for (const auto& [id, step] :
+         {std::pair{"demo-shock-5", 15.0}, std::pair{"demo-shock-8", 40.0}}) {
+        const auto rope = shipped().rope(id);
+        ASSERT_TRUE(rope && rope->stretch && rope->stretch->by_force) << id;
+        const auto points = rope->stretch->curve.points();
+        ASSERT_EQ(points.size(), strains.size()) << id;
+        for (std::size_t i = 0; i < strains.size(); ++i) {
+            EXPECT_DOUBLE_EQ(points[i].load, step * static_cast<double>(i + 1)) << id;
+            EXPECT_NEAR(points[i].strain, strains[i], 1e-12) << id;
+        }
     }
 }
 

@@ -52,12 +52,16 @@ TEST(Figures, LimitsBecomeAStandardDeviation) {
     EXPECT_NEAR(range.sd, 1.1547005, 1e-7);
     EXPECT_EQ(range.origin, SpreadOrigin::printed_range);
     EXPECT_NEAR(range.number_spread(), 0.011547005, 1e-9);
+    EXPECT_DOUBLE_EQ(range.lowest_number(), 0.04);
+    EXPECT_DOUBLE_EQ(range.highest_number(), 0.08);
 
     const Figure either_way =
         figure_of(FigureId::beyond_loop,
                   "value = 15, plus_minus = 4, unit = \"D\", spread = \"stated guess\"");
     EXPECT_DOUBLE_EQ(either_way.value, 15.0);
     EXPECT_NEAR(either_way.sd, 2.3094011, 1e-7);
+    EXPECT_NEAR(either_way.low, 11.0, 1e-12);
+    EXPECT_NEAR(either_way.high, 19.0, 1e-12);
     EXPECT_EQ(either_way.origin, SpreadOrigin::stated_guess);
 
     const Figure lopsided = figure_of(

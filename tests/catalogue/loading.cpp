@@ -249,7 +249,7 @@ TEST(Loading, RopesAreCheckedValueByValue) {
         rope_record("r", "mass = { value = 0, unit = \"g/m\", " + cited + " }"));
     EXPECT_EQ(fault.field, "value");
     fault = only_fault_of_ropes(
-        rope_record("r", "stretch = { value = 2, unit = \"%\", at = \"20 N\", " + cited + " }"));
+        rope_record("r", "stretch = { value = 2, unit = \"%\", at = \"20\", " + cited + " }"));
     EXPECT_EQ(fault.field, "at");
     fault = only_fault_of_ropes(
         rope_record("r", "stretch = { value = 2, unit = \"%\", " + cited + " }"));

@@ -3,6 +3,8 @@
 
 #include <gmock/gmock.h>
 
+#include <cmath>
+
 namespace libsplice {
 namespace {
 
@@ -79,8 +81,7 @@ TEST(RopeLookup, DescriptionsTakeFiguresFromTheFirstGenericRope) {
     EXPECT_EQ(rope->title, "braid-12 HMPE 6 mm");
     EXPECT_DOUBLE_EQ(rope->breaking->value.si(), 30'000.0);
     EXPECT_DOUBLE_EQ(rope->mass->value.si(), 0.020);
-    EXPECT_DOUBLE_EQ(rope->stretch->value.strain, 0.007);
-    EXPECT_DOUBLE_EQ(rope->stretch->value.load_share, 0.2);
+    EXPECT_DOUBLE_EQ(rope->stretch->curve.at(0.2), 0.007);
     EXPECT_EQ(to_text(catalogue.citations().at(rope->breaking->source)), "book p. 1");
     EXPECT_FALSE(catalogue.rope("braid-12 HMPE 6.1 mm")->breaking.has_value());
     EXPECT_FALSE(catalogue.rope("braid-12 polyester 6 mm")->breaking.has_value());
@@ -132,6 +133,35 @@ TEST(RopeRecords, MayCarryMeasuredAndCoreDiameter) {
     EXPECT_DOUBLE_EQ(rope->counting_diameter().si(), 0.0066);
     EXPECT_EQ(to_nanometres(rope->core_diameter->value), 4'762'500);
     EXPECT_DOUBLE_EQ(rope->price->value, 3.5);
+}
+
+TEST(RopeRecords, MayHoldABraidConstantWithItsSpread) {
+    const Folder folder;
+    folder.write("ropes/all.toml",
+                 rope_record("own", "generic = true\nbraid_constant = { value = 0.21, low = 0.19, "
+                                    "high = 0.24, spread = \"measured\", " +
+                                        cited + " }"));
+    const Catalogue catalogue = load({folder.path()});
+    // The record is generic, so a rope described as it is one.
+    for (const auto& name : {"own", "braid-12 HMPE 6 mm"}) {
+        const auto rope = catalogue.rope(name);
+        ASSERT_TRUE(rope && rope->braid_constant) << name;
+        EXPECT_DOUBLE_EQ(rope->braid_constant->value, 0.21);
+        EXPECT_NEAR(rope->braid_constant->sd, 0.025 / std::sqrt(3.0), 1e-12);
+        EXPECT_EQ(rope->braid_constant->origin, SpreadOrigin::measured);
+        EXPECT_EQ(catalogue.citations().at(rope->braid_constant->source).locator, "p. 1");
+    }
+}
+
+TEST(RopeRecords, ABraidConstantIsOfAHollowBraid) {
+    const Folder folder;
+    folder.write("ropes/all.toml",
+                 "[[rope]]\nid = \"laid\"\ntitle = \"laid\"\nconstruction = \"laid-3\"\n"
+                 "fibre = \"nylon\"\ndiameter = \"12 mm\"\nbraid_constant = { value = 0.2, " +
+                     cited + " }\n");
+    const auto faults = testing::faults_of({folder.path()});
+    ASSERT_EQ(faults.size(), 1U);
+    EXPECT_THAT(faults[0].text, HasSubstr("has no hollow braid"));
 }
 
 } // namespace

@@ -50,7 +50,7 @@ constexpr std::array mistakes{
     Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,,,,,,,,-1 m", Code::value_out_of_range, 36, "extra"},
     Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,,,,,,,,,whiped", Code::unknown_kind, 37, "end_b"},
     Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,,,,,,,,,bare,9 mm", Code::unknown_field, 42, "end_b.stub"},
-    Mistake{"a,demo-shock-5,4 m,,,,,,,,10 N", Code::measured_relaxed, 27, "tension"},
+    Mistake{"a,demo-wire-4,4 m,,,,,,,,10 N", Code::measured_relaxed, 26, "tension"},
 };
 
 TEST(Faults, AllOfThemAtTheirPlaces) {

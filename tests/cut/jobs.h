@@ -69,13 +69,14 @@ struct Run {
     Counts counts;
 };
 
-inline Run cut_text(std::string_view csv, const CutSettings& settings = {},
-                    const Book& book = shipped_book()) {
+/// The file's name says whether the text is CSV or TOML.
+inline Run cut_file(std::string_view text, const std::string& name, const CutSettings& settings,
+                    const Book& book) {
     Run run;
     run.cutter = std::make_unique<Cutter>(book, settings);
     FaultSink faults(1000);
-    Input input = Input::of_text(csv, "job.csv");
-    const auto whole = read_csv_job(input, book.field_names(), faults, [&](const JobRow& row) {
+    Input input = Input::of_text(text, name);
+    const auto whole = read_job(input, book.field_names(), faults, [&](const JobRow& row) {
         const Piece& piece = run.cutter->cut(row, faults);
         Made made{piece, std::string(piece.name), std::nullopt};
         if (piece.fault != nullptr) {
@@ -89,6 +90,15 @@ inline Run cut_text(std::string_view csv, const CutSettings& settings = {},
     run.faults = faults.kept();
     run.counts = run.cutter->counts();
     return run;
+}
+
+inline Run cut_text(std::string_view csv, const CutSettings& settings = {},
+                    const Book& book = shipped_book()) {
+    return cut_file(csv, "job.csv", settings, book);
+}
+
+inline Run cut_toml(std::string_view toml) {
+    return cut_file(toml, "job.toml", {}, shipped_book());
 }
 
 inline Run cut_lines(const std::vector<Line>& lines, const CutSettings& settings = {},

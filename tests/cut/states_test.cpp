@@ -20,6 +20,9 @@ TEST(Stretch, OfTheRopesOwnRecord) {
     // 2.8 % at 20 %: at the reference tension 0.000784532. 10 m (1.000784532/1.028 - 1).
     const auto one = cut_one(with(sheet, {{"tension", "20 %"}}));
     EXPECT_NEAR(length_of(one.piece(), Item::stretch), -264.7419066, 1e-4);
+    // Printed without a spread: a fifth of 264.7419066, over 1.028.
+    EXPECT_NEAR(spread_of(one.piece(), Item::stretch), 51.50620751, 1e-4);
+    EXPECT_EQ(find_row(one.piece(), Item::stretch)->origin, SpreadOrigin::stated_guess);
 }
 
 TEST(Stretch, OfDoubleBraidPolyesterAsPrinted) {
@@ -34,6 +37,8 @@ TEST(Stretch, OfDoubleBraidPolyesterAsPrinted) {
     const Book book = open_book({tables_folder(), shop.path()});
     const auto one = cut_one(with(sheet, {{"rope", "shop-8"}, {"tension", "20 %"}}), {}, book);
     EXPECT_NEAR(length_of(one.piece(), Item::stretch), -237.0685366, 1e-4);
+    // 0.4 of 2.5 % as a guess: 16 % of the row, over 1.025.
+    EXPECT_NEAR(spread_of(one.piece(), Item::stretch), 37.00582059, 1e-4);
 }
 
 TEST(Stretch, ForceAndShareAreOneTension) {
@@ -75,6 +80,12 @@ TEST(Stretch, WithoutStrengthIsRefused) {
         refuse_one(with(sheet, {{"rope", "double-braid polyester 8 mm"}, {"tension", "500 N"}}))
             .code,
         Code::strength_missing);
+    // Print stops at 30 % for 12-strand HMPE.
+    const auto beyond =
+        refuse_one(with(sheet, {{"rope", "braid-12 HMPE 5 mm"}, {"tension", "31 %"}}));
+    EXPECT_EQ(beyond.code, Code::beyond_stretch);
+    EXPECT_EQ(beyond.field, "tension");
+    EXPECT_TRUE(says(beyond, "printed up to 30 % of breaking strength"));
     EXPECT_EQ(
         refuse_one(with(sheet, {{"rope", "solid-braid manila 8 mm"}, {"tension", "20 %"}})).code,
         Code::stretch_missing);
@@ -116,8 +127,8 @@ TEST(Slack, IsRefusedForAnExactLine) {
     EXPECT_EQ(fault.field, "fit");
 }
 
-TEST(Relaxed, ShockCordAndWireTakeNoTension) {
-    for (const std::string rope : {"demo-shock-5", "demo-wire-4", "wire stainless-steel 3 mm"}) {
+TEST(Relaxed, WireTakesNoTension) {
+    for (const std::string rope : {"demo-wire-4", "wire stainless-steel 3 mm"}) {
         const auto fault = refuse_one(with(sheet, {{"rope", rope}, {"tension", "100 N"}}));
         EXPECT_EQ(fault.code, Code::measured_relaxed) << rope;
         EXPECT_EQ(fault.field, "tension") << rope;

@@ -37,11 +37,11 @@ def eye_on(pin, diameter, rope):
     return low
 
 
-def host_over(full, taper, k):
-    """Host over a part in full section and one thinned evenly to nothing: docs/eyes.md."""
+def host_over(full, taper, k, end=0.0):
+    """Host over a part in full section and one thinned evenly to `end` of it: docs/eyes.md."""
     refuse_if(k >= 1, 304)
     root = math.sqrt(1 - k)
-    return full / root + 2 * taper / (root + 1)
+    return full / root + 2 * taper / (root + math.sqrt(1 - k * end))
 
 
 @dataclass
@@ -177,13 +177,38 @@ class EndMaker:
         refuse_if(least and nanometres(tail) < nanometres(least.value), 307)
         self.taper = self.given("taper", self.sized("taper").value * tail / usual.value)
         refuse_if(self.taper > tail, 310)
+        drops = self.pairs()
         self.exit = self.given("exit", self.sized("exit").value * tail / usual.value)
         self.end.person_tail = person.value if person else 0
         self.end.tail = tail
         self.end.row("tail", tail)
+        for j in range(drops, 0, -1):
+            self.mark(f"drop pair {j}", self.at + self.taper * (1 - j / (drops + 1)))
         if self.taper > 0:
             self.mark("taper start", self.at + self.taper)
         self.at += tail
+
+    def pairs(self):
+        """grip.md: how many pairs are dropped, and what is left at the end of an even taper."""
+        usual = self.figure("strands")
+        strands = int(self.fields.get("strands", usual.value if usual else 0))
+        refuse_if(strands % 2, 304)
+        given = int(self.fields["pairs"]) if "pairs" in self.fields else None
+        refuse_if(given and self.taper == 0, 304)
+        refuse_if(given == 0 and self.taper > 0 and "taper" in self.fields, 304)
+        if given == 0 or self.taper == 0:
+            self.taper, self.thick_end = 0.0, 1.0
+            return 0
+        refuse_if(given and not strands, 305)
+        most = strands // 2 - 1 if strands else 0
+        refuse_if(given and given > most, 304)
+        drops = most if given is None else given
+        self.thick_end = 1 - drops / most if strands else 0.0
+        return drops
+
+    def braid(self):
+        """K, and its own standard deviation where the rope's record has one."""
+        return self.rope.braid or (self.figure("braid_constant").value, 0.0)
 
     def tucks(self):
         tucks = int(self.fields.get("tucks", self.figure("tucks").value))
@@ -234,9 +259,10 @@ class EndMaker:
         self.at += rope
 
     def bury(self):
-        end, tail, k = self.end, self.end.tail, self.figure("braid_constant").value
-        spread = self.sized("take_up_spread").value
-        take_up = host_over(tail - self.taper, self.taper, k) - tail
+        end, tail, (k, sd) = self.end, self.end.tail, self.braid()
+        over = lambda constant: host_over(tail - self.taper, self.taper, constant, self.thick_end) - tail
+        take_up = over(k)
+        spread = take_up - over(max(0, k - sd)) if sd else self.sized("take_up_spread").value
         end.row("take-up", take_up, spread, "take-up")
         end.host = tail + take_up
         self.mark("bury end", self.at + end.host)
@@ -249,7 +275,7 @@ class EndMaker:
             closes = self.sized("crossing")
             crossing = -closes.value
             end.row("crossing closes up", crossing, closes.sd, "setting")
-        over_cover = self.cover(k, tail, take_up) if self.kind == "stripped-eye" else 0.0
+        over_cover = self.cover(k, sd, tail, take_up) if self.kind == "stripped-eye" else 0.0
         end.shift = take_up + setting + crossing + over_cover
 
     def setting(self, tail):
@@ -262,13 +288,15 @@ class EndMaker:
         self.end.row("setting", -share * tail, 0 if given is not None else usual.sd * tail, "setting")
         return -share * tail
 
-    def cover(self, k, tail, take_up):
+    def cover(self, k, sd, tail, take_up):
         """stripped-eye.md: the cover's section is (D / core)^2 - 1 of the core's; a tail of it lies there."""
         section = (self.rope.nominal / self.d) ** 2 - 1
         usual, gap = self.figure("cover_tail").value * self.rope.nominal, self.sized("cover_gap").value
         cover = length(self.fields["cover_tail"], self.rope.nominal) if "cover_tail" in self.fields else usual
         over = host_over(cover / 2, cover / 2, k * section) - cover
-        self.end.row("take-up over the cover's tail", over, over * 2.5 / 4.7978069, "take-up")
+        less = host_over(cover / 2, cover / 2, max(0, k - sd) * section) - cover
+        stated = host_over(48, 24, k) - 72  # what the tables' spread of 2.5 D is stated for
+        self.end.row("take-up over the cover's tail", over, over - less if sd else over * 2.5 / stated, "take-up")
         least = self.end.to_throat + tail + gap + cover
         cover_end = self.given("cover_end", least)
         refuse_if(nanometres(cover_end) < nanometres(least), 408)

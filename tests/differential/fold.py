@@ -49,7 +49,8 @@ class Line:
 
     def answer(self):
         refuse_if("tolerance" in self.row and self.fit != "exact", 406)
-        refuse_if("tension" in self.row and self.rope.construction in NO_LOAD, 405)
+        refuse_if("tension" in self.row and self.rope.construction == "wire", 405)
+        refuse_if("stretch" in self.row and self.rope.construction != "shock-cord", 407)
         slack = self.bench.marking_pull == "slack" and self.rope.construction not in NO_LOAD
         refuse_if(slack and self.fit == "exact", 404)
         ends = {e: EndMaker(self.tables, self.rope, self.row.get(f"end_{e}", "bare"),
@@ -85,6 +86,8 @@ class Line:
                 path += self.add("pin centre to bearing point", e, pin / 2)
         refuse_if(path <= 0, 402)
         self.asked_path = path
+        if self.rope.construction == "shock-cord":
+            return self.elastic(path)
         if self.rope.construction in NO_LOAD:
             return path
         path += self.stretch(path)
@@ -97,7 +100,7 @@ class Line:
         return path
 
     def stretch(self, path):
-        """From the pull of the length to the pull of the marks; PHYSICS E, one point of the curve."""
+        """From the pull of the length to the pull of the marks; PHYSICS E, along the rope's curve."""
         reference = (self.rope.nominal * 1e3) ** 2 / 8 * PULLS["kgf"]
         asked = self.row.get("tension")
         at = self.bench.marking_pull
@@ -105,14 +108,31 @@ class Line:
         working = self.force(asked) if asked else reference
         if working == marked:
             return 0
-        curve = self.rope.stretch
-        if not curve:
-            found = self.tables.figure("stretch", self.rope)
-            refuse_if(found is None, 211)
-            curve = (found.value, self.tables.figure("stretch_load", self.rope).value)
+        curve = self.tables.stretch(self.rope)
+        refuse_if(curve is None, 211)
         refuse_if(self.rope.breaking is None, 210)
-        strain = lambda pull: curve[0] * pull / self.rope.breaking / curve[1]
-        return self.add("stretch", None, path * ((1 + strain(marked)) / (1 + strain(working)) - 1))
+        m, w = (curve.at(pull / self.rope.breaking) for pull in (marked, working))
+        change = path * ((1 + m) / (1 + w) - 1)
+        return self.add("stretch", None, change, curve.spread * abs(change) / (1 + w))
+
+    def elastic(self, path):
+        """Shock cord is pulled out where its way is shortest, and farther at the end of its travel."""
+        asked, tension = self.row.get("stretch"), self.row.get("tension")
+        refuse_if(asked and tension, 407)
+        if not asked and not tension:
+            return path
+        ratio, spread = (float(asked.rstrip(" %")) / 100, 0.0) if asked else self.pulled_out(tension)
+        limit = self.tables.figure("elastic_limit", self.rope).value
+        travel = length(self.row.get("travel", "0 m"))
+        refuse_if((path + travel) / path * (1 + ratio) - 1 > limit or ratio > limit, 411)
+        change = path / (1 + ratio) - path
+        return path + self.add("stretch", None, change, spread * abs(change) / (1 + ratio))
+
+    def pulled_out(self, tension):
+        curve = self.tables.stretch(self.rope)
+        refuse_if(curve is None, 211)
+        pull = self.force(tension)
+        return curve.at(pull if curve.by_force else pull / self.rope.breaking), curve.spread
 
     def force(self, text):
         value, unit = text.split()

@@ -13,12 +13,13 @@ OVERLAY = {
         f'measured_diameter = {{ value = {measured}, unit = "mm" }}\n'
         'breaking = { value = 17, unit = "kN" }\n'
         'stretch = { value = 1.7, unit = "%", at = "25 %" }\n'
+        + (f'braid_constant = {{ value = {braid}, spread = "measured" }}\n' if braid else "")
         + (f'core_diameter = {{ value = {core}, unit = "mm" }}\n' if core else "") + "\n"
-        for name, construction, fibre, size, measured, core in (
-            ("odd-b12-hmpe-5", "braid-12", "HMPE", 5, 5.4, None),
-            ("odd-b12-poly-6", "braid-12", "polyester", 6, 5.7, None),
-            ("odd-cd-hmpe-6", "core-dependent", "HMPE", 6, 6.3, 4.1),
-            ("odd-db-poly-10", "double-braid", "polyester", 10, 10.6, None),
+        for name, construction, fibre, size, measured, core, braid in (
+            ("odd-b12-hmpe-5", "braid-12", "HMPE", 5, 5.4, None, "0.21, sd = 0.012"),
+            ("odd-b12-poly-6", "braid-12", "polyester", 6, 5.7, None, "0.19, low = 0.17, high = 0.22"),
+            ("odd-cd-hmpe-6", "core-dependent", "HMPE", 6, 6.3, 4.1, "0.1, sd = 0.02"),
+            ("odd-db-poly-10", "double-braid", "polyester", 10, 10.6, None, None),
         )),
 }
 
@@ -65,6 +66,8 @@ def bury_fields(chance, rope):
         fields["tail"] = chance.choice([f"{chance.randint(40, 110)} D", mm(chance, 250, 600)])
     if chance.random() < 0.3:
         fields["taper"] = chance.choice(["0 mm", f"{chance.randint(5, 30)} D"])
+    if chance.random() < 0.3:
+        fields["pairs"] = str(chance.choice([0] + [1, 2, 3, 4, 5] * 3 + [6]))
     if chance.random() < 0.2:
         fields["exit"] = f"{chance.randint(120, 150)} D"
     if chance.random() < 0.3:
@@ -101,6 +104,8 @@ def end_fields(chance, kind, rope):
         if chance.random() < 0.3:
             size = float(re.search(r"(\d+)(?: mm)?$", rope)[1])
             fields["core"] = mm(chance, 0.55 * size, 0.8 * size)
+        if chance.random() < 0.5:
+            fields["strands"] = str(chance.choice([8, 12, 16, 24] * 3 + [13]))
         if chance.random() < 0.3:
             fields["cover_tail"] = mm(chance, 80, 200)
         if chance.random() < 0.2:
@@ -133,7 +138,13 @@ def random_line(chance, number):
     if row["fit"] == "exact" and chance.random() < 0.5:
         row["tolerance"] = mm(chance, 2, 20)
     if chance.random() < 0.3:
-        row["tension"] = chance.choice([f"{chance.randint(1, 30)} %", f"{chance.randint(50, 900)} N"])
+        row["tension"] = chance.choice([f"{chance.randint(1, 35)} %", f"{chance.randint(50, 900)} N"])
+    if construction == "shock-cord" and "tension" in row:
+        row["tension"] = f"{chance.randint(5, 90)} N"
+    if chance.random() < (0.6 if construction == "shock-cord" else 0.02):
+        row["stretch"] = f"{chance.randint(0, 85)} %"
+    if construction == "shock-cord" and chance.random() < 0.4:
+        row["travel"] = mm(chance, 10, 3000)
     row["made_first"] = chance.choice("ab")
     row["bedded"] = chance.choice(["yes", "no"])
     if chance.random() < 0.1:

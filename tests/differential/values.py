@@ -59,6 +59,52 @@ def figure_of(record):
 
 
 @dataclass
+class Curve:
+    """Load against elongation; docs/stretch.md."""
+
+    points: list  # (load, elongation); loads in newtons or as a share of the breaking strength
+    by_force: bool
+    power: bool
+    spread: float | None  # of an elongation, as a share of it
+
+    def at(self, load):
+        (x1, y1), (x2, y2) = self.points[0], self.points[-1]
+        if len(self.points) == 1:
+            return y1 * load / x1
+        if self.power:
+            return y1 * (load / x1) ** (math.log(y2 / y1) / math.log(x2 / x1))
+        refuse_if(load > x2, 213)
+        return self.between(load)
+
+    def between(self, load):
+        """Cubics through the points whose slopes are weighted harmonic means of the chords'."""
+        points = [(0.0, 0.0), *self.points]
+        chords = [(b[1] - a[1]) / (b[0] - a[0]) for a, b in zip(points, points[1:])]
+        steps = [b[0] - a[0] for a, b in zip(points, points[1:])]
+        slopes = [chords[0]]
+        for before, after, left, right in zip(chords, chords[1:], steps, steps[1:]):
+            slopes.append((3 * left + 3 * right) /
+                          ((2 * right + left) / before + (right + 2 * left) / after))
+        slopes.append(chords[-1])
+        k = next(k for k, step in enumerate(steps) if load <= points[k + 1][0])
+        (x, y), h, chord = points[k], steps[k], chords[k]
+        t = (load - x) / h
+        bend = (slopes[k] - chord) * t * (1 - t) ** 2 - (slopes[k + 1] - chord) * t * t * (1 - t)
+        return y + h * (chord * t + bend)
+
+
+def curve_of(record):
+    if not record:
+        return None
+    printed = record.get("points", [record])
+    figures = [figure_of(p) for p in printed]
+    loads = [p["at"].split() for p in printed]
+    spreads = [f.sd / f.value for f in figures if f.sd]
+    return Curve([(float(v) * (0.01 if u == "%" else PULLS[u]), f.value) for (v, u), f in zip(loads, figures)],
+                 loads[0][1] != "%", record.get("form") == "power", max(spreads) if spreads else None)
+
+
+@dataclass
 class Rope:
     construction: str
     fibre: str
@@ -66,7 +112,8 @@ class Rope:
     diameter: float
     core: float | None
     breaking: float | None
-    stretch: tuple | None  # elongation, at this share of the breaking strength
+    braid: tuple | None  # K of its own braid and its standard deviation
+    stretch: "Curve | None"
 
 
 class Tables:
@@ -89,18 +136,20 @@ class Tables:
         measured, core = record.get("measured_diameter"), record.get("core_diameter")
         metres = lambda r: r["value"] * float(Fraction(UNITS[r["unit"]]))
         breaking, stretch = record.get("breaking"), record.get("stretch")
+        braid = "braid_constant" in record and figure_of(record["braid_constant"])
         return Rope(
             record["construction"], record["fibre"], nominal,
             metres(measured) if measured else nominal, metres(core) if core else None,
             breaking and breaking["value"] * PULLS[breaking["unit"]],
-            stretch and (stretch["value"] / 100, float(stretch["at"].rstrip(" %")) / 100))
+            (braid.value, braid.sd) if braid else None,
+            curve_of(stretch))
 
     def rope(self, text):
         """An id, or `braid-12 HMPE 6 mm`."""
         if text in self.ropes:
             return self.ropes[text]
         construction, fibre, size = text.split(" ", 2)
-        plain = Rope(construction, fibre, length(size), length(size), None, None, None)
+        plain = Rope(construction, fibre, length(size), length(size), None, None, None, None)
         same = [r for r in self.generic if (r.construction, r.fibre, r.nominal) ==
                 (construction, fibre, plain.nominal)]
         return same[0] if same else plain
@@ -122,6 +171,15 @@ class Tables:
                  + [r for r in rules if "kinds" in r and r.get("default")]
                  + [r for r in rules if "kinds" not in r])
         return next((figure_of(r[name]) for r in order if name in r), None)
+
+    def stretch(self, rope):
+        """The rope's own curve, else the first of the rules of every kind; and its spread."""
+        rules = [r for r in self.rules.values() if "kinds" not in r and self.applies(r, None, rope)]
+        curve = rope.stretch or next((curve_of(r["stretch"]) for r in rules if "stretch" in r), None)
+        if curve is None or curve.spread is not None:
+            return curve
+        general = self.figure("stretch_spread", rope)
+        return replace(curve, spread=general.value if general else 0.0)
 
     def has_rule(self, kind, rope, name):
         return any(r["name"] == name and "kinds" in r and self.applies(r, kind, rope)

@@ -43,7 +43,8 @@ FOLDERS = {
     ),
     "plugin": Folder(("base", "units", "catalogue", "allowance", "abi/include"), {"dl": ONE_SOURCE}),
     "abi/include": Folder(),
-    "abi": Folder(STAGES_OF_THE_LIBRARY + ("abi/include",)),
+    "abi": Folder(STAGES_OF_THE_LIBRARY + ("abi/include",), {"dl": ONE_SOURCE}),
+    "abi/sqlite": Folder(("abi/include",), {"SQLite": ANY_SOURCE}),
     "cli": Folder(STAGES_OF_THE_LIBRARY, {"Boost.Program_options": ONE_SOURCE}),
 }
 
@@ -60,6 +61,7 @@ LIBRARIES = (
     ("gtest", r"gtest/|gmock/"),
     ("benchmark", r"benchmark/"),
     ("dl", r"dlfcn\.h$"),
+    ("SQLite", r"sqlite3(ext)?\.h$"),
     ("POSIX", r"(unistd|fcntl|signal|poll|pthread)\.h$|sys/\w+\.h$"),
     ("standard", r"[a-z_]+$"),
     ("C standard", r"(stdint|stddef)\.h$"),
@@ -318,6 +320,10 @@ GOOD_TREE = {
     "libsplice/units/read.h": '#include "libsplice/base/fault.h"\n',
     "libsplice/abi/include/splice.h": '#include "splice_types.h"\n',
     "libsplice/abi/include/splice_types.h": "#include <stdint.h>\n",
+    "libsplice/abi/sqlite/CMakeLists.txt": "table.cpp\n",
+    "libsplice/abi/sqlite/table.cpp": (
+        '#include "libsplice/abi/include/splice.h"\n#include <sqlite3ext.h>\n'
+    ),
     "libsplice/cut/table.h": "constexpr Row rows[] = {\n" + "    {1, 2},\n" * 80 + "};\n",
     "tests/base/CMakeLists.txt": "libsplice_test(base fault_test.cpp)\n",
     "tests/base/fault_test.cpp": "#include <gtest/gtest.h>\n",
@@ -346,6 +352,8 @@ BAD_TREE = {
     "libsplice/abi/include/splice.h": (
         '#include <string.h>\n#include "libsplice/base/right.h"\n', ["unknown library", "layer"]),
     "libsplice/abi/include/splice_types.h": ("#include <stddef.h>\n", ["C header"]),
+    "libsplice/abi/sqlite/table.h": (
+        '#include "libsplice/cut/sum.h"\n#include <sqlite3.h>\n', ["layer", "header"]),
     "libsplice/cut/long.h": ("\n" * (LONGEST_FILE + 1), ["long file"]),
     "libsplice/cut/sum.h": (
         f"namespace a {{\nclass Sum {{\n  public:\n    explicit Sum(int x) : x_{{x}} {{\n{LONG_BODY}    }}\n}};\n}}\n",

@@ -21,7 +21,7 @@ TEST(Columns, HaveTheNamesOfTheDocumentation) {
     EXPECT_EQ(all,
               "name boat quantity rope length route tension end_a end_b fit tolerance made_first "
               "state bedded person load spare extra wear pair thread lot colour note strip "
-              "sleeve headroom travel cleat passes turnable wash ");
+              "sleeve headroom travel cleat passes turnable wash stretch ");
 }
 
 TEST(Columns, SayWhatTheyMean) {
@@ -41,9 +41,10 @@ std::string recipe_with(const std::string& heading, const std::string& cell) {
 
 TEST(Recipe, ChangesWithWhatDecidesHowALineIsMade) {
     for (const char* deciding :
-         {"route",  "tension", "end_a",  "end_b",    "fit",  "tolerance", "made_first", "bedded",
-          "person", "load",    "spare",  "extra",    "wear", "strip",     "sleeve",     "headroom",
-          "travel", "cleat",   "passes", "turnable", "wash", "end_a.eye", "end_b.eye"}) {
+         {"route",      "tension",  "end_a",  "end_b",    "fit",       "tolerance",
+          "made_first", "bedded",   "person", "load",     "spare",     "extra",
+          "wear",       "strip",    "sleeve", "headroom", "travel",    "cleat",
+          "passes",     "turnable", "wash",   "stretch",  "end_a.eye", "end_b.eye"}) {
         EXPECT_NE(recipe_with(deciding, "1"), recipe_with(deciding, "2")) << deciding;
         EXPECT_NE(recipe_with(deciding, "1"), recipe_with(deciding, "")) << deciding;
     }

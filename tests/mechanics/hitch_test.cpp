@@ -31,6 +31,15 @@ TEST(Turn, RoundTwoUnlikeDoesNotMindTheOrder) {
     EXPECT_NEAR(turn(5.0, 15.0), turn(15.0, 5.0), 1e-15);
 }
 
+TEST(Turn, RoundARectangleIsFourSidesAndFourCorners) {
+    // 2 (40 + 25) + pi 6 = 148.8495559.
+    EXPECT_NEAR(turn_round_rectangle(millimetres(40.0), millimetres(25.0), millimetres(6.0)).si() *
+                    1000.0,
+                148.8495559, 5e-8);
+    // A thread round a slat: there and back.
+    EXPECT_NEAR(turn_round_rectangle(metres(2.0), {}, {}).si(), 4.0, 1e-15);
+}
+
 TEST(Capstan, TurnsThatBringALoadDownAThousandfold) {
     EXPECT_NEAR(turns_to_hold(1000.0, 0.12), 9.161694986, 5e-10);
     EXPECT_NEAR(turns_to_hold(1000.0, 0.07), 15.70576283, 5e-9);

@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <array>
 #include <cmath>
 
 namespace libsplice {
@@ -39,6 +40,42 @@ TEST(Spread, NoSpreadNeverFallsOutside) {
 TEST(Spread, LimitsAreRectangular) {
     EXPECT_NEAR(rectangular_spread(3.0), 1.732050808, 5e-10);
     EXPECT_EQ(rectangular_spread(0.0), 0.0);
+}
+
+// Take-ups of six splices made alike, in rope diameters.
+constexpr std::array take_ups{6.8, 7.4, 7.1, 6.5, 7.7, 7.0};
+
+TEST(Sample, MeanAndSpreadOfTheExample) {
+    const Sample sample = sample_of(take_ups);
+    EXPECT_EQ(sample.count, 6U);
+    EXPECT_NEAR(sample.mean, 7.083333333, 5e-10);
+    EXPECT_NEAR(sample.spread, 0.4262237284, 5e-11);
+}
+
+TEST(Sample, OneValueHasNoSpread) {
+    const Sample sample = sample_of(std::array{6.5});
+    EXPECT_EQ(sample.mean, 6.5);
+    EXPECT_EQ(sample.spread, 0.0);
+    EXPECT_EQ(sample.count, 1U);
+}
+
+TEST(Student, QuantilesAreThoseOfTheTable) {
+    EXPECT_NEAR(student_quantile(0.95, 5.0), 2.015048373, 5e-10);
+    EXPECT_NEAR(student_quantile(0.975, 5.0), 2.570581836, 5e-10);
+    EXPECT_NEAR(student_quantile(0.025, 5.0), -2.570581836, 5e-10);
+    EXPECT_NEAR(student_quantile(0.75, 1.0), 1.0, 1e-12); // tan(pi/4)
+    EXPECT_NEAR(student_quantile(0.975, 1e9), 1.959963985, 1e-8);
+}
+
+TEST(Prediction, OfTheNextSpliceOfTheExample) {
+    const Sample sample = sample_of(take_ups);
+    EXPECT_NEAR(prediction_limit(sample, 0.95), 8.011009705, 5e-10);
+    EXPECT_NEAR(prediction_half_width(sample, 0.95), 1.183429669, 5e-10);
+}
+
+TEST(Prediction, ManySplicesAlikeComeToTheNormalLaw) {
+    const Sample many{100'000'000, 7.0, 0.5};
+    EXPECT_NEAR(prediction_limit(many, 0.99), 7.0 + 0.5 * 2.326347874, 1e-7);
 }
 
 } // namespace

@@ -53,7 +53,10 @@ const Keys piece_keys{"name",
                       "note",
                       "design_factor",
                       "person_rules",
-                      "sleeve"};
+                      "sleeve",
+                      "route",
+                      "stretch_at_load_m",
+                      "elastic"};
 
 TEST(JsonSheet, HasTheKeysThatWerePromised) {
     Bench bench;
@@ -200,15 +203,15 @@ TEST(JsonEnd, HasTheKeysThatWerePromised) {
     const Bench bench;
     const auto end = Json::parse(bench.end_sheet(Format::json));
     EXPECT_EQ(keys_of(end),
-              (Keys{"kind", "rope", "allowance_m", "ledger", "marks", "steps", "values",
-                    "retained_strength", "cautions", "plug_ins", "sources"}));
+              (Keys{"kind", "rope", "allowance_m", "ledger", "marks", "taper", "steps", "values",
+                    "retained_strength", "cautions", "stretch", "plug_ins", "sources"}));
     EXPECT_EQ(end["allowance_m"], 0.38);
     EXPECT_EQ(end["marks"][2], (Json{{"name", "far throat"}, {"from_end_m", 0.4}}));
     EXPECT_EQ(end["values"]["tail_m"], 0.3);
     EXPECT_EQ(end["values"]["tucks"], 5.0);
     EXPECT_EQ(end["steps"][1], "Put in 5 tucks.");
     EXPECT_EQ(end["ledger"].size(), 4U);
-    EXPECT_EQ(end["sources"].size(), 1U);
+    EXPECT_EQ(end["sources"].size(), 2U); // of its rows, and of its rope's stretch
 }
 
 } // namespace

@@ -1,4 +1,4 @@
-// What both C headers stand on: how a call reports what went wrong.
+// What the C headers stand on: how a call reports what went wrong, and what a field takes.
 #ifndef SPLICE_BASE_H
 #define SPLICE_BASE_H
 
@@ -18,6 +18,14 @@ extern "C" {
 /// What a call came to: 0, or the code of a fault, which is 100 or more. Codes are promised for
 /// ever; `docs/faults.md` lists them.
 typedef int32_t splice_status;
+
+/// What sort of value a field of a kind takes.
+enum {
+    SPLICE_LENGTH = 1, ///< a length in metres; in a job `60 mm`, or a count of diameters: `72 D`
+    SPLICE_COUNT = 2,  ///< a whole number
+    SPLICE_RATIO = 3,  ///< a plain number; in a job also a percentage
+    SPLICE_CHOICE = 4  ///< one of the field's words, or a name where it lists none
+};
 
 /// A fault, in a record that the caller owns. Set `size` to `sizeof(splice_fault)` before the first
 /// use; the record may then be used again and again, by one thread at a time. A call that fails

@@ -72,14 +72,6 @@ enum {
 
 /* --- Kinds ------------------------------------------------------------------------------------ */
 
-/// What a field takes.
-enum {
-    SPLICE_LENGTH = 1, ///< metres; a job may also write `72 D`
-    SPLICE_COUNT = 2,  ///< a whole number
-    SPLICE_RATIO = 3,  ///< a plain number or a percentage
-    SPLICE_CHOICE = 4  ///< one of the field's words
-};
-
 /// A field of a kind. The host binds and checks it: `work_out` sees values in range only.
 typedef struct splice_plugin_field {
     uint32_t size;

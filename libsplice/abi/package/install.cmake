@@ -1,0 +1,47 @@
+# What is installed, by component: runtime, development, tool, tables, docs, sqlite. The C headers, the
+# library, the program, the tables and the pages; none of the C++ headers.
+include(CMakePackageConfigHelpers)
+set(package_folder ${CMAKE_INSTALL_LIBDIR}/cmake/libsplice)
+set(here ${CMAKE_CURRENT_LIST_DIR})
+
+install(TARGETS libsplice_shared EXPORT libspliceTargets
+    LIBRARY DESTINATION ${CMAKE_INSTALL_LIBDIR}
+        COMPONENT runtime NAMELINK_COMPONENT development)
+install(FILES
+        ${PROJECT_SOURCE_DIR}/libsplice/abi/include/splice.h
+        ${PROJECT_SOURCE_DIR}/libsplice/abi/include/splice_base.h
+        ${PROJECT_SOURCE_DIR}/libsplice/abi/include/splice_book.h
+        ${PROJECT_SOURCE_DIR}/libsplice/abi/include/splice_plugin.h
+    DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/libsplice COMPONENT development)
+
+# find_package(libsplice) gives the target libsplice::splice.
+install(EXPORT libspliceTargets NAMESPACE libsplice::
+    DESTINATION ${package_folder} COMPONENT development)
+configure_package_config_file(${here}/libspliceConfig.cmake.in
+    ${PROJECT_BINARY_DIR}/package/libspliceConfig.cmake INSTALL_DESTINATION ${package_folder})
+write_basic_package_version_file(${PROJECT_BINARY_DIR}/package/libspliceConfigVersion.cmake
+    COMPATIBILITY SameMinorVersion)
+install(FILES
+        ${PROJECT_BINARY_DIR}/package/libspliceConfig.cmake
+        ${PROJECT_BINARY_DIR}/package/libspliceConfigVersion.cmake
+    DESTINATION ${package_folder} COMPONENT development)
+
+# The prefix is found from where the file lies, so that the whole may be moved.
+file(RELATIVE_PATH prefix_from_pkgconfig
+    ${CMAKE_INSTALL_FULL_LIBDIR}/pkgconfig ${CMAKE_INSTALL_PREFIX})
+configure_file(${here}/libsplice.pc.in ${PROJECT_BINARY_DIR}/package/libsplice.pc @ONLY)
+install(FILES ${PROJECT_BINARY_DIR}/package/libsplice.pc
+    DESTINATION ${CMAKE_INSTALL_LIBDIR}/pkgconfig COMPONENT development)
+
+install(TARGETS splice RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR} COMPONENT tool)
+install(TARGETS libsplice_sqlite
+    LIBRARY DESTINATION ${CMAKE_INSTALL_LIBDIR}/libsplice COMPONENT sqlite)
+
+# The published values go with the tables: `splice check` holds the one against the other.
+install(DIRECTORY ${PROJECT_SOURCE_DIR}/tables ${PROJECT_SOURCE_DIR}/tests/published
+    DESTINATION ${CMAKE_INSTALL_DATADIR}/libsplice COMPONENT tables
+    FILES_MATCHING PATTERN "*.toml")
+install(DIRECTORY ${PROJECT_SOURCE_DIR}/docs/
+    DESTINATION ${CMAKE_INSTALL_DOCDIR} COMPONENT docs)
+install(FILES ${PROJECT_SOURCE_DIR}/README.md
+    DESTINATION ${CMAKE_INSTALL_DOCDIR} COMPONENT docs)

@@ -1,0 +1,175 @@
+#include "libsplice/abi/sheet.h"
+
+#include "libsplice/sheet/piece_text.h"
+
+namespace libsplice::abi {
+
+namespace {
+
+double metres_or_unknown(std::optional<Nanometres> length) {
+    return length ? from_nanometres(*length).si() : not_known;
+}
+
+/// The figures of a piece that is cut.
+void put_figures(const Piece& piece, splice_piece& record) {
+    const LinePlan& plan = *piece.plan;
+    record.cut_nm = piece.cut;
+    record.cut_m = from_nanometres(piece.cut).si();
+    record.between_marks_m = from_nanometres(piece.between_marks).si();
+    record.check_reads_m = piece.check ? from_nanometres(piece.check->reads).si() : not_known;
+    record.marking_pull_n = plan.marking_pull > Force() ? plan.marking_pull.si() : not_known;
+    record.retained_strength = piece.retained ? piece.retained->share : not_known;
+    record.design_factor = piece.design_factor.value_or(not_known);
+    record.outside_tolerance = piece.outside.value_or(not_known);
+    record.made_first = number_of(plan.made_first);
+}
+
+/// Those of a piece that is refused.
+void put_no_figures(splice_piece& record) {
+    for (double splice_piece::*figure :
+         {&splice_piece::cut_m, &splice_piece::between_marks_m, &splice_piece::check_reads_m,
+          &splice_piece::marking_pull_n, &splice_piece::retained_strength,
+          &splice_piece::design_factor, &splice_piece::outside_tolerance}) {
+        record.*figure = not_known;
+    }
+}
+
+void append_quoted(std::string& csv, std::string_view text) {
+    csv += '"';
+    for (const char c : text) {
+        csv += c;
+        if (c == '"') {
+            csv += c;
+        }
+    }
+    csv += '"';
+}
+
+/// The line as a CSV job of one row.
+Result<std::string> csv_of(std::span<const splice_cell> cells) {
+    std::string heading;
+    std::string row;
+    for (const splice_cell& cell : cells) {
+        if (cell.name == nullptr || *cell.name == '\0') {
+            return Unexpected(
+                Fault{Code::wrong_call, "a cell has no name; it must be a column of a job file"});
+        }
+        if (!heading.empty()) {
+            heading += ',';
+            row += ',';
+        }
+        append_quoted(heading, cell.name);
+        append_quoted(row, text_of(cell.text));
+    }
+    return heading + '\n' + row + '\n';
+}
+
+} // namespace
+
+std::optional<Fault> Sheet::cut_all(Reader read, Input input, FaultSink& faults) {
+    const auto whole = read(input, book_.book.field_names(), faults, [&](const JobRow& row) {
+        keep(cutter_.cut(row, faults));
+        return true;
+    });
+    return whole ? std::nullopt : std::optional(whole.error());
+}
+
+std::optional<Fault> Sheet::add(Reader read, std::string_view text, std::string name) {
+    return cut_all(read, Input::of_text(text, std::move(name)), faults_);
+}
+
+std::optional<Fault> Sheet::add_line(std::span<const splice_cell> cells) {
+    const auto csv = csv_of(cells);
+    if (!csv) {
+        return csv.error();
+    }
+    const std::size_t pieces_before = pieces_.size();
+    FaultSink faults;
+    auto unreadable = cut_all(read_csv_job, Input::of_text(*csv, {}), faults);
+    for (Fault fault : faults.kept()) {
+        fault.at = {};
+        faults_.push(std::move(fault));
+    }
+    if (unreadable) {
+        unreadable->at = {};
+        return unreadable;
+    }
+    if (pieces_.size() == pieces_before) {
+        return Fault{Code::cell_missing, "every cell of the line is empty"};
+    }
+    if (pieces_.back().fault) {
+        refusals_.back().at = {};
+    }
+    return std::nullopt;
+}
+
+void Sheet::clear() {
+    faults_ = FaultSink();
+    texts_.clear();
+    parts_.clear();
+    pieces_.clear();
+    refusals_.clear();
+}
+
+void Sheet::keep(const Piece& piece) {
+    KeptPiece kept{
+        {}, parts_.rows.size(), parts_.marks.size(), parts_.cautions.size(), parts_.steps.size(),
+        {}};
+    keep_texts(piece, kept.record);
+    kept.record.quantity = piece.quantity;
+    kept.record.finished_m = metres_or_unknown(piece.finished);
+    if (piece.fault != nullptr) {
+        put_no_figures(kept.record);
+        kept.record.fault_code = static_cast<std::int32_t>(piece.fault->code);
+        kept.fault = refusals_.size();
+        refusals_.push_back(*piece.fault);
+    } else {
+        put_figures(piece, kept.record);
+        PartsWriter writer(book_, texts_, parts_);
+        keep_parts(piece, writer);
+    }
+    const auto added = [](const auto& parts, std::size_t first) {
+        return static_cast<std::uint32_t>(parts.size() - first);
+    };
+    kept.record.row_count = added(parts_.rows, kept.first_row);
+    kept.record.mark_count = added(parts_.marks, kept.first_mark);
+    kept.record.caution_count = added(parts_.cautions, kept.first_caution);
+    kept.record.step_count = added(parts_.steps, kept.first_step);
+    pieces_.push_back(kept);
+}
+
+void Sheet::keep_texts(const Piece& piece, splice_piece& record) {
+    record.name = texts_.keep(piece.name);
+    record.boat = texts_.keep(piece.boat);
+    record.rope = texts_.keep(piece.rope);
+    record.end_a = texts_.keep(piece.end_a);
+    record.end_b = texts_.keep(piece.end_b);
+    record.state = texts_.keep(piece.state);
+    record.pair = texts_.keep(piece.pair);
+    record.thread = texts_.keep(piece.thread);
+    record.lot = texts_.keep(piece.lot);
+    record.colour = texts_.keep(piece.colour);
+    record.note = texts_.keep(piece.note);
+}
+
+void Sheet::keep_parts(const Piece& piece, PartsWriter& writer) {
+    writer.add_ledger(piece.ledger, "line");
+    for (const auto& [end, name, from_end] : piece.marks) {
+        writer.add_mark(end, name, from_end);
+    }
+    for (const auto& [caution, end] : piece.cautions) {
+        if (end) {
+            const Filling filling = filling_of(piece, *end, UnitSystem::metric);
+            writer.add_caution(caution, end, &filling);
+        } else {
+            writer.add_caution(caution, end, nullptr);
+        }
+    }
+    for (const End end : {End::a, End::b}) {
+        if (with_steps_ && piece.plan->counts(end)) {
+            writer.add_steps(end, filling_of(piece, end, UnitSystem::metric));
+        }
+    }
+}
+
+} // namespace libsplice::abi
