@@ -75,6 +75,7 @@ class Bench {
         rope.construction = Construction::braid_12;
         rope.diameter = millimetres(5.0);
         plan.rope = &rope;
+        plan.names = &book.names();
         for (EndPlan& end : plan.ends) {
             end.kind = &kind;
             end.allowance = &eye;

@@ -61,7 +61,8 @@ const Keys piece_keys{"name",
 TEST(JsonSheet, HasTheKeysThatWerePromised) {
     Bench bench;
     const auto sheet = Json::parse(bench.sheet(Format::json));
-    EXPECT_EQ(keys_of(sheet), (Keys{"version", "tables", "pieces", "sources", "counts"}));
+    EXPECT_EQ(keys_of(sheet),
+              (Keys{"version", "tables", "plug_ins", "pieces", "sources", "counts"}));
     ASSERT_EQ(sheet["pieces"].size(), 2U);
     const auto& piece = sheet["pieces"][1];
     EXPECT_EQ(keys_of(piece), piece_keys);
@@ -203,7 +204,7 @@ TEST(JsonEnd, HasTheKeysThatWerePromised) {
     const auto end = Json::parse(bench.end_sheet(Format::json));
     EXPECT_EQ(keys_of(end),
               (Keys{"kind", "rope", "allowance_m", "ledger", "marks", "taper", "steps", "values",
-                    "retained_strength", "cautions", "stretch", "sources"}));
+                    "retained_strength", "cautions", "stretch", "plug_ins", "sources"}));
     EXPECT_EQ(end["allowance_m"], 0.38);
     EXPECT_EQ(end["marks"][2], (Json{{"name", "far throat"}, {"from_end_m", 0.4}}));
     EXPECT_EQ(end["values"]["tail_m"], 0.3);
