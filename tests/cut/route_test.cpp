@@ -15,13 +15,14 @@ namespace {
 
 constexpr double pi = std::numbers::pi;
 
-/// A bedded line of bare 5 mm rope that runs `route`, cut to the nanometre.
-Run run_route(const std::string& route, const std::string& more = {}) {
+/// A bedded line of 5 mm rope, with nothing made at either end, that runs `route`.
+Run run_route(const std::string& route) {
     std::string way = route;
     std::ranges::replace(way, '\n', ' '); // an inline table stands on one line
     return cut_toml(
-        "[[line]]\nname = \"a\"\nrope = \"double-braid polyester 5 mm\"\nbedded = true\n" + more +
-        "route = " + way + "\n");
+        "[[line]]\nname = \"a\"\nrope = \"double-braid polyester 5 mm\"\nbedded = true\n"
+        "route = " +
+        way + "\n");
 }
 
 double finished_millimetres(const Run& run) {
