@@ -8,8 +8,6 @@ namespace libsplice::cli {
 
 namespace {
 
-constexpr std::size_t width = 80;
-
 std::string padded(std::string text, std::size_t to) {
     text.resize(std::max(text.size() + 1, to), ' ');
     return text;
@@ -25,7 +23,7 @@ std::string option_entry(const OptionDeclaration& option) {
         meaning += " [" + std::string(option.default_text) + "]";
     }
     constexpr std::size_t column = 24;
-    return padded(name, column) + wrapped(meaning, width, column, column) + '\n';
+    return padded(name, column) + wrapped(meaning, help_width, column, column) + '\n';
 }
 
 } // namespace
@@ -45,7 +43,7 @@ std::string help_for_all() {
 std::string help_for(const Verb& verb) {
     std::string text = "usage: splice " + std::string(verb.name) + ' ' +
                        std::string(verb.synopsis) + "\n\n" +
-                       wrapped(std::string(verb.about), width, 0, 0) + "\n\noptions:\n";
+                       wrapped(std::string(verb.about), help_width, 0, 0) + "\n\noptions:\n";
     for (const OptionDeclaration& option : option_declarations()) {
         if (takes(verb.name, option)) {
             text += option_entry(option);

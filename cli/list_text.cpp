@@ -1,13 +1,12 @@
 #include "libsplice/base/wrap.h"
 #include "libsplice/units/show.h"
 
+#include "cli/help.h"
 #include "cli/list_tables.h"
 
 namespace libsplice::cli {
 
 namespace {
-
-constexpr std::size_t width = 80;
 
 /// `name`, then its meaning in a hanging paragraph.
 void write_entry(Output& output, std::string_view name, std::string_view meaning,
@@ -16,7 +15,7 @@ void write_entry(Output& output, std::string_view name, std::string_view meaning
     output.write(name);
     output.write("\n");
     output.write(std::string(indent + 4, ' '));
-    output.write(wrapped(meaning, width, indent + 4, indent + 4));
+    output.write(wrapped(meaning, help_width, indent + 4, indent + 4));
     output.write("\n");
 }
 

@@ -28,20 +28,15 @@ constexpr std::array listings{
     Listing{"plug-ins", plug_ins_as_text, plug_ins_as_json},
 };
 
-Exit wrong(std::string_view text) {
-    say(text);
-    return Exit::wrong_command;
-}
-
 } // namespace
 
 Exit run_list(const CommandLine& line) {
     const auto answer = read_answer(line);
     if (!answer) {
-        return wrong(answer.error().text);
+        return wrong_command(answer.error().text);
     }
     if (answer->format == Format::csv) {
-        return wrong("list writes text or json");
+        return wrong_command("list writes text or json");
     }
     std::vector<std::string_view> names;
     names.reserve(listings.size());
@@ -49,12 +44,13 @@ Exit run_list(const CommandLine& line) {
         names.push_back(listing.name);
     }
     if (line.words.size() != 1) {
-        return wrong("list needs one of " + listed(names));
+        return wrong_command("list needs one of " + listed(names));
     }
     const auto found = std::ranges::find(listings, line.words.front(), &Listing::name);
     if (found == listings.end()) {
-        return wrong("there is no list of \"" + line.words.front() + "\"" +
-                     did_you_mean(line.words.front(), names) + "; there are " + listed(names));
+        return wrong_command("there is no list of \"" + line.words.front() + "\"" +
+                             did_you_mean(line.words.front(), names) + "; there are " +
+                             listed(names));
     }
     const auto book = open_book(line);
     if (!book) {

@@ -14,11 +14,6 @@ namespace libsplice::cli {
 
 namespace {
 
-Exit wrong(std::string_view text) {
-    say(text);
-    return Exit::wrong_command;
-}
-
 /// What `load=`, `length=` and `against=` ask.
 struct Asked {
     Tension load;
@@ -75,7 +70,7 @@ Exit run_show_stretch(const CommandLine& line) {
     const auto answer = read_answer(line);
     const auto asked = read_asked(std::span(line.words).subspan(2));
     if (!answer || !asked) {
-        return wrong(answer ? asked.error().text : answer.error().text);
+        return wrong_command(answer ? asked.error().text : answer.error().text);
     }
     const auto book = open_book(line);
     if (!book) {
@@ -83,7 +78,7 @@ Exit run_show_stretch(const CommandLine& line) {
     }
     const auto rope = book->catalogue().rope(line.words[1]);
     if (!rope) {
-        return wrong(rope.error().text);
+        return wrong_command(rope.error().text);
     }
     const auto known = under_load(*book, *rope, asked->load, asked->length);
     if (!known) {

@@ -11,6 +11,9 @@ namespace libsplice::cli {
 /// Exit statuses, as the documentation promises them. Of several, 2 comes before 3 before 1.
 enum class Exit : int { done = 0, refused = 1, wrong_command = 2, unusable_file = 3 };
 
+/// Says what is wrong with the command line.
+Exit wrong_command(std::string_view text);
+
 struct Verb {
     std::string_view name;
     std::string_view summary;  ///< one line

@@ -1,3 +1,4 @@
+#include "cli/messages.h"
 #include "cli/verb.h"
 
 #include <algorithm>
@@ -54,6 +55,11 @@ std::span<const Verb> verbs() {
 const Verb* find_verb(std::string_view name) {
     const auto found = std::ranges::find(all_verbs, name, &Verb::name);
     return found == all_verbs.end() ? nullptr : &*found;
+}
+
+Exit wrong_command(std::string_view text) {
+    say(text);
+    return Exit::wrong_command;
 }
 
 } // namespace libsplice::cli

@@ -14,10 +14,6 @@ namespace libsplice {
 
 namespace {
 
-std::string shown(Nanometres length) {
-    return show_length(from_nanometres(length), UnitSystem::metric);
-}
-
 /// Whether the row can still move the finished length once the check has read right: what lies
 /// beyond a throat or a knot's face comes off the tail, and the first end has been measured with
 /// the line. An item made whole has no check, so all of its splices still count.
@@ -96,15 +92,19 @@ std::optional<Fault> check_room(const LinePlan& plan, const Piece& piece, Nanome
     const Nanometres least = (finished + lacking + millimetre) / millimetre * millimetre;
     if (needed == 0) {
         return Fault{Code::nothing_left,
-                     "nothing is left between the ends of a line of " + shown(finished) +
-                         "; fittings and ends need at least " + shown(least),
+                     "nothing is left between the ends of a line of " +
+                         show_length(finished, UnitSystem::metric) +
+                         "; fittings and ends need at least " +
+                         show_length(least, UnitSystem::metric),
                      {},
                      "length"};
     }
     return Fault{Code::buries_overlap,
-                 "the buries need " + shown(needed) + " between the throats and there are " +
-                     shown(std::max<Nanometres>(room, 0)) + "; with these ends the line must be " +
-                     shown(least) +
+                 "the buries need " + show_length(needed, UnitSystem::metric) +
+                     " between the throats and there are " +
+                     show_length(std::max<Nanometres>(room, 0), UnitSystem::metric) +
+                     "; with these ends the line must be " +
+                     show_length(least, UnitSystem::metric) +
                      " or longer. Else make an endless loop seized to length, shorten "
                      "the tails to the published minimum and lock-stitch them, or use thinner rope",
                  {},

@@ -14,7 +14,7 @@ namespace libsplice {
 
 namespace {
 
-constexpr std::array<std::string_view, 4> columns{"x", "y", "z", "sheave"};
+constexpr std::array<std::string_view, 4> point_columns{"x", "y", "z", "sheave"};
 constexpr std::size_t sheave_column = 3;
 constexpr std::size_t needed_columns = 2;
 
@@ -68,7 +68,7 @@ class PointRecords {
         for (std::size_t column = 0; column < needed_columns; ++column) {
             if (!found_[column]) {
                 add({Code::route_not_readable,
-                     "the points file has no column " + in_quotes(columns[column])},
+                     "the points file has no column " + in_quotes(point_columns[column])},
                     records_.place_of(0));
             }
         }
@@ -77,15 +77,16 @@ class PointRecords {
 
     void take_heading(std::uint32_t index) {
         const HeadingText heading = split_unit(records_.cell(index));
-        const auto known = std::ranges::find(columns, heading.name);
+        const auto known = std::ranges::find(point_columns, heading.name);
         const auto unit = heading.unit ? read_length_unit(*heading.unit) : std::nullopt;
-        if (known == columns.end()) {
+        if (known == point_columns.end()) {
             add({Code::unknown_column, "the column " + in_quotes(heading.name) +
-                                           " is not known; a points file has " + listed(columns)},
+                                           " is not known; a points file has " +
+                                           listed(point_columns)},
                 records_.place_of(index));
             return;
         }
-        auto& place = found_[static_cast<std::size_t>(known - columns.begin())];
+        auto& place = found_[static_cast<std::size_t>(known - point_columns.begin())];
         if (place) {
             add({Code::duplicate_column,
                  "the column " + in_quotes(heading.name) + " stands twice; take one out"},
@@ -99,7 +100,7 @@ class PointRecords {
     RoutePoint read_point() {
         RoutePoint point;
         point.place = records_.place_of(0);
-        for (std::size_t column = 0; column < columns.size(); ++column) {
+        for (std::size_t column = 0; column < point_columns.size(); ++column) {
             const auto value = read_cell(column);
             if (column == sheave_column) {
                 point.sheave = value;
@@ -115,7 +116,7 @@ class PointRecords {
         const auto text = place ? records_.cell(place->index) : std::string_view();
         if (text.empty()) {
             if (column < needed_columns) {
-                add({Code::cell_missing, "a point needs its " + std::string(columns[column])},
+                add({Code::cell_missing, "a point needs its " + std::string(point_columns[column])},
                     records_.place_of(place->index));
             }
             return std::nullopt;
@@ -138,7 +139,7 @@ class PointRecords {
     CsvRecords records_;
     std::string name_;
     std::vector<Fault>& faults_;
-    std::array<std::optional<PointColumn>, columns.size()> found_{};
+    std::array<std::optional<PointColumn>, point_columns.size()> found_{};
 };
 
 } // namespace

@@ -24,8 +24,8 @@ std::string blanks(std::size_t count) {
 }
 
 constexpr std::string_view no_break = "\u00a0";
-constexpr std::array<std::string_view, 10> units{"mm", "m",  "in",  "ft", "kg",
-                                                 "lb", "kN", "lbf", "N",  "%"};
+constexpr std::array<std::string_view, 10> unit_words{"mm", "m",  "in",  "ft", "kg",
+                                                      "lb", "kN", "lbf", "N",  "%"};
 
 bool is_digit(char c) {
     return c >= '0' && c <= '9';
@@ -43,7 +43,7 @@ bool parts_quantity(std::string_view text, std::size_t at) {
     const bool feet_before = before.ends_with(" ft");
     const bool number_before = is_digit(before.back());
     return is_digit(word.front()) ? number_before || feet_before
-                                  : number_before && std::ranges::count(units, word) != 0;
+                                  : number_before && std::ranges::count(unit_words, word) != 0;
 }
 
 /// Text in lines of `width` characters, none of which parts a number from its unit.

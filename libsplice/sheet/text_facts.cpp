@@ -21,10 +21,6 @@ constexpr std::array<std::string_view, 5> care{
 
 } // namespace
 
-std::string show_length(Nanometres length, UnitSystem units) {
-    return show_length(from_nanometres(length), units);
-}
-
 std::string show_pull(Force force, UnitSystem units) {
     return units == UnitSystem::metric ? show_number(force.si() / newtons_per_kgf, 1) + " kg"
                                        : show_number(force.si() / newtons_per_lbf, 0) + " lb";

@@ -12,19 +12,19 @@ namespace libsplice {
 
 namespace {
 
-constexpr std::array<std::string_view, 3> names{"text", "csv", "json"};
-static_assert(names.size() == static_cast<std::size_t>(Format::json) + 1);
+constexpr std::array<std::string_view, 3> formats{"text", "csv", "json"};
+static_assert(formats.size() == static_cast<std::size_t>(Format::json) + 1);
 
 } // namespace
 
 std::span<const std::string_view> format_names() {
-    return names;
+    return formats;
 }
 
 std::optional<Format> read_format(std::string_view name) {
-    const auto found = std::ranges::find(names, name);
-    return found == names.end() ? std::nullopt
-                                : std::optional(static_cast<Format>(found - names.begin()));
+    const auto found = std::ranges::find(formats, name);
+    return found == formats.end() ? std::nullopt
+                                  : std::optional(static_cast<Format>(found - formats.begin()));
 }
 
 std::unique_ptr<SheetWriter> sheet_writer(Format format, Output& output, const Book& book,
