@@ -34,7 +34,8 @@ Result<Asked> read_asked(std::span<const std::string> words) {
         if (equals == std::string_view::npos || std::ranges::find(names, name) == names.end()) {
             return not_understood("\"" + std::string(word) +
                                   "\" is none of load=600N, length=8m and against=\"double-braid "
-                                  "polyester\"");
+                                  "polyester\"" +
+                                  did_you_mean(name, names));
         }
         const auto text = trimmed(word.substr(equals + 1));
         if (name == "against") {

@@ -5,6 +5,7 @@
 
 #include <span>
 #include <string_view>
+#include <vector>
 
 namespace libsplice::cli {
 
@@ -14,13 +15,33 @@ enum class Exit : int { done = 0, refused = 1, wrong_command = 2, unusable_file 
 /// Says what is wrong with the command line.
 Exit wrong_command(std::string_view text);
 
+/// What an exit status means, for help and man pages.
+struct ExitMeaning {
+    Exit exit;
+    std::string_view meaning;
+};
+[[nodiscard]] std::span<const ExitMeaning> exit_meanings();
+
+/// A word that means something by itself.
+struct Word {
+    std::string_view name;
+    std::string_view meaning;
+};
+
 struct Verb {
     std::string_view name;
-    std::string_view summary;  ///< one line
-    std::string_view synopsis; ///< the words after the verb
-    std::string_view about;    ///< a paragraph or two for --help
-    std::string_view example;  ///< a command that works from the project's folder
+    std::string_view summary; ///< one line
+    /// The words after the verb; help, man pages and completion read it. `KIND`, `ROPE`, `JOB`,
+    /// `FILE`, `DIR`, `FIELD=VALUE`, `WHAT` and `NAME` (of an entry of the list `WHAT`) say what
+    /// may stand there; other capitals, that anything may; small letters stand for themselves.
+    /// `|` between blanks parts one form from the next.
+    std::string_view synopsis;
+    std::string_view about;   ///< a paragraph or two for --help
+    std::string_view example; ///< a command that works from the project's folder
     Exit (*run)(const CommandLine&);
+    /// The words that may stand first after the verb, where they are fixed; the synopsis has
+    /// `WHAT`.
+    std::vector<Word> (*words)() = nullptr;
 };
 
 /// All verbs, in the order in which help lists them.

@@ -1,3 +1,4 @@
+#include "cli/listings.h"
 #include "cli/messages.h"
 #include "cli/verb.h"
 
@@ -7,6 +8,23 @@
 namespace libsplice::cli {
 
 namespace {
+
+std::vector<Word> list_words() {
+    std::vector<Word> words;
+    for (const Listing& listing : listings()) {
+        words.push_back(listing.word);
+    }
+    return words;
+}
+
+constexpr std::array meanings_of_exits{
+    ExitMeaning{Exit::done, "all is done; a caution is no failure"},
+    ExitMeaning{Exit::refused, "something was refused, a case of check failed, or a value of an "
+                               "end is out of range"},
+    ExitMeaning{Exit::wrong_command, "the command line is wrong"},
+    ExitMeaning{Exit::unusable_file, "a file cannot be read or has no usable structure, a table or "
+                                     "plug-in cannot be loaded, or an output cannot be written"},
+};
 
 constexpr std::array all_verbs{
     Verb{"cut", "work out a job: what length to cut for every line, and where to mark it", "JOB...",
@@ -21,9 +39,10 @@ constexpr std::array all_verbs{
         "Shows what one end needs beyond its bearing point, with its marks, steps and sources. The "
         "fields are those that splice list kinds shows.",
         "splice end buried-eye --rope \"braid-12 HMPE 5 mm\" eye=36mm pin=12mm", run_end},
-    Verb{"list", "list what the tables hold", "ropes|kinds|sources|tables|plug-ins",
-         "Lists ropes, kinds of end with their fields, sources, or the folders of tables in use.",
-         "splice list kinds", run_list},
+    Verb{"list", "list what the tables and the program hold", "WHAT [NAME...]",
+         "Lists what there is of one sort, all of it or only what is named: splice list faults 305 "
+         "tells what that code means.",
+         "splice list kinds", run_list, list_words},
     Verb{"show", "one line of a job in full, each row of its ledger worked out",
          "JOB LINE | stretch ROPE load=PULL [length=LENGTH] [against=SORT]",
          "Shows one line with its sheet and with the formula, the numbers and the source of every "
@@ -47,6 +66,10 @@ constexpr std::array all_verbs{
 };
 
 } // namespace
+
+std::span<const ExitMeaning> exit_meanings() {
+    return meanings_of_exits;
+}
 
 std::span<const Verb> verbs() {
     return all_verbs;
