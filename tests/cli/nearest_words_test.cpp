@@ -64,7 +64,7 @@ TEST(NearestWord, OfAJob) {
     };
     const std::string row = "a,demo-b12-hmpe-3,2 m,";
     in_a_job("name,rop,length\na,b,c\n", "rope", Exit::unusable_file);
-    in_a_job("name,rope,length,end_a.eey\n" + row + "\n", "end_a.eye", Exit::unusable_file);
+    in_a_job("name,rope,length,end_a.eyes\n" + row + "\n", "end_a.eye", Exit::unusable_file);
     in_a_job("name,rope,length,end_a\n" + row + "whiped\n", "whipped", Exit::refused);
     in_a_job("name,rope,length\na,demo-b12-hmpe-33,2 m\n", "demo-b12-hmpe-3", Exit::refused);
 }
