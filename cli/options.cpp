@@ -10,9 +10,9 @@ namespace {
 
 constexpr std::array options{
     OptionDeclaration{"format", "FORMAT", "how to write the answer: text, csv or json", "text",
-                      " cut end list show "},
+                      " cut end list show tighten "},
     OptionDeclaration{"output", "FILE", "write to FILE, whole or not at all; - is standard output",
-                      "-", " cut end list show new "},
+                      "-", " cut end list show new tighten "},
     OptionDeclaration{"tables", "DIR",
                       "a folder of tables; a later one replaces records of the same id",
                       "see Tables in the manual", " cut end list check show ", true},
@@ -32,6 +32,8 @@ constexpr std::array options{
         "pull on the rope while it is marked: reference, slack, or a force such as 3kgf",
         "reference", " cut show "},
     OptionDeclaration{"ledger", "", "show every row of each ledger", "", " cut show "},
+    OptionDeclaration{"mesh", "DIAMETERS", "how far apart the points of the rope lie, 0.02 to 0.4",
+                      "0.1", " tighten "},
     OptionDeclaration{"help", "", "show this help", "", "*"},
     OptionDeclaration{"version", "", "show the version", "", "*"},
 };

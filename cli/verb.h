@@ -33,5 +33,6 @@ Exit run_list(const CommandLine& line);
 Exit run_check(const CommandLine& line);
 Exit run_show(const CommandLine& line);
 Exit run_new(const CommandLine& line);
+Exit run_tighten(const CommandLine& line);
 
 } // namespace libsplice::cli

@@ -39,6 +39,14 @@ constexpr std::array all_verbs{
          "remarks. "
          "Without a name, or with -, it goes to standard output.",
          "splice new -", run_new},
+    Verb{
+        "tighten", "how much rope a knot uses at its tightest, worked out from its shape",
+        "KNOT | FILE.csv",
+        "Pulls a knot tight as an ideal rope: round, perfectly flexible, without friction. KNOT is "
+        "overhand, figure-eight, double-overhand, stevedore or triple-overhand; FILE.csv holds "
+        "the columns x, y and z, in rope diameters, of a line whose ends lead away. Shows the rope "
+        "that the knot takes up, and that it is still the same knot.",
+        "splice tighten overhand", run_tighten},
     Verb{"check", "check the tables against print", "[FILE...]",
          "Works out every case of the files of published values, by default those that came with "
          "the "

@@ -27,6 +27,7 @@ constexpr std::array titles{
     CodeTitle{Code::length_or_route, "a line needs a length or a route, one of them"},
     CodeTitle{Code::value_out_of_range, "a value of a line is out of range"},
     CodeTitle{Code::route_not_readable, "a route cannot be read"},
+    CodeTitle{Code::not_a_rope, "a line of points is no rope that can be pulled tight"},
     CodeTitle{Code::tables_missing, "no folder of tables"},
     CodeTitle{Code::table_unreadable, "a table cannot be read"},
     CodeTitle{Code::table_key_missing, "a table record lacks a key"},

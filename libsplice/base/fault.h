@@ -34,6 +34,7 @@ enum class Code : std::uint16_t {
     length_or_route = 116,
     value_out_of_range = 117,
     route_not_readable = 118,
+    not_a_rope = 119,
 
     tables_missing = 201,
     table_unreadable = 202,
