@@ -34,5 +34,6 @@ Exit run_check(const CommandLine& line);
 Exit run_show(const CommandLine& line);
 Exit run_new(const CommandLine& line);
 Exit run_tighten(const CommandLine& line);
+Exit run_learn(const CommandLine& line);
 
 } // namespace libsplice::cli

@@ -47,6 +47,14 @@ constexpr std::array all_verbs{
         "the columns x, y and z, in rope diameters, of a line whose ends lead away. Shows the rope "
         "that the knot takes up, and that it is still the same knot.",
         "splice tighten overhand", run_tighten},
+    Verb{
+        "learn", "what a shop's own measured splices and knots say", "MEASURED.csv",
+        "Reads what pieces of rope used up, in the columns kind, rope and used, or kind, rope, "
+        "before "
+        "and after. For each kind in each rope it fits the constant that the tables hold, with the "
+        "limit that the next piece stays under, and names pieces that do not belong. With "
+        "--output the constants are written as a table, which --tables lays over ours.",
+        "splice learn docs/examples/measured.csv", run_learn},
     Verb{"check", "check the tables against print", "[FILE...]",
          "Works out every case of the files of published values, by default those that came with "
          "the "

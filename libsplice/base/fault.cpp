@@ -41,6 +41,7 @@ constexpr std::array titles{
     CodeTitle{Code::stretch_missing, "a rope's stretch is needed and not known"},
     CodeTitle{Code::case_file_empty, "a file of published cases holds no case"},
     CodeTitle{Code::beyond_stretch, "a pull is beyond the last printed point of a rope's stretch"},
+    CodeTitle{Code::nothing_to_learn, "a kind of end has no constant to learn"},
     CodeTitle{Code::wrong_construction, "a kind cannot be made in this construction"},
     CodeTitle{Code::unknown_field, "a kind has no such field"},
     CodeTitle{Code::field_unreadable, "a field's value cannot be read"},

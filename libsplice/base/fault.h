@@ -49,6 +49,7 @@ enum class Code : std::uint16_t {
     stretch_missing = 211,
     case_file_empty = 212,
     beyond_stretch = 213,
+    nothing_to_learn = 214,
 
     wrong_construction = 301,
     unknown_field = 302,
