@@ -65,8 +65,10 @@ TEST(TightKnot, ClosedTrefoilIsThatPublished) {
 
 // Determinants are in every table of knots: 3_1 3, 4_1 5, 5_1 5, 6_1 9, 7_1 7.
 TEST(TightKnot, KeepsTheKnotsDeterminant) {
-    for (const auto& [name, determinant] : {std::pair{"overhand", 3}, {"figure-eight", 5},
-                                            {"double-overhand", 5}, {"stevedore", 9},
+    for (const auto& [name, determinant] : {std::pair{"overhand", 3},
+                                            {"figure-eight", 5},
+                                            {"double-overhand", 5},
+                                            {"stevedore", 9},
                                             {"triple-overhand", 7}}) {
         const Curve rope = loose(points_of(name));
         EXPECT_EQ(knot_determinant(rope), determinant) << name;
@@ -106,7 +108,8 @@ TEST(TightKnot, AnyOtherCurveOfTheKnotDoesAsWell) {
             const double lump = 1.0 + 0.05 * std::sin(9.0 * t);
             const double x = lump * (std::sin(t) + 2.0 * std::sin(2.0 * t));
             const double y = lump * (std::cos(t) - 2.0 * std::cos(2.0 * t));
-            line.push_back({0.8 * x - 0.6 * std::sin(3.0 * t), y, 0.6 * x + 0.8 * std::sin(3.0 * t)});
+            line.push_back(
+                {0.8 * x - 0.6 * std::sin(3.0 * t), y, 0.6 * x + 0.8 * std::sin(3.0 * t)});
         }
         line.insert(line.begin(), 3.0 * line.front());
         line.push_back(3.0 * line.back());
