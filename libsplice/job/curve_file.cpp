@@ -62,7 +62,9 @@ std::vector<std::array<double, 3>> read_curve_file(const std::string& path,
         return points;
     }
     NamedColumns columns(*input, "a knot's file", axes, faults);
-    if (!columns.read_heading() || !heading_is_complete(columns)) {
+    const bool sound = columns.read_heading();
+    const bool complete = columns.has_heading() && heading_is_complete(columns);
+    if (!sound || !complete) {
         return points;
     }
     while (columns.next()) {

@@ -9,12 +9,14 @@
 namespace libsplice {
 
 NamedColumns::NamedColumns(Input& input, std::string_view what,
-                           std::span<const std::string_view> names, std::vector<Fault>& faults)
+                           std::span<const std::string_view> names, std::vector<Fault>& faults,
+                           std::string_view field)
     : records_(input),
       file_(input.name()),
       what_(what),
       names_(names),
       faults_(faults),
+      field_(field),
       found_(names.size()) {}
 
 bool NamedColumns::read_heading() {
@@ -95,12 +97,17 @@ Place NamedColumns::place_of(std::size_t column) const {
 }
 
 void NamedColumns::add(Fault fault, std::size_t column) {
-    fault.field = names_[column];
+    if (field_.empty()) {
+        fault.field = names_[column];
+    }
     add_at(std::move(fault), place_of(column));
 }
 
 void NamedColumns::add_at(Fault fault, Place at) {
     fault.at = std::move(at);
+    if (fault.field.empty()) {
+        fault.field = field_;
+    }
     faults_.push_back(std::move(fault));
 }
 
