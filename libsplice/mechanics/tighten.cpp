@@ -124,9 +124,10 @@ class Work {
 TightRope tighten(const Curve& loose, double mesh, const Telling& telling, double haste) {
     Expects(mesh >= finest_mesh && mesh <= coarsest_mesh && haste > 0.0 && haste <= 1.0);
     Work work(loose, telling);
-    work.run({std::max(mesh, 0.3), {0.3 * haste, 0.9}, 1e-2 * haste});
+    // The same two meshes first, whichever is asked for, so that all end in the same form.
+    work.run({0.3, {0.3 * haste, 0.9}, 1e-2 * haste});
     for (const double coarse : {0.2, 0.1, 0.05}) {
-        if (coarse > mesh * 1.01) {
+        if (coarse > std::min(mesh, 0.19) * 1.01) {
             work.run({coarse, {0.1 * haste, 0.95}, 2e-5});
         }
     }
