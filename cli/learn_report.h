@@ -33,6 +33,6 @@ struct LearntFile {
 void write_learnt(const LearntFile& learnt, Format format, UnitSystem units, Output& output);
 
 /// The shop table: a rule for each kind and rope, with status `shop`, count and date.
-void write_shop_table(const LearntFile& learnt, Output& output);
+void write_shop_table(const LearntFile& file, Output& output);
 
 } // namespace libsplice::cli

@@ -45,6 +45,7 @@ const KnotShape* find_shape(std::string_view name) {
 
 Exit unknown_knot(const std::string& word) {
     std::vector<std::string_view> names;
+    names.reserve(knot_shapes().size());
     for (const KnotShape& shape : knot_shapes()) {
         names.push_back(shape.name);
     }
@@ -96,6 +97,7 @@ std::optional<std::vector<Point>> read_points(const std::string& path) {
         return std::nullopt;
     }
     std::vector<Point> points;
+    points.reserve(numbers.size());
     for (const auto& [x, y, z] : numbers) {
         points.push_back({x, y, z});
     }

@@ -33,8 +33,8 @@ double taken_up(const Curve& curve) {
 Curve respaced(const Curve& curve, double mesh) {
     Expects(curve.points.size() >= 2 && mesh > 0.0);
     const double length = length_of(curve);
-    const auto count =
-        std::max<std::size_t>(curve.closed ? 3 : 1, static_cast<std::size_t>(length / mesh + 0.5));
+    const auto count = std::max<std::size_t>(curve.closed ? 3 : 1,
+                                             static_cast<std::size_t>(std::llround(length / mesh)));
     Curve even{{}, curve.closed};
     even.points.reserve(count + 1);
     std::size_t segment = 0;

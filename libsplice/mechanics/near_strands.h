@@ -13,6 +13,7 @@ struct NearPair {
     std::uint32_t first = 0;
     std::uint32_t second = 0;
 
+    // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes the defaulted comparison for one
     friend constexpr auto operator<=>(const NearPair&, const NearPair&) = default;
 };
 
