@@ -50,7 +50,7 @@ Exit unknown_knot(const std::string& word) {
         names.push_back(shape.name);
     }
     return wrong_command(in_quotes(word) + " is no knot that is known by name; give " +
-                         listed(names) + ", or a file whose name ends in .csv" +
+                         listed(names) + ", or a file such as knot.csv" +
                          did_you_mean(word, names));
 }
 
@@ -220,7 +220,7 @@ Exit run_tighten(const CommandLine& line) {
     if (const KnotShape* shape = find_shape(word)) {
         return tighten_points(shape->points(), line, *format, *mesh);
     }
-    if (!word.ends_with(".csv") && word != "-") {
+    if (word.find_first_of("./") == std::string::npos && word != "-") {
         return unknown_knot(word);
     }
     auto points = read_points(word);
