@@ -137,7 +137,7 @@ void add_fields(const CommandLine& line, std::string_view begun, Suggestions& in
 void add_text(std::string_view text, const Typed& typed, const Verb& verb, std::string_view begun,
               Suggestions& into) {
     const CommandLine& line = typed.line;
-    if (text == "WHAT" && verb.words != nullptr) {
+    if (verb.words != nullptr && text == first_placeholder(verb.synopsis)) {
         for (const Word& word : verb.words()) {
             into.add(std::string(word.name), word.meaning);
         }
@@ -149,7 +149,7 @@ void add_text(std::string_view text, const Typed& typed, const Verb& verb, std::
         add_entries("ropes", line, "", into);
     } else if (text == "FIELD=VALUE") {
         add_fields(line, begun, into);
-    } else if (text == "JOB" || text == "FILE") {
+    } else if (text == "JOB" || text == "FILE" || text.ends_with(".csv")) {
         into.completion.paths = Paths::files;
     } else if (text == "DIR") {
         into.completion.paths = Paths::folders;

@@ -3,6 +3,8 @@
 #include "libsplice/base/wrap.h"
 #include "libsplice/units/show.h"
 
+#include "cli/synopsis.h"
+
 #include <array>
 
 namespace libsplice::cli {
@@ -142,7 +144,7 @@ std::string help_for(const Verb& verb) {
                        std::string(verb.synopsis) + "\n\n" +
                        wrapped(std::string(verb.about), help_width, 0, 0) + "\n";
     if (verb.words != nullptr) {
-        text += "\nWHAT is one of:\n";
+        text += '\n' + std::string(first_placeholder(verb.synopsis)) + " is one of:\n";
         for (const Word& word : verb.words()) {
             text += word_entry(word);
         }

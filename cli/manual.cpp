@@ -5,6 +5,7 @@
 #include "cli/help.h"
 #include "cli/listings.h"
 #include "cli/roff.h"
+#include "cli/synopsis.h"
 
 #include <algorithm>
 
@@ -98,7 +99,7 @@ ManFile verb_page(const Book& book, const Verb& verb) {
     page.section("DESCRIPTION");
     page.paragraph(verb.about);
     if (verb.words != nullptr) {
-        page.paragraph("WHAT is one of:");
+        page.paragraph(std::string(first_placeholder(verb.synopsis)) + " is one of:");
         for (const Word& word : verb.words()) {
             page.item(word.name, "", word.meaning);
         }

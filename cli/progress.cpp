@@ -53,7 +53,7 @@ std::string progress_text(const WorkDone& work) {
             text += ", " + duration(work.seconds * (1.0 - share) / share) + " to go";
         }
     }
-    return text;
+    return text + (work.note.empty() ? "" : ", " + std::string(work.note));
 }
 
 Progress::Progress(std::string_view doing, std::string_view things, std::string_view output)
@@ -67,7 +67,7 @@ Progress::~Progress() {
     clear_status();
 }
 
-void Progress::at(std::size_t count, std::optional<double> share) {
+void Progress::at(std::size_t count, std::optional<double> share, std::string_view note) {
     constexpr auto pause = std::chrono::milliseconds(200);
     if (!wanted_) {
         return;
@@ -78,7 +78,7 @@ void Progress::at(std::size_t count, std::optional<double> share) {
     }
     next_ = now + pause;
     const std::chrono::duration<double> since = now - begun_;
-    show_status(progress_text({doing_, things_, count, since.count(), share}));
+    show_status(progress_text({doing_, things_, count, since.count(), share, note}));
 }
 
 } // namespace libsplice::cli

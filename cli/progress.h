@@ -16,6 +16,7 @@ struct WorkDone {
     std::size_t count = 0;       ///< how many are done
     double seconds = 0.0;        ///< since the beginning
     std::optional<double> share; ///< of the whole, 0 to 1; nothing: not known
+    std::string_view note = {};  ///< what else is known; may be empty
 };
 
 /// `cutting: 120,000 lines, 60,000 a second, 40 %, 3 s to go`. The time to go is left out where the
@@ -33,8 +34,8 @@ class Progress {
     Progress& operator=(const Progress&) = delete;
     ~Progress();
 
-    /// `count` are done, which is `share` of the whole.
-    void at(std::size_t count, std::optional<double> share = {});
+    /// `count` are done, which is `share` of the whole; `note` is what else is known.
+    void at(std::size_t count, std::optional<double> share = {}, std::string_view note = {});
     /// Whether it is of any use to call at().
     [[nodiscard]] bool wanted() const { return wanted_; }
 

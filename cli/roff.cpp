@@ -72,7 +72,7 @@ void ManPage::item(std::string_view word, std::string_view argument, std::string
     if (!argument.empty()) {
         text_ += " \\fI" + escaped(argument) + "\\fR";
     }
-    text_ += '\n' + escaped(meaning) + '\n';
+    text_ += '\n' + (meaning.empty() ? "\\&" : escaped(meaning)) + '\n';
 }
 
 void ManPage::literal(std::string_view text) {

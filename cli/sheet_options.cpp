@@ -64,16 +64,23 @@ Result<CutSettings> read_settings(const CommandLine& line) {
 
 } // namespace
 
+Result<Format> read_format(const CommandLine& line) {
+    const auto format = line.value("format", "text");
+    if (const auto known = libsplice::read_format(format)) {
+        return *known;
+    }
+    return wrong("format", format,
+                 "it must be one of " + listed(format_names()) +
+                     did_you_mean(format, format_names()));
+}
+
 Result<Answer> read_answer(const CommandLine& line) {
     Answer answer;
-    const auto format = line.value("format", "text");
-    if (const auto known = read_format(format)) {
-        answer.format = *known;
-    } else {
-        return wrong("format", format,
-                     "it must be one of " + listed(format_names()) +
-                         did_you_mean(format, format_names()));
+    const auto format = read_format(line);
+    if (!format) {
+        return Unexpected(format.error());
     }
+    answer.format = *format;
     const auto units = line.value("units", "metric");
     if (units != "metric" && units != "imperial") {
         const auto known = find_option("units")->choices();

@@ -53,6 +53,14 @@ std::vector<Form> forms_of(std::string_view synopsis) {
     return forms;
 }
 
+std::string_view first_placeholder(std::string_view synopsis) {
+    const auto forms = forms_of(synopsis);
+    const Form& first = forms.front();
+    return first.empty() || !is_placeholder(first.front().texts.front())
+               ? std::string_view()
+               : first.front().texts.front();
+}
+
 bool is_placeholder(std::string_view text) {
     return !text.empty() && text.front() >= 'A' && text.front() <= 'Z';
 }

@@ -19,6 +19,8 @@ using Form = std::vector<Slot>;
 /// The forms of a synopsis such as `JOB LINE | stretch ROPE load=PULL [length=LENGTH]`.
 [[nodiscard]] std::vector<Form> forms_of(std::string_view synopsis);
 
+/// The placeholder that a synopsis begins with.
+[[nodiscard]] std::string_view first_placeholder(std::string_view synopsis);
 /// Whether a text of a slot is a placeholder, in capitals.
 [[nodiscard]] bool is_placeholder(std::string_view text);
 /// Whether it is `name=VALUE` with a name of its own, which may stand in any order.

@@ -32,15 +32,15 @@ struct Verb {
     std::string_view name;
     std::string_view summary; ///< one line
     /// The words after the verb; help, man pages and completion read it. `KIND`, `ROPE`, `JOB`,
-    /// `FILE`, `DIR`, `FIELD=VALUE`, `WHAT` and `NAME` (of an entry of the list `WHAT`) say what
+    /// `FILE`, `DIR`, `FIELD=VALUE`, and `NAME` (an entry of the list before it) say what
     /// may stand there; other capitals, that anything may; small letters stand for themselves.
     /// `|` between blanks parts one form from the next.
     std::string_view synopsis;
     std::string_view about;   ///< a paragraph or two for --help
     std::string_view example; ///< a command that works from the project's folder
     Exit (*run)(const CommandLine&);
-    /// The words that may stand first after the verb, where they are fixed; the synopsis has
-    /// `WHAT`.
+    /// The words that may stand first after the verb, where they are fixed; the synopsis begins
+    /// with a placeholder for them.
     std::vector<Word> (*words)() = nullptr;
 };
 
@@ -48,11 +48,16 @@ struct Verb {
 [[nodiscard]] std::span<const Verb> verbs();
 [[nodiscard]] const Verb* find_verb(std::string_view name);
 
+/// The knots that tighten knows by name.
+[[nodiscard]] std::vector<Word> knot_words();
+
 Exit run_cut(const CommandLine& line);
 Exit run_end(const CommandLine& line);
 Exit run_list(const CommandLine& line);
 Exit run_check(const CommandLine& line);
 Exit run_show(const CommandLine& line);
 Exit run_new(const CommandLine& line);
+Exit run_tighten(const CommandLine& line);
+Exit run_learn(const CommandLine& line);
 
 } // namespace libsplice::cli

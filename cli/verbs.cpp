@@ -58,6 +58,22 @@ constexpr std::array all_verbs{
          "remarks. "
          "Without a name, or with -, it goes to standard output.",
          "splice new -", run_new},
+    Verb{"tighten", "how much rope a knot uses at its tightest, worked out from its shape",
+         "KNOT | FILE.csv",
+         "Pulls a knot tight as an ideal rope: round, perfectly flexible, without friction. "
+         "FILE.csv "
+         "holds the columns x, y and z, in rope diameters, of a line whose ends lead away. Shows "
+         "the rope "
+         "that the knot takes up, and that it is still the same knot.",
+         "splice tighten overhand", run_tighten, knot_words},
+    Verb{
+        "learn", "what a shop's own measured splices and knots say", "MEASURED.csv",
+        "Reads what pieces of rope used up, in the columns kind, rope and used, or kind, rope, "
+        "before "
+        "and after. For each kind in each rope it fits the constant that the tables hold, with the "
+        "limit that the next piece stays under, and names pieces that do not belong. With "
+        "--output the constants are written as a table, which --tables lays over ours.",
+        "splice learn docs/examples/measured.csv", run_learn},
     Verb{"check", "check the tables against print", "[FILE...]",
          "Works out every case of the files of published values, by default those that came with "
          "the "

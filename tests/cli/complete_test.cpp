@@ -63,6 +63,8 @@ TEST(Complete, WordsOfASynopsis) {
     EXPECT_TRUE(offers({"show", tables, "stretch", "demo-b12"}, "demo-b12-hmpe-3"));
     EXPECT_EQ(offered({"show", tables, "stretch", "rope", "load=1kN", ""}),
               (Words{"length=", "against="}));
+    EXPECT_EQ(offered({"tighten", "stev"}), Words{"stevedore"});
+    EXPECT_EQ(complete(Words{"tighten", ""}).paths, Paths::files) << "or a file of points";
     EXPECT_EQ(offered({"list", "fau"}), Words{"faults"});
     EXPECT_EQ(offered({"list", tables, "faults", "10"}).front(), "101");
     EXPECT_EQ(offered({"list", tables, "columns", "name", "end_"}), (Words{"end_a", "end_b"}));

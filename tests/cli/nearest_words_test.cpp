@@ -53,6 +53,8 @@ TEST(NearestWord, OfTheCommandLine) {
     expect_nearest({"list", "kinds", "bowlin"}, "bowline");
     expect_nearest({"list", "ropes", "demo-b12-hmpe-33"}, "demo-b12-hmpe-3");
     expect_nearest({"list", "columns", "quantiy"}, "quantity");
+    expect_nearest({"tighten", "overhnd", "--mesh=0.4"}, "overhand");
+    expect_nearest({"tighten", "overhand", "--format=jsn"}, "json");
     expect_nearest({"show", "stretch", "demo-b12-hmpe-3", "lod=600N"}, "load");
 }
 

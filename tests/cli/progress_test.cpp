@@ -17,6 +17,11 @@ TEST(ProgressText, SaysCountRateShareAndTimeToGo) {
               "cutting: 1,234,567 lines, 1,234,567 a second");
 }
 
+TEST(ProgressText, ANoteStandsAtTheEnd) {
+    EXPECT_EQ(progress_text({"tightening", "steps", 10, 2.0, {}, "at mesh 0.1"}),
+              "tightening: 10 steps, 5 a second, at mesh 0.1");
+}
+
 TEST(ProgressText, LongTimesInMinutesAndHours) {
     // One part in a hundred took 2 s: 198 s are left. In 80 s: 7920 s, which is 2 h 12 min.
     EXPECT_EQ(progress_text({"reeling", "plans", 0, 2.0, 0.01}),
