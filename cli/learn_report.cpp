@@ -2,7 +2,7 @@
 
 #include "libsplice/sheet/csv_cells.h"
 #include "libsplice/sheet/json_text.h"
-#include "libsplice/sheet/page.h"
+#include "libsplice/sheet/text_page.h"
 
 namespace libsplice::cli {
 
@@ -81,7 +81,7 @@ void write_pieces(Page& page, const LearntPieces& pieces, const LearntFile& file
 }
 
 void write_text(const LearntFile& file, UnitSystem units, Output& output) {
-    Page page(output);
+    TextPage page(output);
     page.paragraph("LEARNT FROM " + file.file, 0);
     page.fact("Rows", std::to_string(file.rows) + ", " + std::to_string(file.left_out) +
                           " left out for a fault");

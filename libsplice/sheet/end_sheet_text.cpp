@@ -2,6 +2,7 @@
 #include "libsplice/sheet/piece_text.h"
 #include "libsplice/sheet/text_facts.h"
 #include "libsplice/sheet/text_marks.h"
+#include "libsplice/sheet/text_page.h"
 #include "libsplice/sheet/text_stretch.h"
 #include "libsplice/sheet/writers.h"
 
@@ -13,7 +14,7 @@ namespace {
 
 void write_title(Page& page, const EndSheet& sheet, UnitSystem units) {
     const auto& declaration = sheet.kind.declaration;
-    page.paragraph(std::string(declaration.name) + ", " + std::string(declaration.title), 0, 2);
+    page.title(std::string(declaration.name) + ", " + std::string(declaration.title));
     page.large("ALLOWANCE", show_length(sheet.allowance.total(), units));
     page.fact("Rope", sheet.rope.title == sheet.rope.id ? sheet.rope.id
                                                         : sheet.rope.id + ", " + sheet.rope.title);
@@ -43,8 +44,8 @@ void write_values(Page& page, const Allowance& allowance, const Names& names, Un
 void write_taper(Page& page, const Allowance& allowance, const Names& names, UnitSystem units) {
     constexpr std::array columns{PageColumn{18}, PageColumn{15, true}, PageColumn{11, true},
                                  PageColumn{14, true}, PageColumn{10, true}};
-    page.row(columns, std::array<std::string, 5>{"mark", "strands left", "section", "rope over it",
-                                                 "thinner by"});
+    page.head(columns, std::array<std::string, 5>{"mark", "strands left", "section", "rope over it",
+                                                  "thinner by"});
     for (const Thinning& pair : allowance.taper) {
         page.row(columns,
                  std::array<std::string, 5>{
@@ -68,7 +69,7 @@ void write_cautions(Page& page, const Allowance& allowance, UnitSystem units, Ci
 void write_end_as_text(const EndSheet& sheet, Output& output, const Book& book,
                        const SheetOptions& options) {
     const Allowance& allowance = sheet.allowance;
-    Page page(output);
+    TextPage page(output);
     Citing citing(book);
     write_title(page, sheet, options.units);
     page.section("LEDGER");

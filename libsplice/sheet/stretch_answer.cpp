@@ -2,8 +2,8 @@
 
 #include "libsplice/sheet/csv_cells.h"
 #include "libsplice/sheet/json_parts.h"
-#include "libsplice/sheet/page.h"
 #include "libsplice/sheet/text_facts.h"
+#include "libsplice/sheet/text_page.h"
 
 #include <array>
 
@@ -33,7 +33,7 @@ void write_sizes(Page& page, const EqualStretch& equal, UnitSystem units, Citing
     constexpr std::array columns{PageColumn{30}, PageColumn{12, true}, PageColumn{16, true},
                                  PageColumn{16, true}};
     page.section("SIZES IN THE TABLES");
-    page.row(columns, std::array<std::string, 4>{"rope", "diameter", "stretch", ""});
+    page.head(columns, std::array<std::string, 4>{"rope", "diameter", "stretch", ""});
     for (const RopeUnderLoad& size : equal.sizes) {
         page.row(columns, std::array<std::string, 4>{
                               size.rope.id, show_size(size.rope.diameter, units),
@@ -70,7 +70,7 @@ void write_equal(Page& page, const EqualStretch& equal, UnitSystem units, Citing
 }
 
 void write_text(const StretchAnswer& answer, Output& output, const Book& book, UnitSystem units) {
-    Page page(output);
+    TextPage page(output);
     Citing citing(book);
     page.paragraph("STRETCH OF " + answer.known.rope.id, 0);
     page.fact("Load", show_load(answer, units));

@@ -4,6 +4,7 @@
 #include "libsplice/sheet/text_end.h"
 #include "libsplice/sheet/text_facts.h"
 #include "libsplice/sheet/text_heading.h"
+#include "libsplice/sheet/text_page.h"
 #include "libsplice/sheet/text_stretch.h"
 #include "libsplice/sheet/words.h"
 #include "libsplice/sheet/working.h"
@@ -124,7 +125,7 @@ class TextSheet : public SheetWriter {
         }
     }
 
-    Page page_;
+    TextPage page_;
     const Book& book_;
     Citing citing_;
     SheetOptions options_;
