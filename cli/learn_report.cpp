@@ -4,6 +4,8 @@
 #include "libsplice/sheet/json_text.h"
 #include "libsplice/sheet/text_page.h"
 
+#include <gsl/assert>
+
 namespace libsplice::cli {
 
 namespace {
@@ -205,6 +207,8 @@ void write_learnt(const LearntFile& learnt, Format format, UnitSystem units, Out
         return write_csv(learnt, output);
     case Format::json:
         return write_json(learnt, output);
+    case Format::html:
+        Expects(false); // refused with the command line
     }
 }
 

@@ -156,6 +156,9 @@ Exit run_learn(const CommandLine& line) {
     if (!answer) {
         return wrong_command(answer.error().text);
     }
+    if (answer->format == Format::html) {
+        return wrong_command("learn writes text, csv or json");
+    }
     if (line.words.size() != 1) {
         return wrong_command("learn needs one file of measured pieces");
     }

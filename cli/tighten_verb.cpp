@@ -12,6 +12,8 @@
 #include "cli/progress.h"
 #include "cli/verb.h"
 
+#include <gsl/assert>
+
 #include <algorithm>
 #include <chrono>
 #include <optional>
@@ -172,6 +174,8 @@ Exit write(const TightAnswer& answer, Format format, const std::string& path) {
     case Format::json:
         write_json(answer, *output);
         break;
+    case Format::html:
+        Expects(false); // refused with the command line
     }
     if (const auto committed = output->commit(); !committed) {
         say(committed.error());
@@ -222,6 +226,9 @@ Exit run_tighten(const CommandLine& line) {
     const auto mesh = read_mesh(line);
     if (!format || !mesh) {
         return wrong_command(format ? mesh.error().text : format.error().text);
+    }
+    if (*format == Format::html) {
+        return wrong_command("tighten writes text, csv or json");
     }
     if (line.words.size() != 1) {
         return wrong_command("tighten needs a knot's name, or one file of points");
