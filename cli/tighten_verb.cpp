@@ -10,6 +10,7 @@
 
 #include "cli/messages.h"
 #include "cli/progress.h"
+#include "cli/sheet_options.h"
 #include "cli/verb.h"
 
 #include <gsl/assert>
