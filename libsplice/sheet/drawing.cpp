@@ -17,22 +17,25 @@ namespace libsplice {
 namespace {
 
 constexpr double width = 720.0;
-constexpr double margin = 14.0;
+constexpr double margin = 26.0;
 constexpr double break_width = 40.0;
 constexpr double room_for_names = 190.0; // beside the last mark of an end drawn by itself
 constexpr double half_rope = 8.0;
-constexpr double letter = 6.4; // of the names' letters, on the safe side of most faces
-constexpr double row_height = 19.0;
+constexpr double letter = 6.2; // of the names' letters, on the safe side of most faces
+constexpr double row_height = 15.0;
 constexpr double gap = 10.0;
+constexpr double least_between_names = 9.0;
 
 /// One end, its distances from the cut end.
 struct DrawnEnd {
     std::string_view letter;
     const Allowance* allowance = nullptr;
     std::vector<PieceMark> marks;
-    Nanometres over = 0;                         ///< rope outside the tail
-    bool checked = false;                        ///< whether that is trimmed only after a check
-    std::vector<std::size_t> rows_of_names{};    ///< of the marks, the last one first
+    Nanometres over = 0;  ///< rope outside the tail
+    bool checked = false; ///< whether that is trimmed only after a check
+    /// Of the marks, the last one first; none where it stands too close to the one before, whose
+    /// names would run into a column of their own. The tables name them all.
+    std::vector<std::optional<std::size_t>> rows_of_names{};
     std::vector<std::size_t> rows_of_brackets{}; ///< of the rope outside the tail, then the spans
 };
 
@@ -171,9 +174,18 @@ class Drawing {
     /// cut end, so the one farthest from it comes first: no line to a name then crosses another.
     void lay_out(DrawnEnd& end, const Scale& scale, Stacking& of_names,
                  Stacking& of_brackets) const {
+        double last_named = 0.0;
         for (auto mark = end.marks.rbegin(); mark != end.marks.rend(); ++mark) {
-            end.rows_of_names.push_back(of_names.place(
-                scale.x(mark->from_end), length_of(name_of_mark(*mark)), runs_left(scale)));
+            const double x = scale.x(mark->from_end);
+            const bool crowded = !end.rows_of_names.empty() && mark + 1 != end.marks.rend() &&
+                                 std::abs(x - last_named) < least_between_names;
+            if (crowded) {
+                end.rows_of_names.emplace_back();
+                continue;
+            }
+            last_named = x;
+            end.rows_of_names.emplace_back(
+                of_names.place(x, length_of(name_of_mark(*mark)), runs_left(scale)));
         }
         const auto place = [&](Nanometres from, Nanometres to, const std::string& text) {
             const double length = std::abs(scale.x(to) - scale.x(from));
@@ -212,9 +224,8 @@ class Drawing {
         }
         draw_names(end, scale, names_down);
         draw_brackets(end, scale, -names_down);
-        into_ += "<text class=\"e\" x=\"" + number(scale.at) + "\" y=\"" +
-                 number(rope_ - names_down * half_rope * 2.2 + 4.0) + "\"" + anchor(scale) + ">" +
-                 std::string(end.letter) + "</text>";
+        into_ += "<text class=\"e\" x=\"" + number(scale.at + (runs_left(scale) ? 8.0 : -18.0)) +
+                 "\" y=\"" + number(rope_ + 5.0) + "\">" + std::string(end.letter) + "</text>";
     }
 
     /// Where the rope is whole: beyond what is thinned out at its end.
@@ -240,15 +251,20 @@ class Drawing {
         std::size_t placed = 0;
         for (auto mark = end.marks.rbegin(); mark != end.marks.rend(); ++mark) {
             const double x = scale.x(mark->from_end);
-            const double y = height_of_row(end.rows_of_names[placed++], down);
+            const auto row = end.rows_of_names[placed++];
+            const double y = row ? height_of_row(*row, down) : rope_ + down * half_rope * 1.9;
             const std::string name(names_.of(mark->name));
             into_ += "<rect class=\"m\" data-end=\"" + std::string(end.letter) + "\" data-mark=\"" +
                      html_text(name) + "\" x=\"" + number(x) + "\" y=\"" +
                      number(std::min(y, rope_ - half_rope * 1.4)) + "\" width=\"1\" height=\"" +
-                     number(std::abs(y - rope_) + half_rope * 1.4) + "\"/><text x=\"" +
-                     number(x + (runs_left(scale) ? -3.0 : 4.0)) + "\" y=\"" + number(y + 4.0) +
-                     "\"" + anchor(scale) + ">" + html_text(name) + " <tspan class=\"n\">" +
-                     html_text(show_length(mark->from_end, units_)) + "</tspan></text>";
+                     number(std::abs(y - rope_) + half_rope * 1.4) + "\"/>";
+            if (!row) {
+                continue;
+            }
+            into_ += "<text x=\"" + number(x + (runs_left(scale) ? -3.0 : 4.0)) + "\" y=\"" +
+                     number(y + 3.5) + "\"" + anchor(scale) + ">" + html_text(name) +
+                     " <tspan class=\"n\">" + html_text(show_length(mark->from_end, units_)) +
+                     "</tspan></text>";
         }
     }
 
@@ -273,12 +289,11 @@ class Drawing {
     /// A line along the stretch, open towards the rope, with its text beyond.
     void draw_bracket(const Scale& scale, Nanometres from, Nanometres to, const std::string& text,
                       double y, double down) {
-        const double at = y - down * 0.45 * row_height;
-        into_ += "<path class=\"b\" d=\"M" + number(scale.x(from)) + ' ' + number(at - down * 4.0) +
-                 "V" + number(at) + "H" + number(scale.x(to)) + "V" + number(at - down * 4.0) +
-                 "\"/><text x=\"" + number(scale.x(from)) + "\" y=\"" +
-                 number(y + (down < 0.0 ? 3.0 : 6.0)) + "\"" + anchor(scale) + ">" +
-                 html_text(text) + "</text>";
+        const double at = y - down * 0.47 * row_height;
+        into_ += "<path class=\"b\" d=\"M" + number(scale.x(from)) + ' ' + number(at - down * 3.0) +
+                 "V" + number(at) + "H" + number(scale.x(to)) + "V" + number(at - down * 3.0) +
+                 "\"/><text x=\"" + number(scale.x(from)) + "\" y=\"" + number(y + 3.5) + "\"" +
+                 anchor(scale) + ">" + html_text(text) + "</text>";
     }
 
     /// Two strokes where the rope is broken out.

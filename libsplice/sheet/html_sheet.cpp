@@ -9,9 +9,37 @@
 #include "libsplice/sheet/text_stretch.h"
 #include "libsplice/sheet/writers.h"
 
+#include <algorithm>
+
 namespace libsplice {
 
 namespace {
+
+/// Lines that the longer of the two columns takes on paper, about.
+std::size_t lines_on_paper(const Piece& piece) {
+    constexpr std::size_t letters_to_a_line = 52;
+    std::size_t longest = 0;
+    for (const End end : {End::a, End::b}) {
+        const Allowance& allowance = *piece.plan->end(end).allowance;
+        std::size_t lines = allowance.marks.size();
+        for (const std::string_view step : allowance.steps) {
+            lines += 1 + step.size() / letters_to_a_line;
+        }
+        for (const PieceCaution& caution : piece.cautions) {
+            if (caution.end.value_or(end) == end) {
+                lines += 2 + caution.caution.text.size() / letters_to_a_line;
+            }
+        }
+        longest = std::max(longest, lines);
+    }
+    return longest;
+}
+
+/// A page never splits a piece: one that is long is set smaller.
+std::string_view size_on_paper(const Piece& piece) {
+    const std::size_t lines = piece.fault != nullptr ? 0 : lines_on_paper(piece);
+    return lines > 36 ? " class=\"longest\"" : lines > 26 ? " class=\"long\"" : "";
+}
 
 /// The panels wait until the summary, which stands before them, is known.
 class HtmlSheet : public SheetWriter {
@@ -24,7 +52,8 @@ class HtmlSheet : public SheetWriter {
     void piece(const Piece& piece) override {
         ++lines_;
         add_to_summary(piece);
-        panels_ += "<article id=\"line-" + std::to_string(lines_) + "\">\n";
+        panels_ += "<article id=\"line-" + std::to_string(lines_) + "\"" +
+                   std::string(size_on_paper(piece)) + ">\n";
         HtmlPage page(panels_);
         write_title(page, piece);
         page.close();
@@ -81,10 +110,10 @@ class HtmlSheet : public SheetWriter {
         panels_ += "</div>\n";
         page.fact("THREAD NOW", piece.thread);
         write_work(page, piece);
+        page.write_in("Finished length read");
         write_line_cautions(page, piece, options_.units, citing_);
         write_strength(page, piece, options_.units, citing_);
         write_person_rules(page, piece, options_.units, citing_);
-        page.write_in("Finished length read");
         use_sources_of(piece, citing_);
         page.close();
         panels_ += options_.ledger || options_.working ? "<details open>" : "<details>";

@@ -39,7 +39,7 @@ tbody td.r { font-weight: 700; white-space: nowrap; }
   border: 1.5px solid var(--ink); vertical-align: middle; }
 .draw { overflow-x: auto; margin: 0.75rem 0; }
 .rope { display: block; width: 100%; min-width: 44rem; height: auto; }
-.rope text { font: 11px "DejaVu Sans", Verdana, Arial, sans-serif; fill: #111; }
+.rope text { font: 10.5px "DejaVu Sans", Verdana, Arial, sans-serif; fill: #111; }
 .rope .n, .rope .e { font-weight: 700; }
 .rope .e { font-size: 13px; }
 .rope .o { fill: #fff; stroke: #111; stroke-width: 1.4; }
@@ -52,16 +52,36 @@ footer { border-top: 3px solid var(--ink); padding-top: 0.5rem; margin-top: 1rem
 @media (min-width: 50rem) { .ends { display: grid; grid-template-columns: 1fr 1fr; gap: 0 2rem; } }
 @media (max-width: 34rem) { dl div { grid-template-columns: 1fr; gap: 0; }
   .large strong { font-size: 2rem; } }
-@page { margin: 12mm 12mm 14mm 16mm; }
+.ends tbody th, .ends thead th:first-child { white-space: nowrap; }
+@page { margin: 8mm 9mm 8mm 14mm; }
 @media print {
-  html { font-size: 9.2pt; line-height: 1.3; }
+  html { font-size: 7.5pt; line-height: 1.15; }
+  h1 { font-size: 14pt; }
+  h2 { font-size: 12pt; }
+  h3 { margin: 0.3rem 0 0.15rem; font-size: 8.5pt; }
+  p, .steps, dl, .draw { margin: 0.25rem 0; }
+  dl { columns: 2; column-gap: 6mm; }
+  dl div { break-inside: avoid; grid-template-columns: 6.5rem 1fr; }
+  th, td { padding: 0.08rem 0.5rem 0.08rem 0; }
+  .ends td.r { font-size: 9.5pt; line-height: 1; }
+  .ends dl { columns: 1; }
+  .steps li { margin: 0.1rem 0; min-height: 6.2mm; padding-left: 7.5mm; }
+  .rope { width: 82%; margin: 0 auto; }
+  article > .write-in { float: right; margin-left: 6mm; }
+  .long { zoom: 0.88; }
+  .longest { zoom: 0.78; }
+  article::after { content: ""; display: block; clear: both; }
+  .write-in .box { height: 7mm; }
+  section h2, .short { margin: 0; }
   main { max-width: none; padding: 0; }
   .ends { display: grid; grid-template-columns: 1fr 1fr; gap: 0 6mm; }
-  article { break-inside: avoid; padding-bottom: 0.5rem; }
-  .large strong { font-size: 25pt; }
+  article { break-inside: avoid; padding: 0.3rem 0 0.3rem; }
+  .large { margin: 0 0 0 6mm; float: right; }
+  .ends, .draw { clear: both; }
+  .large strong { font-size: 24pt; }
   .draw { overflow: visible; }
   .rope { min-width: 0; }
-  details:not([open]) { display: none; }
+  details { display: none; }
   tr, li, .urgent, .write-in { break-inside: avoid; }
 }
 )css";
