@@ -1,6 +1,8 @@
-// splice cut: jobs in, one sheet out.
+// splice cut, chart and labels: jobs in, one sheet out.
+#include "libsplice/base/text.h"
 #include "libsplice/cut/cutter.h"
 #include "libsplice/job/read_job.h"
+#include "libsplice/sheet/paper.h"
 #include "libsplice/sheet/writer.h"
 
 #include "cli/messages.h"
@@ -10,6 +12,7 @@
 #include "cli/verb.h"
 
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <system_error>
 
@@ -94,17 +97,16 @@ bool cut_jobs(const std::vector<std::string>& jobs, const Book& book, Cutter& cu
     return true;
 }
 
-} // namespace
+using MakeWriter = std::function<std::unique_ptr<SheetWriter>(const Answer&, Output&, const Book&)>;
 
-Exit run_cut(const CommandLine& line) {
+/// Cuts the jobs of a command line and writes what becomes of them.
+Exit write_jobs(const CommandLine& line, const MakeWriter& make_writer) {
     const auto answer = read_answer(line);
     if (!answer) {
-        say(answer.error().text);
-        return Exit::wrong_command;
+        return wrong_command(answer.error().text);
     }
     if (line.words.empty()) {
-        say("cut needs a job file; - is standard input");
-        return Exit::wrong_command;
+        return wrong_command(line.verb + " needs a job file; - is standard input");
     }
     const auto book = open_book(line);
     if (!book) {
@@ -116,7 +118,7 @@ Exit run_cut(const CommandLine& line) {
         return Exit::unusable_file;
     }
     Cutter cutter(*book, answer->cut);
-    Sheet sheet(sheet_writer(answer->format, *output, *book, answer->sheet));
+    Sheet sheet(make_writer(*answer, *output, *book));
     FaultSink faults = printing_sink();
     Progress progress("cutting", "lines", answer->output);
     const bool usable = cut_jobs(line.words, *book, cutter, sheet, *output, faults, progress);
@@ -134,6 +136,33 @@ Exit run_cut(const CommandLine& line) {
         return Exit::unusable_file;
     }
     return cutter.counts().refused == 0 ? Exit::done : Exit::refused;
+}
+
+} // namespace
+
+Exit run_cut(const CommandLine& line) {
+    return write_jobs(line, [](const Answer& answer, Output& output, const Book& book) {
+        return sheet_writer(answer.format, output, book, answer.sheet);
+    });
+}
+
+Exit run_chart(const CommandLine& line) {
+    return write_jobs(line, [](const Answer& answer, Output& output, const Book& /*book*/) {
+        return wall_chart(output, answer.sheet);
+    });
+}
+
+Exit run_labels(const CommandLine& line) {
+    const std::string name = line.value("sheet", std::string(label_sheets().front().name));
+    const LabelSheet* sheet = find_label_sheet(name);
+    if (sheet == nullptr) {
+        return wrong_command("there is no sheet of labels " + in_quotes(name) +
+                             did_you_mean(name, label_sheet_names()) + "; there are " +
+                             listed(label_sheet_names()));
+    }
+    return write_jobs(line, [sheet](const Answer& answer, Output& output, const Book& /*book*/) {
+        return label_sheet(output, answer.sheet, *sheet);
+    });
 }
 
 } // namespace libsplice::cli

@@ -1,5 +1,6 @@
 #include "cli/options.h"
 
+#include "libsplice/sheet/label_sheets.h"
 #include "libsplice/sheet/writer.h"
 
 #include <algorithm>
@@ -25,27 +26,29 @@ constexpr std::array options{
     OptionDeclaration{"format", "FORMAT", "how to write the answer", "text",
                       " cut end list show tighten learn ", false, format_names},
     OptionDeclaration{"output", "FILE", "write to FILE, whole or not at all; - is standard output",
-                      "-", " cut end list show new tighten learn "},
-    OptionDeclaration{"tables", "DIR",
-                      "a folder of tables; a later one replaces records of the same id",
-                      "see Tables in the manual", " cut end list check show learn ", true},
+                      "-", " cut chart labels end list show new tighten learn "},
+    OptionDeclaration{
+        "tables", "DIR", "a folder of tables; a later one replaces records of the same id",
+        "see Tables in the manual", " cut chart labels end list check show learn ", true},
     OptionDeclaration{"plug-in", "FILE",
                       "a plug-in with kinds of end or ropes; its code runs with your rights", "",
-                      " cut end list check show learn ", true},
-    OptionDeclaration{"units", "SYSTEM", "units of text and CSV", "metric", " cut end show learn ",
-                      false, unit_systems},
+                      " cut chart labels end list check show learn ", true},
+    OptionDeclaration{"units", "SYSTEM", "units of text and CSV", "metric",
+                      " cut chart labels end show learn ", false, unit_systems},
     OptionDeclaration{"rope", "ROPE", "a rope of the tables, or construction, fibre and diameter",
                       "", " end "},
     OptionDeclaration{"risk", "PERCENT", "accepted chance that the rope is short, over 0 to 50",
-                      "1", " cut show learn "},
+                      "1", " cut chart labels show learn "},
     OptionDeclaration{"step", "LENGTH", "cut lengths are rounded up to this",
-                      "5 mm; 1 mm for exact lines", " cut show "},
+                      "5 mm; 1 mm for exact lines", " cut chart labels show "},
     OptionDeclaration{"marking-pull", "PULL",
                       "pull on the rope while it is marked: a word, or a force such as 3kgf",
-                      "reference", " cut show ", false, marking_pulls},
+                      "reference", " cut chart labels show ", false, marking_pulls},
     OptionDeclaration{"ledger", "", "show every row of each ledger", "", " cut show "},
     OptionDeclaration{"mesh", "DIAMETERS", "how far apart the points of the rope lie, 0.02 to 0.4",
                       "0.1", " tighten "},
+    OptionDeclaration{"sheet", "NAME", "the sheet that labels are printed on", "a4-2x6", " labels ",
+                      false, label_sheet_names},
     OptionDeclaration{"help", "", "show this help", "", "*"},
     OptionDeclaration{"version", "", "show the version", "", "*"},
 };

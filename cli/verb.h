@@ -52,6 +52,8 @@ struct Verb {
 [[nodiscard]] std::vector<Word> knot_words();
 
 Exit run_cut(const CommandLine& line);
+Exit run_chart(const CommandLine& line);
+Exit run_labels(const CommandLine& line);
 Exit run_end(const CommandLine& line);
 Exit run_list(const CommandLine& line);
 Exit run_check(const CommandLine& line);

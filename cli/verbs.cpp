@@ -39,6 +39,17 @@ constexpr std::array all_verbs{
         "Shows what one end needs beyond its bearing point, with its marks, steps and sources. The "
         "fields are those that splice list kinds shows.",
         "splice end buried-eye --rope \"braid-12 HMPE 5 mm\" eye=36mm pin=12mm", run_end},
+    Verb{
+        "chart", "a wall chart of a job: what each boat is roped with", "JOB...",
+        "Writes one HTML page to print for each boat: every line with its rope, diameter, finished "
+        "and cut length and ends, in letters that are read from a metre away. Boats that are roped "
+        "alike share a page.",
+        "splice chart docs/examples/sailing-school.csv --output chart.html", run_chart},
+    Verb{
+        "labels", "a label for every piece of a job", "JOB...",
+        "Writes an HTML page of labels to print: name, boat, rope, cut length and line of the job, "
+        "and the same as a QR code. --sheet says how the labels lie on the paper.",
+        "splice labels docs/examples/sailing-school.csv --output labels.html", run_labels},
     Verb{"list", "list what the tables and the program hold", "WHAT [NAME...]",
          "Lists what there is of one sort, all of it or only what is named: splice list faults 305 "
          "tells what that code means.",

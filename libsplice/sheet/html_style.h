@@ -49,11 +49,22 @@ details { margin: 0.75rem 0; }
 summary { cursor: pointer; padding: 0.3rem 0; }
 .short { font-size: 0.875rem; color: var(--soft); }
 footer { border-top: 3px solid var(--ink); padding-top: 0.5rem; margin-top: 1rem; }
+.chart { margin-bottom: 2rem; overflow-x: auto; }
+.chart td, .chart tbody th { font-size: 1.1rem; }
+.sheet { display: grid; }
+.label { display: flex; justify-content: space-between; gap: 2mm; overflow: hidden; padding: 1mm;
+  border: 1px dotted #8a8a8a; }
+.label div { min-width: 0; }
+.label p { margin: 0; font-size: 8.5pt; line-height: 1.2; }
+.label .l-name { font-size: 10.5pt; font-weight: 700; max-height: 2.4em; overflow: hidden; }
+.label .l-cut { font-size: 15pt; font-weight: 700; }
+.qr { height: 100%; max-width: 45%; flex: none; aspect-ratio: 1; }
 @media (min-width: 50rem) { .ends { display: grid; grid-template-columns: 1fr 1fr; gap: 0 2rem; } }
 @media (max-width: 34rem) { dl div { grid-template-columns: 1fr; gap: 0; }
   .large strong { font-size: 2rem; } }
 .ends tbody th, .ends thead th:first-child { white-space: nowrap; }
 @page { margin: 8mm 9mm 8mm 14mm; }
+@page chart { size: landscape; }
 @media print {
   html { font-size: 7.5pt; line-height: 1.15; }
   h1 { font-size: 14pt; }
@@ -68,6 +79,13 @@ footer { border-top: 3px solid var(--ink); padding-top: 0.5rem; margin-top: 1rem
   .steps li { margin: 0.1rem 0; min-height: 6.2mm; padding-left: 7.5mm; }
   .rope { width: 82%; margin: 0 auto; }
   article > .write-in { float: right; margin-left: 6mm; }
+  .chart { break-after: page; page: chart; }
+  .chart h2 { font-size: 22pt; }
+  .chart td, .chart tbody th, .chart thead th { font-size: 13.5pt; padding: 0.8mm 4mm 0.8mm 0; }
+  .chart td.r { font-size: 16pt; }
+  .sheet { break-after: page; }
+  main:has(.label) h1, main:has(.chart) > h1 { display: none; }
+  .label { border-color: transparent; }
   .long { zoom: 0.88; }
   .longest { zoom: 0.78; }
   article::after { content: ""; display: block; clear: both; }
