@@ -11,6 +11,7 @@ inline constexpr std::string_view html_style = R"css(
 html { font: 1.0625rem/1.45 "DejaVu Sans", Verdana, Arial, sans-serif; color: var(--ink);
   background: #fff; }
 body { margin: 0; }
+svg[aria-hidden] { position: absolute; }
 main { max-width: 60rem; margin: 0 auto; padding: 1rem; }
 h1 { font-size: 1.5rem; margin: 0.5rem 0 1rem; }
 h2 { font-size: 1.35rem; margin: 0 0 0.25rem; overflow-wrap: anywhere; }
@@ -51,6 +52,7 @@ summary { cursor: pointer; padding: 0.3rem 0; }
 footer { border-top: 3px solid var(--ink); padding-top: 0.5rem; margin-top: 1rem; }
 .chart { margin-bottom: 2rem; overflow-x: auto; }
 .chart td, .chart tbody th { font-size: 1.1rem; }
+.chart td:nth-child(2), .chart td:nth-child(3), .chart thead th { white-space: nowrap; }
 .sheet { display: grid; }
 .label { display: flex; justify-content: space-between; gap: 2mm; overflow: hidden; padding: 1mm;
   border: 1px dotted #8a8a8a; }
@@ -59,12 +61,15 @@ footer { border-top: 3px solid var(--ink); padding-top: 0.5rem; margin-top: 1rem
 .label .l-name { font-size: 10.5pt; font-weight: 700; max-height: 2.4em; overflow: hidden; }
 .label .l-cut { font-size: 15pt; font-weight: 700; }
 .qr { height: 100%; max-width: 45%; flex: none; aspect-ratio: 1; }
-@media (min-width: 50rem) { .ends { display: grid; grid-template-columns: 1fr 1fr; gap: 0 2rem; } }
+@media (min-width: 64rem) { .ends { display: grid; gap: 0 2rem;
+  grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); } }
 @media (max-width: 34rem) { dl div { grid-template-columns: 1fr; gap: 0; }
-  .large strong { font-size: 2rem; } }
+  .large strong { font-size: 2rem; } th, td { padding-right: 0.35rem; font-size: 0.875rem; }
+  .ends tbody th, .ends thead th:first-child { white-space: normal; } }
 .ends tbody th, .ends thead th:first-child { white-space: nowrap; }
+@media (max-width: 27rem) { main { padding: 0.6rem; } th, td { padding-right: 0.25rem; font-size: 0.8rem; }
+  thead th { font-size: 0.75rem; } }
 @page { margin: 8mm 9mm 8mm 14mm; }
-@page chart { size: landscape; }
 @media print {
   html { font-size: 7.5pt; line-height: 1.15; }
   h1 { font-size: 14pt; }
@@ -79,9 +84,9 @@ footer { border-top: 3px solid var(--ink); padding-top: 0.5rem; margin-top: 1rem
   .steps li { margin: 0.1rem 0; min-height: 6.2mm; padding-left: 7.5mm; }
   .rope { width: 82%; margin: 0 auto; }
   article > .write-in { float: right; margin-left: 6mm; }
-  .chart { break-after: page; page: chart; }
+  .chart { break-after: page; }
   .chart h2 { font-size: 22pt; }
-  .chart td, .chart tbody th, .chart thead th { font-size: 13.5pt; padding: 0.8mm 4mm 0.8mm 0; }
+  .chart td, .chart th { font-size: 13pt; padding: 0.7mm 4mm 0.7mm 0; }
   .chart td.r { font-size: 16pt; }
   .sheet { break-after: page; }
   main:has(.label) h1, main:has(.chart) > h1 { display: none; }

@@ -11,6 +11,12 @@ namespace libsplice {
 
 namespace {
 
+/// A boat has one page; one with many lines is set smaller.
+std::string size_on_paper(std::string_view rows) {
+    const auto lines = std::ranges::count(rows, '\n');
+    return lines > 26 ? " longest" : lines > 18 ? " long" : "";
+}
+
 class WallChart : public SheetWriter {
   public:
     WallChart(Output& output, const SheetOptions& options) : output_(output), options_(options) {}
@@ -28,6 +34,7 @@ class WallChart : public SheetWriter {
 
     void end(const Counts& /*counts*/) override {
         output_.write(html_start("Wall chart"));
+        output_.write("<style>@page { size: landscape; }</style>\n");
         std::vector<std::string> alike; // boats that are done
         for (const std::string& boat : boats_) {
             if (std::ranges::find(alike, boat) != alike.end()) {
@@ -40,7 +47,8 @@ class WallChart : public SheetWriter {
                     alike.push_back(other);
                 }
             }
-            output_.write("<section class=\"chart\"><h2>" + title + "</h2>\n<table><thead><tr>");
+            output_.write("<section class=\"chart" + size_on_paper(rows_.at(boat)) + "\"><h2>" +
+                          title + "</h2>\n<table><thead><tr>");
             for (const std::string_view heading : {"line", "rope", "diameter"}) {
                 output_.write("<th scope=\"col\">" + std::string(heading) + "</th>");
             }

@@ -39,7 +39,8 @@ FOLDERS = {
     "cut": Folder(LEFT[:-1]),
     "reel": Folder(("base", "units", "cut")),
     "sheet": Folder(
-        ("base", "units", "cut", "reel"), {"JSON": ONE_SOURCE, "Boost.Geometry": ONE_SOURCE}
+        ("base", "units", "cut", "reel"),
+        {"JSON": ONE_SOURCE, "Boost.Geometry": ONE_SOURCE, "QR code": ONE_SOURCE},
     ),
     "plugin": Folder(("base", "units", "catalogue", "allowance", "abi/include"), {"dl": ONE_SOURCE}),
     "abi/include": Folder(),
@@ -53,6 +54,7 @@ LIBRARIES = (
     ("GSL", r"gsl/"),
     ("toml++", r"toml\+\+|toml\.h"),
     ("JSON", r"nlohmann/"),
+    ("QR code", r"qrencode\.h"),
     ("csv", r"csv\.h"),
     ("Boost.Geometry", r"boost/geometry"),
     ("Boost.Math", r"boost/math"),
