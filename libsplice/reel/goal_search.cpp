@@ -1,0 +1,289 @@
+#include "libsplice/reel/goal_search.h"
+
+#include "libsplice/reel/safe_bound.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace libsplice {
+
+namespace {
+
+/// What a missing piece costs in the master, against the dearest stock.
+constexpr double dearest_piece = 1000.0;
+/// A master's column counts as used from here on.
+constexpr double hardly = 1e-6;
+
+bool has_waste(const Stock& stock, std::size_t goal) {
+    return stock.waste[goal];
+}
+
+Amount highest_price(const Stock& stock, std::size_t goal) {
+    return stock.each[goal] + (has_waste(stock, goal) ? std::min(stock.length, stock.usable) : 0);
+}
+
+} // namespace
+
+GoalSearch::GoalSearch(const StockProblem& problem, ColumnPool& pool, std::size_t goal,
+                       StockPlan& best, const SearchLimits& limits)
+    : problem_(problem),
+      pool_(pool),
+      goal_(goal),
+      best_(best),
+      limits_(limits),
+      master_(problem.items.size() + problem.stocks.size() + goal),
+      most_each_(most_goals, 1) {
+    const std::size_t items = problem.items.size();
+    Amount step = 0;
+    for (std::size_t s = 0; s < problem.stocks.size(); ++s) {
+        const Stock& stock = problem.stocks[s];
+        const bool limited = stock.available < no_limit;
+        stock_rows_.push_back(limited ? std::optional(items + s) : std::nullopt);
+        for (std::size_t g = 0; g <= goal; ++g) {
+            most_each_[g] = std::max(most_each_[g], highest_price(stock, g));
+        }
+        step = std::gcd(step, has_waste(stock, goal) ? 1 : stock.each[goal]);
+    }
+    for (const StockItem& item : problem.items) {
+        if (item.loose) {
+            step = std::gcd(step, (*item.loose)[goal]);
+            most_each_[goal] = std::max(most_each_[goal], (*item.loose)[goal]);
+        }
+    }
+    step_ = std::max<Amount>(1, step);
+    constexpr Amount fine = Amount{1} << 36U;
+    scale_ = std::max<Amount>(1, fine / most_each_[goal]);
+    add_item_columns();
+    add_pool_columns();
+}
+
+double GoalSearch::scaled(Amount amount, std::size_t goal) const {
+    return static_cast<double>(amount) / static_cast<double>(most_each_[goal]);
+}
+
+bool GoalSearch::item_rows_are_equal() const {
+    return std::ranges::any_of(problem_.stocks, [&](const Stock& stock) {
+        return std::any_of(stock.waste.begin(),
+                           stock.waste.begin() + static_cast<std::ptrdiff_t>(goal_) + 1,
+                           [](bool waste) { return waste; });
+    });
+}
+
+/// A column for a missing piece of each item, and one for a piece had loose.
+void GoalSearch::add_item_columns() {
+    const std::size_t items = problem_.items.size();
+    for (std::size_t i = 0; i < items; ++i) {
+        const Coefficient own{static_cast<int>(i), 1.0};
+        master_.add_column(dearest_piece, std::span(&own, 1));
+    }
+    for (std::size_t i = 0; i < items; ++i) {
+        const Goals loose = problem_.items[i].loose.value_or(Goals{});
+        std::vector<Coefficient> coefficients{{static_cast<int>(i), 1.0}};
+        for (std::size_t g = 0; g < goal_; ++g) {
+            const std::size_t row = items + problem_.stocks.size() + g;
+            coefficients.push_back({static_cast<int>(row), scaled(loose[g], g)});
+        }
+        master_.add_column(scaled(loose[goal_], goal_), coefficients);
+        master_.set_highest(items + i, problem_.items[i].loose ? unbounded : 0.0);
+    }
+    pool_first_ = 2 * items;
+}
+
+void GoalSearch::add_pool_columns() {
+    std::vector<Coefficient> coefficients;
+    for (; pool_added_ < pool_.columns().size(); ++pool_added_) {
+        const Column& column = pool_.columns()[pool_added_];
+        coefficients.clear();
+        for (const Take& take : column.takes) {
+            coefficients.push_back({static_cast<int>(take.item), static_cast<double>(take.count)});
+        }
+        if (const auto row = stock_rows_[column.stock]) {
+            coefficients.push_back({static_cast<int>(*row), 1.0});
+        }
+        for (std::size_t g = 0; g < goal_; ++g) {
+            const std::size_t row = problem_.items.size() + problem_.stocks.size() + g;
+            coefficients.push_back({static_cast<int>(row), scaled(column.price[g], g)});
+        }
+        master_.add_column(scaled(column.price[goal_], goal_), coefficients);
+    }
+}
+
+void GoalSearch::set_rows(const Remaining& remaining, const Goals& spent) {
+    const std::size_t items = problem_.items.size();
+    const bool equal = item_rows_are_equal();
+    for (std::size_t i = 0; i < items; ++i) {
+        const auto count = static_cast<double>(remaining.items[i]);
+        master_.set_row(i, count, equal ? count : unbounded);
+    }
+    for (std::size_t s = 0; s < problem_.stocks.size(); ++s) {
+        master_.set_row(items + s, -unbounded,
+                        stock_rows_[s] ? static_cast<double>(remaining.stocks[s]) : unbounded);
+    }
+    for (std::size_t g = 0; g < goal_; ++g) {
+        master_.set_row(items + problem_.stocks.size() + g, -unbounded,
+                        scaled(best_.value[g] - spent[g], g));
+    }
+}
+
+/// A row's price in whole units.
+Amount GoalSearch::price_of_row(std::size_t row) const {
+    return std::llround(master_.row_prices()[row] *
+                        static_cast<double>(most_each_[goal_] * scale_));
+}
+
+/// An item's whole price is never more than it costs loose.
+void GoalSearch::price_items(const Remaining& remaining) {
+    prices_.resize(problem_.items.size());
+    for (std::size_t i = 0; i < prices_.size(); ++i) {
+        prices_[i] = remaining.items[i] > 0 ? price_of_row(i) : 0;
+        if (problem_.items[i].loose && goal_ == 0) {
+            prices_[i] = std::min(prices_[i], (*problem_.items[i].loose)[0] * scale_);
+        }
+    }
+}
+
+/// What a unit of each goal weighs: the one that is sought, and those that must not get worse.
+std::array<Amount, most_goals> GoalSearch::weights() const {
+    std::array<Amount, most_goals> weights{};
+    weights[goal_] = scale_;
+    for (std::size_t g = 0; g < goal_; ++g) {
+        const double price =
+            -master_.row_prices()[problem_.items.size() + problem_.stocks.size() + g];
+        const double unit = static_cast<double>(most_each_[goal_] * scale_) /
+                            static_cast<double>(most_each_[g]);
+        weights[g] = std::max<Amount>(0, std::llround(price * unit));
+    }
+    return weights;
+}
+
+/// Adds the best new pattern of every use of a stock; false if none brings more than it costs.
+bool GoalSearch::add_patterns(const Remaining& remaining, bool bounds) {
+    price_items(remaining);
+    const auto weighed = weights();
+    const Amount hardly_over = std::max<Amount>(1, most_each_[goal_] * scale_ / 100'000'000);
+    std::vector<Amount> over(problem_.stocks.size(), std::numeric_limits<Amount>::min());
+    bool added = false;
+    for (const StockUse& use : pool_.uses()) {
+        if (remaining.stocks[use.stock] == 0) {
+            over[use.stock] = std::max<Amount>(over[use.stock], 0);
+            continue;
+        }
+        const auto row = stock_rows_[use.stock];
+        const Amount limit = row ? std::max<Amount>(0, -price_of_row(*row)) : 0;
+        auto best = pool_.best_of(use, {prices_, remaining.items, weighed, limit + hardly_over});
+        over[use.stock] = std::max(over[use.stock], best.over);
+        if (!best.takes.empty()) {
+            added = pool_.add(use.stock, std::move(best.takes)) || added;
+        }
+    }
+    if (bounds) {
+        raise_bound(over);
+    }
+    add_pool_columns();
+    return added;
+}
+
+void GoalSearch::raise_bound(const std::vector<Amount>& over) {
+    std::vector<StockReach> reaches;
+    std::vector<std::int64_t> counts;
+    for (const StockItem& item : problem_.items) {
+        counts.push_back(item.count);
+    }
+    const std::int64_t pieces = std::accumulate(counts.begin(), counts.end(), std::int64_t{0});
+    for (std::size_t s = 0; s < problem_.stocks.size(); ++s) {
+        const Stock& stock = problem_.stocks[s];
+        const bool waste = has_waste(stock, 0);
+        const std::int64_t most = waste ? std::min(stock.available, pieces) : stock.available;
+        reaches.push_back({stock.each[0], over[s] + stock.each[0] * scale_, most, !waste});
+    }
+    const Amount bound = safe_bound({prices_, counts, scale_}, reaches, step_);
+    best_.bound = std::max(best_.bound, bound);
+}
+
+bool GoalSearch::proved() const {
+    return goal_ == 0 && best_.value[0] <= best_.bound;
+}
+
+/// True if no pattern is missing from the linear programme any more.
+bool GoalSearch::generate(const Remaining& remaining, int most_rounds, bool bounds) {
+    for (int round = 0; round < most_rounds; ++round) {
+        if (limits_.reached() || !master_.solve()) {
+            return false;
+        }
+        if (!add_patterns(remaining, bounds)) {
+            return true;
+        }
+        // Where the bound has reached the linear programme, it will not rise any more.
+        const double lowest = master_.value() * static_cast<double>(most_each_[goal_]);
+        if (bounds && (proved() || static_cast<double>(best_.bound) >= lowest)) {
+            return master_.solve();
+        }
+        if (limits_.on_progress && bounds) {
+            limits_.on_progress({best_.bound, best_.value[0]});
+        }
+    }
+    return false;
+}
+
+void GoalSearch::keep_if_better(StockPlan plan) {
+    plan.value = price_of(problem_, plan);
+    const auto end = static_cast<std::ptrdiff_t>(goal_) + 1;
+    if (std::lexicographical_compare(plan.value.begin(), plan.value.begin() + end,
+                                     best_.value.begin(), best_.value.begin() + end)) {
+        plan.bound = best_.bound;
+        best_ = std::move(plan);
+        if (limits_.on_progress) {
+            limits_.on_progress({best_.bound, best_.value[0]});
+        }
+    }
+}
+
+void GoalSearch::run(int most_dives) {
+    const Remaining all = everything(problem_);
+    set_rows(all, {});
+    constexpr int until_done = 100'000;
+    generate(all, until_done, goal_ == 0);
+    search_whole();
+    while (dives_ < most_dives && !proved() && !limits_.reached()) {
+        dive();
+        ++dives_;
+        if ((dives_ & (dives_ - 1)) == 0) { // ever more rarely
+            search_whole();
+        }
+    }
+}
+
+/// The best choice of whole patterns among those that are known.
+void GoalSearch::search_whole() {
+    if (proved() || limits_.reached()) {
+        return;
+    }
+    open_all();
+    set_rows(everything(problem_), {});
+    for (std::size_t i = 0; i < problem_.items.size(); ++i) {
+        master_.set_highest(i, 0.0);
+    }
+    Master::WholeSearch search;
+    search.under = scaled(best_.value[goal_], goal_) - 0.5 * scaled(step_, goal_);
+    search.enough = goal_ == 0 ? scaled(best_.bound, 0) + 1e-9 : 1e-9;
+    search.most_nodes = 300;
+    search.deadline = limits_.deadline;
+    search.stop = limits_.stop;
+    const auto whole = master_.solve_whole(search);
+    for (std::size_t i = 0; i < problem_.items.size(); ++i) {
+        master_.set_highest(i, unbounded);
+    }
+    if (whole) {
+        PartPlan part = nothing_fixed();
+        for (std::size_t i = 0; i < problem_.items.size(); ++i) {
+            take_loose(part, i, std::llround((*whole)[problem_.items.size() + i]));
+        }
+        for (std::size_t c = 0; c < pool_added_; ++c) {
+            fix(part, c, std::llround((*whole)[pool_first_ + c]));
+        }
+        finish(std::move(part));
+    }
+}
+
+} // namespace libsplice
