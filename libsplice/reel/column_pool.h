@@ -41,24 +41,33 @@ class ColumnPool {
 
     /// What a filling is paid for: prices of items, and weights of the goals, in units of 1/scale.
     struct Offer {
-        std::span<const Amount> prices;      ///< by item
-        std::span<const std::int64_t> most;  ///< by item
+        std::span<const Amount> prices;     ///< by item
+        std::span<const std::int64_t> most; ///< by item
         std::array<Amount, most_goals> weights{};
-        Amount beat = 0; ///< only what brings more than this over its cost is looked for
+        std::vector<Amount> beat; ///< by use: only what brings more over its cost is looked for
+        bool exact = false;       ///< whether `over` must be as low as can be, whatever it takes
     };
     struct Best {
-        Amount over = 0; ///< no pattern brings more than this over its cost
+        Amount over = 0;         ///< no pattern brings more than this over its cost
         std::vector<Take> takes; ///< empty if none brings more than `beat`
     };
-    [[nodiscard]] Best best_of(const StockUse& use, const Offer& offer) const;
+    /// By use: the pattern that brings most over its cost.
+    [[nodiscard]] std::vector<Best> best_of_each(const Offer& offer) const;
 
   private:
+    struct Cost;
+    [[nodiscard]] Cost cost_of(const StockUse& use, const Offer& offer) const;
+    [[nodiscard]] std::vector<KnapsackItem> items_for(const StockUse* use, const Offer& offer,
+                                                      Amount slope) const;
+
     const StockProblem& problem_;
     std::vector<Column> columns_;
     std::unordered_set<std::string> known_;
     std::vector<Amount> sizes_;
     std::vector<StockUse> uses_;
     Amount unit_ = 1;
+    Amount largest_capacity_ = 0;
+    bool all_alike_ = true; ///< every piece may come from every stock, and nothing is wasted
 };
 
 /// The takes of counts by item.

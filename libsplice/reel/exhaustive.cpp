@@ -102,7 +102,7 @@ class EveryPlan {
         const std::size_t item = order_[at];
         for (std::size_t s = 0; s < problem_.stocks.size(); ++s) {
             const Nanometres room = problem_.stocks[s].length - problem_.items[item].length;
-            if (state_.stocks[s] == 0 || room < 0) {
+            if (state_.stocks[s] == 0 || room < 0 || !problem_.items[item].may_come_from(s)) {
                 continue;
             }
             --state_.stocks[s];
@@ -131,7 +131,8 @@ class EveryPlan {
         for (std::size_t next = at; next < order_.size(); ++next) {
             const std::size_t item = order_[next];
             const Nanometres size = problem_.items[item].length + problem_.kerf;
-            if (state_.items[item] == 0 || size > room) {
+            if (state_.items[item] == 0 || size > room ||
+                !problem_.items[item].may_come_from(pattern.stock)) {
                 continue;
             }
             --state_.items[item];

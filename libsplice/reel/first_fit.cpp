@@ -41,7 +41,8 @@ class FirstFit {
         double best_rate = 0.0;
         for (std::size_t s = 0; s < problem_.stocks.size(); ++s) {
             if (remaining_.stocks[s] == 0 ||
-                problem_.stocks[s].length < problem_.items[longest].length) {
+                problem_.stocks[s].length < problem_.items[longest].length ||
+                !problem_.items[longest].may_come_from(s)) {
                 continue;
             }
             Pattern pattern = fill(s);
@@ -63,7 +64,9 @@ class FirstFit {
         Nanometres room = problem_.stocks[s].length + problem_.kerf;
         for (const std::size_t item : order_) {
             const Nanometres size = problem_.items[item].length + problem_.kerf;
-            const std::int64_t count = std::min(remaining_.items[item], room / size);
+            const std::int64_t count = problem_.items[item].may_come_from(s)
+                                           ? std::min(remaining_.items[item], room / size)
+                                           : 0;
             if (count > 0) {
                 pattern.takes.push_back(
                     {static_cast<std::uint32_t>(item), static_cast<std::int32_t>(count)});

@@ -157,31 +157,74 @@ std::array<Amount, most_goals> GoalSearch::weights() const {
     return weights;
 }
 
-/// Adds the best new pattern of every use of a stock; false if none brings more than it costs.
-bool GoalSearch::add_patterns(const Remaining& remaining, bool bounds) {
+/// Adds the best new patterns of every use of a stock; false if none brings more than it costs.
+bool GoalSearch::add_patterns(const Remaining& remaining, bool bounds, bool exact) {
     price_items(remaining);
-    const auto weighed = weights();
     const Amount hardly_over = std::max<Amount>(1, most_each_[goal_] * scale_ / 100'000'000);
-    std::vector<Amount> over(problem_.stocks.size(), std::numeric_limits<Amount>::min());
-    bool added = false;
+    ColumnPool::Offer offer{prices_, remaining.items, weights(), {}, exact};
     for (const StockUse& use : pool_.uses()) {
-        if (remaining.stocks[use.stock] == 0) {
-            over[use.stock] = std::max<Amount>(over[use.stock], 0);
-            continue;
-        }
         const auto row = stock_rows_[use.stock];
-        const Amount limit = row ? std::max<Amount>(0, -price_of_row(*row)) : 0;
-        auto best = pool_.best_of(use, {prices_, remaining.items, weighed, limit + hardly_over});
-        over[use.stock] = std::max(over[use.stock], best.over);
-        if (!best.takes.empty()) {
-            added = pool_.add(use.stock, std::move(best.takes)) || added;
-        }
+        offer.beat.push_back((row ? std::max<Amount>(0, -price_of_row(*row)) : 0) + hardly_over);
     }
-    if (bounds) {
-        raise_bound(over);
+    std::vector<Amount> over(problem_.stocks.size(), std::numeric_limits<Amount>::min());
+    std::vector<std::int64_t> most = remaining.items;
+    bool added = false;
+    // Once more without the pieces that are in a pattern already: more rounds' worth at once.
+    const int rounds = 1 + static_cast<int>(problem_.items.size() / 50);
+    for (int round = 0; round < rounds; ++round) {
+        auto best = pool_.best_of_each(offer);
+        bool more = false;
+        for (std::size_t u = 0; u < best.size(); ++u) {
+            const std::size_t stock = pool_.uses()[u].stock;
+            over[stock] = std::max(over[stock], best[u].over);
+            if (best[u].takes.empty() || remaining.stocks[stock] == 0) {
+                continue;
+            }
+            for (const Take& take : best[u].takes) {
+                most[take.item] = 0;
+            }
+            more = pool_.add(stock, std::move(best[u].takes)) || more;
+        }
+        added = added || more;
+        if (round == 0 && bounds) {
+            raise_bound(over);
+        }
+        if (!more) {
+            break;
+        }
+        offer.most = most;
+        offer.exact = false;
     }
     add_pool_columns();
     return added;
+}
+
+/// The bound of prices in proportion to length, at the rate of each stock: often near the best, and
+/// had at once.
+void GoalSearch::raise_bound_by_length() {
+    const auto sizes = pool_.sizes();
+    prices_.resize(sizes.size());
+    for (const StockUse& rate : pool_.uses()) {
+        const Amount each = problem_.stocks[rate.stock].each[0];
+        if (each == 0 || rate.to_waste || rate.capacity == 0) {
+            continue;
+        }
+        // Of one unit of size, rounded down; a stock's filling is never more than its capacity.
+        const Amount price = each * scale_ / rate.capacity;
+        for (std::size_t i = 0; i < sizes.size(); ++i) {
+            prices_[i] = price * sizes[i];
+            if (problem_.items[i].loose) {
+                prices_[i] = std::min(prices_[i], (*problem_.items[i].loose)[0] * scale_);
+            }
+        }
+        std::vector<Amount> over(problem_.stocks.size(), 0);
+        for (const StockUse& use : pool_.uses()) {
+            over[use.stock] = std::max(over[use.stock],
+                                       price * use.capacity -
+                                           problem_.stocks[use.stock].each[0] * scale_);
+        }
+        raise_bound(over);
+    }
 }
 
 void GoalSearch::raise_bound(const std::vector<Amount>& over) {
@@ -211,7 +254,7 @@ bool GoalSearch::generate(const Remaining& remaining, int most_rounds, bool boun
         if (limits_.reached() || !master_.solve()) {
             return false;
         }
-        if (!add_patterns(remaining, bounds)) {
+        if (!add_patterns(remaining, bounds, false) && !add_patterns(remaining, bounds, true)) {
             return true;
         }
         // Where the bound has reached the linear programme, it will not rise any more.
@@ -241,6 +284,9 @@ void GoalSearch::keep_if_better(StockPlan plan) {
 
 void GoalSearch::run(int most_dives) {
     const Remaining all = everything(problem_);
+    if (goal_ == 0) {
+        raise_bound_by_length();
+    }
     set_rows(all, {});
     constexpr int until_done = 100'000;
     generate(all, until_done, goal_ == 0);
@@ -256,7 +302,8 @@ void GoalSearch::run(int most_dives) {
 
 /// The best choice of whole patterns among those that are known.
 void GoalSearch::search_whole() {
-    if (proved() || limits_.reached()) {
+    constexpr std::size_t most_items = 100; // beyond, dives and smaller parts do better
+    if (proved() || limits_.reached() || problem_.items.size() > most_items) {
         return;
     }
     open_all();

@@ -39,7 +39,8 @@ class GoalSearch {
     [[nodiscard]] std::array<Amount, most_goals> weights() const;
     void price_items(const Remaining& remaining);
     [[nodiscard]] Amount price_of_row(std::size_t row) const;
-    bool add_patterns(const Remaining& remaining, bool bounds);
+    void raise_bound_by_length();
+    bool add_patterns(const Remaining& remaining, bool bounds, bool exact);
     bool generate(const Remaining& remaining, int most_rounds, bool bounds);
     void raise_bound(const std::vector<Amount>& over);
 

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstddef>
 #include <limits>
+#include <optional>
 
 namespace libsplice {
 
@@ -123,97 +124,92 @@ class TreeSearch {
     std::vector<std::int32_t> counts_;
 };
 
-/// The best value of every exact filling, an item (or a doubling bundle of like ones) at a time.
-class FillingTable {
-  public:
-    static constexpr Amount most_work = 300'000'000;
+constexpr Amount impossible = std::numeric_limits<Amount>::min() / 2;
+/// The largest table that is worth its memory.
+constexpr Amount largest_table = 200'000'000;
 
-    explicit FillingTable(const KnapsackTask& task) : task_(task) {
-        for (std::size_t i = 0; i < task.items.size(); ++i) {
-            const KnapsackItem& item = task.items[i];
-            std::int64_t most = item.profit > 0 ? std::min(item.most, task.capacity / item.size) : 0;
-            for (std::int64_t bundle = 1; most > 0; bundle *= 2) {
-                const std::int64_t count = std::min(bundle, most);
-                bundles_.push_back({i, static_cast<std::int32_t>(count)});
-                most -= count;
-            }
+} // namespace
+
+/// Like items are taken in doubling numbers, so that every count can be made up of few bundles.
+std::vector<KnapsackTable::Bundle> KnapsackTable::bundles(std::span<const KnapsackItem> items,
+                                                          Amount capacity) {
+    std::vector<Bundle> bundles;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        std::int64_t most =
+            items[i].profit > 0 ? std::min(items[i].most, capacity / items[i].size) : 0;
+        for (std::int64_t bundle = 1; most > 0; bundle *= 2) {
+            const std::int64_t count = std::min(bundle, most);
+            bundles.push_back({i, static_cast<std::int32_t>(count)});
+            most -= count;
         }
     }
+    return bundles;
+}
 
-    [[nodiscard]] bool small_enough() const {
-        return task_.capacity < most_work / static_cast<Amount>(bundles_.size() + 1);
+Amount KnapsackTable::work(std::span<const KnapsackItem> items, Amount capacity) {
+    const auto rows = static_cast<Amount>(bundles(items, capacity).size()) + 1;
+    return capacity > std::numeric_limits<Amount>::max() / rows ? std::numeric_limits<Amount>::max()
+                                                                : capacity * rows;
+}
+
+KnapsackTable::KnapsackTable(std::span<const KnapsackItem> items, Amount capacity)
+    : items_(items), bundles_(bundles(items, capacity)) {
+    const auto width = static_cast<std::size_t>(capacity) + 1;
+    values_.assign(width, impossible);
+    values_[0] = 0;
+    taken_.assign(bundles_.size(), std::vector<char>(width));
+    for (std::size_t b = 0; b < bundles_.size(); ++b) {
+        add(b);
     }
+}
 
-    Filling run() {
-        const auto width = static_cast<std::size_t>(task_.capacity) + 1;
-        values_.assign(width, impossible);
-        values_[0] = 0;
-        taken_.assign(bundles_.size(), std::vector<bool>(width));
-        for (std::size_t b = 0; b < bundles_.size(); ++b) {
-            add(b);
+void KnapsackTable::add(std::size_t bundle) {
+    const KnapsackItem& item = items_[bundles_[bundle].item];
+    const auto size = static_cast<std::size_t>(item.size * bundles_[bundle].count);
+    const Amount profit = item.profit * bundles_[bundle].count;
+    std::vector<char>& taken = taken_[bundle];
+    for (std::size_t fill = values_.size(); fill-- > size;) {
+        const Amount with = values_[fill - size] + profit; // stays far below 0 if impossible
+        if (with > values_[fill] && with >= 0) {
+            values_[fill] = with;
+            taken[fill] = 1;
         }
-        std::size_t best = 0;
-        Amount best_worth = task_.beat;
-        for (std::size_t fill = 0; fill < width; ++fill) {
-            const Amount value = values_[fill] == impossible
-                                     ? impossible
-                                     : worth(task_, values_[fill], static_cast<Amount>(fill));
+    }
+}
+
+std::vector<std::int32_t> KnapsackTable::trace(std::size_t fill) const {
+    std::vector<std::int32_t> counts(items_.size(), 0);
+    for (std::size_t b = bundles_.size(); b-- > 0;) {
+        if (taken_[b][fill] != 0) {
+            const auto [item, count] = bundles_[b];
+            counts[item] += count;
+            fill -= static_cast<std::size_t>(items_[item].size * count);
+        }
+    }
+    return counts;
+}
+
+Filling KnapsackTable::best(const KnapsackTask& task) const {
+    std::optional<std::size_t> best;
+    Amount best_worth = task.beat;
+    for (std::size_t fill = 0; fill <= static_cast<std::size_t>(task.capacity); ++fill) {
+        if (values_[fill] >= 0) {
+            const Amount value = worth(task, values_[fill], static_cast<Amount>(fill));
             if (value > best_worth) {
                 best_worth = value;
                 best = fill;
             }
         }
-        return {best_worth, best_worth, best_worth > task_.beat ? trace(best) : std::vector<std::int32_t>()};
     }
-
-  private:
-    static constexpr Amount impossible = std::numeric_limits<Amount>::min() / 2;
-    struct Bundle {
-        std::size_t item;
-        std::int32_t count;
-    };
-
-    void add(std::size_t b) {
-        const KnapsackItem& item = task_.items[bundles_[b].item];
-        const auto size = static_cast<std::size_t>(item.size * bundles_[b].count);
-        const Amount profit = item.profit * bundles_[b].count;
-        for (std::size_t fill = values_.size(); fill-- > size;) {
-            const Amount with = values_[fill - size] + profit;
-            if (values_[fill - size] != impossible && with > values_[fill]) {
-                values_[fill] = with;
-                taken_[b][fill] = true;
-            }
-        }
-    }
-
-    [[nodiscard]] std::vector<std::int32_t> trace(std::size_t fill) const {
-        std::vector<std::int32_t> counts(task_.items.size(), 0);
-        for (std::size_t b = bundles_.size(); b-- > 0;) {
-            if (taken_[b][fill]) {
-                const auto [item, count] = bundles_[b];
-                counts[item] += count;
-                fill -= static_cast<std::size_t>(task_.items[item].size * count);
-            }
-        }
-        return counts;
-    }
-
-    const KnapsackTask& task_;
-    std::vector<Bundle> bundles_;
-    std::vector<Amount> values_;
-    std::vector<std::vector<bool>> taken_;
-};
-
-} // namespace
+    return {best_worth, best_worth, best ? trace(*best) : std::vector<std::int32_t>()};
+}
 
 Filling fill_knapsack(const KnapsackTask& task) {
     TreeSearch tree(task);
     const bool complete = tree.run();
-    if (complete) {
-        return tree.result(true);
-    }
-    FillingTable table(task);
-    return table.small_enough() ? table.run() : tree.result(false);
+    const bool table = !complete && task.exact &&
+                       KnapsackTable::work(task.items, task.capacity) <= largest_table;
+    return table ? KnapsackTable(task.items, task.capacity).best(task) : tree.result(complete);
 }
 
 } // namespace libsplice

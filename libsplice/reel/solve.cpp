@@ -3,6 +3,7 @@
 #include "libsplice/reel/exhaustive.h"
 #include "libsplice/reel/first_fit.h"
 #include "libsplice/reel/goal_search.h"
+#include "libsplice/reel/improve.h"
 #include "libsplice/reel/stock_problem.h"
 
 #include <algorithm>
@@ -12,6 +13,7 @@ namespace libsplice {
 
 namespace {
 
+constexpr std::int64_t most_exhaustive_pieces = 40;
 constexpr std::int64_t most_exhaustive_steps = 200'000;
 constexpr int most_dives_first = 400;
 constexpr int most_dives_later = 3;
@@ -30,6 +32,22 @@ StockPlan better_first_fit(const StockProblem& problem) {
     return b.value < a.value ? b : a;
 }
 
+/// Plans parts anew, larger ones where small ones bring nothing.
+void improve(const StockProblem& problem, std::size_t goal, StockPlan& best,
+             const SearchLimits& limits) {
+    std::minstd_rand random;
+    std::size_t pieces = 30;
+    int in_vain = 0;
+    while (in_vain < 40 && !limits.reached() && !(goal == 0 && best.value[0] <= best.bound)) {
+        const bool better = improve_part(problem, goal, best, limits, pieces, random);
+        in_vain = better ? 0 : in_vain + 1;
+        pieces = better ? 30 : std::min<std::size_t>(pieces + 2, 90);
+        if (better && limits.on_progress) {
+            limits.on_progress({best.bound, best.value[0]});
+        }
+    }
+}
+
 void search_goals(const StockProblem& problem, StockPlan& best, const SearchLimits& limits) {
     ColumnPool pool(problem);
     for (const Pattern& pattern : best.patterns) {
@@ -37,6 +55,8 @@ void search_goals(const StockProblem& problem, StockPlan& best, const SearchLimi
     }
     for (std::size_t goal = 0; goal < problem.goals && !limits.reached(); ++goal) {
         GoalSearch search(problem, pool, goal, best, limits);
+        search.run(goal == 0 ? 3 : 1);
+        improve(problem, goal, best, limits);
         search.run(goal == 0 ? most_dives_first : most_dives_later);
         for (const Pattern& pattern : best.patterns) {
             pool.add(pattern.stock, pattern.takes);
@@ -68,7 +88,10 @@ StockPlan place_most(const StockProblem& problem, const SearchLimits& limits) {
     for (const Pattern& pattern : plan.patterns) {
         pool.add(pattern.stock, pattern.takes);
     }
-    GoalSearch(question, pool, 0, plan, limits).run(most_dives_to_place);
+    GoalSearch search(question, pool, 0, plan, limits);
+    search.run(3);
+    improve(question, 0, plan, limits);
+    search.run(most_dives_to_place);
     plan.proved = plan.value[0] <= plan.bound;
     for (std::size_t i = 0; i < problem.items.size(); ++i) {
         if (!problem.items[i].loose) {
@@ -81,8 +104,14 @@ StockPlan place_most(const StockProblem& problem, const SearchLimits& limits) {
 
 /// The goals of a problem of which the given plan places every piece.
 StockPlan meet_goals(const StockProblem& problem, StockPlan first, const SearchLimits& limits) {
-    if (auto plan = try_every_plan(problem, limits, most_exhaustive_steps)) {
-        return *std::move(plan);
+    std::int64_t pieces = 0;
+    for (const StockItem& item : problem.items) {
+        pieces += item.count;
+    }
+    if (pieces <= most_exhaustive_pieces) {
+        if (auto plan = try_every_plan(problem, limits, most_exhaustive_steps)) {
+            return *std::move(plan);
+        }
     }
     first.bound = 0;
     search_goals(problem, first, limits);

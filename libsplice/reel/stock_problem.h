@@ -31,6 +31,12 @@ struct StockItem {
     std::int64_t count = 0; ///< 1 or more
     /// What one costs in each goal if it is had in its own length; nothing if it cannot be.
     std::optional<Goals> loose = {};
+    /// By stock: whether it may be cut from it; empty: from all.
+    std::vector<bool> allowed = {};
+
+    [[nodiscard]] bool may_come_from(std::size_t stock) const {
+        return allowed.empty() || allowed[stock];
+    }
 };
 
 /// Stock of one length.
