@@ -4,9 +4,14 @@
 #include "libsplice/sheet/writer.h"
 
 #include "cli/messages.h"
+#include "cli/progress.h"
 #include "cli/sheet_options.h"
 #include "cli/tables.h"
 #include "cli/verb.h"
+
+#include <filesystem>
+#include <optional>
+#include <system_error>
 
 namespace libsplice::cli {
 
@@ -40,9 +45,36 @@ class Sheet {
     bool begun_ = false;
 };
 
+/// How much of all the jobs has been read; nothing where one has no size, as standard input has
+/// not.
+class ShareRead {
+  public:
+    explicit ShareRead(const std::vector<std::string>& jobs) {
+        for (const std::string& job : jobs) {
+            std::error_code error;
+            const auto size = std::filesystem::file_size(job, error);
+            known_ = known_ && !error;
+            whole_ += error ? 0.0 : static_cast<double>(size);
+        }
+    }
+    /// `input` is read through; the next begins.
+    void add(const Input& input) { before_ += static_cast<double>(input.consumed()); }
+    [[nodiscard]] std::optional<double> with(const Input& input) const {
+        return known_ && whole_ > 0.0
+                   ? std::optional((before_ + static_cast<double>(input.consumed())) / whole_)
+                   : std::nullopt;
+    }
+
+  private:
+    bool known_ = true;
+    double whole_ = 0.0;
+    double before_ = 0.0;
+};
+
 /// Cuts every job in turn; false where a file cannot be used.
 bool cut_jobs(const std::vector<std::string>& jobs, const Book& book, Cutter& cutter, Sheet& sheet,
-              Output& output, FaultSink& faults) {
+              Output& output, FaultSink& faults, Progress& progress) {
+    ShareRead share(jobs);
     for (const std::string& job : jobs) {
         auto input = Input::open(job);
         if (!input) {
@@ -51,11 +83,13 @@ bool cut_jobs(const std::vector<std::string>& jobs, const Book& book, Cutter& cu
         }
         const auto read = read_job(*input, book.field_names(), faults, [&](const JobRow& row) {
             sheet.piece(cutter.cut(row, faults));
+            progress.at(cutter.counts().lines, share.with(*input));
             return !output.reader_gone();
         });
         if (!read) {
             return false;
         }
+        share.add(*input);
     }
     return true;
 }
@@ -84,7 +118,8 @@ Exit run_cut(const CommandLine& line) {
     Cutter cutter(*book, answer->cut);
     Sheet sheet(sheet_writer(answer->format, *output, *book, answer->sheet));
     FaultSink faults = printing_sink();
-    const bool usable = cut_jobs(line.words, *book, cutter, sheet, *output, faults);
+    Progress progress("cutting", "lines", answer->output);
+    const bool usable = cut_jobs(line.words, *book, cutter, sheet, *output, faults, progress);
     say_rest(faults);
     const bool to_file = answer->output != "-";
     if (!usable && (to_file || !sheet.begun())) {

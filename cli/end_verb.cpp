@@ -12,11 +12,6 @@ namespace libsplice::cli {
 
 namespace {
 
-Exit wrong(std::string_view text) {
-    say(text);
-    return Exit::wrong_command;
-}
-
 /// Splits `eye=36mm` words; the fault names the word that is none.
 Result<std::vector<FieldText>> read_fields(std::span<const std::string> words) {
     std::vector<FieldText> fields;
@@ -53,17 +48,17 @@ Exit status_of(const Fault& fault) {
 Exit run_end(const CommandLine& line) {
     const auto answer = read_answer(line);
     if (!answer) {
-        return wrong(answer.error().text);
+        return wrong_command(answer.error().text);
     }
     if (line.words.empty()) {
-        return wrong("end needs a kind; splice list kinds shows them");
+        return wrong_command("end needs a kind; splice list kinds shows them");
     }
     if (!line.has("rope")) {
-        return wrong("end needs --rope, such as --rope \"braid-12 HMPE 5 mm\"");
+        return wrong_command("end needs --rope, such as --rope \"braid-12 HMPE 5 mm\"");
     }
     const auto fields = read_fields(std::span(line.words).subspan(1));
     if (!fields) {
-        return wrong(fields.error().text);
+        return wrong_command(fields.error().text);
     }
     const auto book = open_book(line);
     if (!book) {
@@ -72,7 +67,7 @@ Exit run_end(const CommandLine& line) {
     const auto kind = book->kind(line.words.front());
     const auto rope = book->catalogue().rope(line.value("rope", ""));
     if (!kind || !rope) {
-        return wrong(kind ? rope.error().text : kind.error().text);
+        return wrong_command(kind ? rope.error().text : kind.error().text);
     }
     const auto allowance = book->work_out(**kind, *rope, *fields);
     if (!allowance) {

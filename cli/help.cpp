@@ -1,14 +1,15 @@
 #include "cli/help.h"
 
 #include "libsplice/base/wrap.h"
+#include "libsplice/units/show.h"
 
-#include "cli/options.h"
+#include "cli/synopsis.h"
+
+#include <array>
 
 namespace libsplice::cli {
 
 namespace {
-
-constexpr std::size_t width = 80;
 
 std::string padded(std::string text, std::size_t to) {
     text.resize(std::max(text.size() + 1, to), ' ');
@@ -20,22 +21,118 @@ std::string option_entry(const OptionDeclaration& option) {
     if (!option.argument.empty()) {
         name += ' ' + std::string(option.argument);
     }
-    std::string meaning(option.meaning);
-    if (!option.default_text.empty()) {
-        meaning += " [" + std::string(option.default_text) + "]";
-    }
+    const std::string meaning = meaning_of(option);
     constexpr std::size_t column = 24;
-    return padded(name, column) + wrapped(meaning, width, column, column) + '\n';
+    return padded(name, column) + wrapped(meaning, help_width, column, column) + '\n';
+}
+
+std::string options_in_a_row() {
+    std::string text;
+    for (const OptionDeclaration& option : option_declarations()) {
+        text += (text.empty() ? "--" : " --") + std::string(option.name);
+    }
+    return "  " + wrapped(text, help_width, 2, 2) + '\n';
+}
+
+std::string limits(const FieldDeclaration& field) {
+    switch (field.dimension) {
+    case Dimension::choice: {
+        std::string words;
+        for (const auto choice : field.choices) {
+            words += (words.empty() ? "" : " | ") + std::string(choice);
+        }
+        return words;
+    }
+    case Dimension::length:
+        return show_length(Length(field.lowest), UnitSystem::metric) + " to " +
+               show_length(Length(field.highest), UnitSystem::metric);
+    default:
+        return show_number(field.lowest, 3) + " to " + show_number(field.highest, 3);
+    }
+}
+
+std::string made_in(const KindDeclaration& kind) {
+    std::string names;
+    for (const auto name : construction_names()) {
+        if (kind.constructions.allows(*read_construction(name))) {
+            names += (names.empty() ? "" : ", ") + std::string(name);
+        }
+    }
+    return names;
+}
+
+constexpr std::array variables{
+    Word{"LIBSPLICE_TABLES", "folders of tables, parted by colons, where --tables names none"},
+    Word{"NO_COLOR", "set to anything, no colour is used"},
+};
+
+std::string word_entry(const Word& word) {
+    constexpr std::size_t column = 20;
+    return padded("  " + std::string(word.name), column) +
+           wrapped(word.meaning, help_width, column, column) + '\n';
 }
 
 } // namespace
 
+std::string meaning_of(const OptionDeclaration& option) {
+    std::string meaning(option.meaning);
+    if (option.choices != nullptr) {
+        std::string words;
+        for (const auto choice : option.choices()) {
+            words += (words.empty() ? "" : " | ") + std::string(choice);
+        }
+        meaning += " (" + words + ")";
+    }
+    if (!option.default_text.empty()) {
+        meaning += " [" + std::string(option.default_text) + "]";
+    }
+    if (option.repeatable) {
+        meaning += "; may be given again";
+    }
+    return meaning;
+}
+
+std::string meaning_of(const FieldDeclaration& field) {
+    std::string meaning(field.meaning);
+    if (!field.also.empty()) {
+        meaning += ", also " + std::string(field.also);
+    }
+    if (const auto range = limits(field); !range.empty()) {
+        meaning += " (" + range + ")";
+    }
+    return meaning +
+           (field.required ? "; required" : "; default: " + std::string(field.default_text));
+}
+
+std::string about_kind(const KindDeclaration& kind) {
+    return std::string(kind.title) + ". Measured to: " + std::string(kind.datum) +
+           ". Made in: " + made_in(kind) + ".";
+}
+
+std::string_view about_the_command() {
+    return "the length of rope to cut, from the length a line must finish at";
+}
+
+std::span<const Word> environment_variables() {
+    return variables;
+}
+
 std::string help_for_all() {
-    std::string text =
-        "splice: the length of rope to cut, from the length a line must finish at\n\n"
-        "usage: splice VERB ...\n\n";
+    std::string text = "splice: " + std::string(about_the_command()) +
+                       "\n\n"
+                       "usage: splice VERB ...\n\n";
     for (const Verb& verb : verbs()) {
         text += padded("  " + std::string(verb.name), 10) + std::string(verb.summary) + '\n';
+    }
+    text += "\noptions, each of the verbs that take it:\n" + options_in_a_row();
+    text += "\nexit status:\n";
+    for (const ExitMeaning& exit : exit_meanings()) {
+        text += "  " + std::to_string(static_cast<int>(exit.exit)) + "  " +
+                wrapped(exit.meaning, help_width, 5, 5) + '\n';
+    }
+    text += "\nenvironment:\n";
+    for (const Word& variable : variables) {
+        text += word_entry(variable);
     }
     text += "\nsplice VERB --help tells more of each. Start with the demo:\n  " +
             std::string(verbs().front().example) + "\n";
@@ -45,7 +142,14 @@ std::string help_for_all() {
 std::string help_for(const Verb& verb) {
     std::string text = "usage: splice " + std::string(verb.name) + ' ' +
                        std::string(verb.synopsis) + "\n\n" +
-                       wrapped(std::string(verb.about), width, 0, 0) + "\n\noptions:\n";
+                       wrapped(std::string(verb.about), help_width, 0, 0) + "\n";
+    if (verb.words != nullptr) {
+        text += '\n' + std::string(first_placeholder(verb.synopsis)) + " is one of:\n";
+        for (const Word& word : verb.words()) {
+            text += word_entry(word);
+        }
+    }
+    text += "\noptions:\n";
     for (const OptionDeclaration& option : option_declarations()) {
         if (takes(verb.name, option)) {
             text += option_entry(option);

@@ -8,7 +8,7 @@ namespace libsplice::cli {
 
 namespace {
 
-std::string quoted(std::string_view text) {
+std::string toml_string(std::string_view text) {
     std::string out = "\"";
     for (const char c : text) {
         if (c == '"' || c == '\\') {
@@ -23,7 +23,7 @@ std::string quoted(std::string_view text) {
 std::string value_text(const Node& node);
 
 std::string pair_text(const std::string& key, const Node& value) {
-    return quoted(key) + " = " + value_text(value);
+    return toml_string(key) + " = " + value_text(value);
 }
 
 std::string value_text(const Node& node) {
@@ -43,7 +43,7 @@ std::string value_text(const Node& node) {
     if (const auto* yes = node.boolean()) {
         return *yes ? "true" : "false";
     }
-    return node.is_number() ? node.scalar_text() : quoted(*node.text());
+    return node.is_number() ? node.scalar_text() : toml_string(*node.text());
 }
 
 } // namespace
@@ -51,7 +51,7 @@ std::string value_text(const Node& node) {
 std::string one_line_job(const Node& line, const std::string& name) {
     std::string job = "[[line]]\n";
     if (line.find("name") == nullptr) {
-        job += "name = " + quoted(name) + '\n';
+        job += "name = " + toml_string(name) + '\n';
     }
     for (const auto& [key, value] : *line.table()) {
         job += pair_text(key, value) + '\n';

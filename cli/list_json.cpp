@@ -93,30 +93,54 @@ void end_line(JsonText& json, Output& output) {
     output.write("\n");
 }
 
+void write_entries(const std::vector<Entry>& entries, std::string_view key, const Chosen& chosen,
+                   Output& output) {
+    JsonText json(output);
+    json.begin_array();
+    for (const Entry& entry : entries) {
+        if (chosen.has(entry.name)) {
+            json.begin_object();
+            json.text(key, entry.name);
+            json.text("meaning", entry.meaning);
+            json.end_object();
+        }
+    }
+    end_line(json, output);
+}
+
 } // namespace
 
-void ropes_as_json(const Book& book, Output& output) {
+void ropes_as_json(const Book& book, const Chosen& chosen, Output& output) {
     JsonText json(output);
     json.begin_array();
     for (const Rope& rope : book.catalogue().ropes()) {
+        if (!chosen.has(rope.id)) {
+            continue;
+        }
         write_rope(json, rope, book);
     }
     end_line(json, output);
 }
 
-void kinds_as_json(const Book& book, Output& output) {
+void kinds_as_json(const Book& book, const Chosen& chosen, Output& output) {
     JsonText json(output);
     json.begin_array();
     for (const Kind& kind : book.kinds()) {
+        if (!chosen.has(kind.declaration.name)) {
+            continue;
+        }
         write_kind(json, kind.declaration);
     }
     end_line(json, output);
 }
 
-void sources_as_json(const Book& book, Output& output) {
+void sources_as_json(const Book& book, const Chosen& chosen, Output& output) {
     JsonText json(output);
     json.begin_array();
     for (const Source& source : book.catalogue().sources()) {
+        if (!chosen.has(source.key)) {
+            continue;
+        }
         json.begin_object();
         json.text("key", source.key);
         json.text("title", source.title);
@@ -126,10 +150,21 @@ void sources_as_json(const Book& book, Output& output) {
     end_line(json, output);
 }
 
-void tables_as_json(const Book& book, Output& output) {
+void columns_as_json(const Book& book, const Chosen& chosen, Output& output) {
+    write_entries(find_listing("columns")->entries(book), "name", chosen, output);
+}
+
+void faults_as_json(const Book& book, const Chosen& chosen, Output& output) {
+    write_entries(find_listing("faults")->entries(book), "code", chosen, output);
+}
+
+void tables_as_json(const Book& book, const Chosen& chosen, Output& output) {
     JsonText json(output);
     json.begin_array();
     for (const TableFolder& folder : book.catalogue().folders()) {
+        if (!chosen.has(folder.path)) {
+            continue;
+        }
         json.begin_object();
         json.text("id", folder.path);
         json.text("name", folder.title);
@@ -140,10 +175,13 @@ void tables_as_json(const Book& book, Output& output) {
     end_line(json, output);
 }
 
-void plug_ins_as_json(const Book& book, Output& output) {
+void plug_ins_as_json(const Book& book, const Chosen& chosen, Output& output) {
     JsonText json(output);
     json.begin_array();
     for (const PlugIn& plug_in : book.plug_ins()) {
+        if (!chosen.has(plug_in.name)) {
+            continue;
+        }
         json.begin_object();
         json.text("name", plug_in.name);
         json.text("version", plug_in.version);

@@ -1,13 +1,12 @@
 #include "libsplice/base/wrap.h"
 #include "libsplice/units/show.h"
 
+#include "cli/help.h"
 #include "cli/list_tables.h"
 
 namespace libsplice::cli {
 
 namespace {
-
-constexpr std::size_t width = 80;
 
 /// `name`, then its meaning in a hanging paragraph.
 void write_entry(Output& output, std::string_view name, std::string_view meaning,
@@ -16,56 +15,35 @@ void write_entry(Output& output, std::string_view name, std::string_view meaning
     output.write(name);
     output.write("\n");
     output.write(std::string(indent + 4, ' '));
-    output.write(wrapped(meaning, width, indent + 4, indent + 4));
+    output.write(wrapped(meaning, help_width, indent + 4, indent + 4));
     output.write("\n");
 }
 
-std::string limits(const FieldDeclaration& field) {
-    switch (field.dimension) {
-    case Dimension::choice: {
-        std::string words;
-        for (const auto choice : field.choices) {
-            words += (words.empty() ? "" : " | ") + std::string(choice);
+void write_entries(const std::vector<Entry>& entries, const Chosen& chosen, Output& output) {
+    for (const Entry& entry : entries) {
+        if (chosen.has(entry.name)) {
+            write_entry(output, entry.name, entry.meaning, 0);
         }
-        return words;
-    }
-    case Dimension::length:
-        return show_length(Length(field.lowest), UnitSystem::metric) + " to " +
-               show_length(Length(field.highest), UnitSystem::metric);
-    default:
-        return show_number(field.lowest, 3) + " to " + show_number(field.highest, 3);
     }
 }
 
 void write_field(Output& output, const FieldDeclaration& field) {
-    std::string meaning(field.meaning);
-    if (!field.also.empty()) {
-        meaning += ", also " + std::string(field.also);
-    }
-    if (const auto range = limits(field); !range.empty()) {
-        meaning += " (" + range + ")";
-    }
-    meaning += field.required ? "; required" : "; default: " + std::string(field.default_text);
-    write_entry(output, field.name, meaning, 4);
-}
-
-std::string made_in(const KindDeclaration& kind) {
-    std::string names;
-    for (const auto name : construction_names()) {
-        if (kind.constructions.allows(*read_construction(name))) {
-            names += (names.empty() ? "" : ", ") + std::string(name);
-        }
-    }
-    return names;
+    write_entry(output, field.name, meaning_of(field), 4);
 }
 
 } // namespace
 
-void ropes_as_text(const Book& book, Output& output) {
+std::string description_of(const Rope& rope) {
+    return std::string(name_of(rope.construction)) + ' ' + std::string(name_of(rope.fibre)) + ' ' +
+           show_number(rope.diameter.si() * 1000.0, 2) + " mm";
+}
+
+void ropes_as_text(const Book& book, const Chosen& chosen, Output& output) {
     for (const Rope& rope : book.catalogue().ropes()) {
-        std::string meaning = std::string(name_of(rope.construction)) + ' ' +
-                              std::string(name_of(rope.fibre)) + ' ' +
-                              show_number(rope.diameter.si() * 1000.0, 2) + " mm";
+        if (!chosen.has(rope.id)) {
+            continue;
+        }
+        std::string meaning = description_of(rope);
         if (rope.breaking) {
             meaning += ", breaks at " + show_number(rope.breaking->value.si() / 1000.0, 2) +
                        " kN (" + to_text(book.citation(rope.breaking->source)) + ")";
@@ -74,13 +52,13 @@ void ropes_as_text(const Book& book, Output& output) {
     }
 }
 
-void kinds_as_text(const Book& book, Output& output) {
+void kinds_as_text(const Book& book, const Chosen& chosen, Output& output) {
     for (const Kind& kind : book.kinds()) {
+        if (!chosen.has(kind.declaration.name)) {
+            continue;
+        }
         const auto& declaration = kind.declaration;
-        write_entry(output, declaration.name,
-                    std::string(declaration.title) + ". Measured to: " +
-                        std::string(declaration.datum) + ". Made in: " + made_in(declaration) + ".",
-                    0);
+        write_entry(output, declaration.name, about_kind(declaration), 0);
         for (const auto& field : declaration.fields) {
             write_field(output, field);
         }
@@ -92,15 +70,29 @@ void kinds_as_text(const Book& book, Output& output) {
     }
 }
 
-void sources_as_text(const Book& book, Output& output) {
+void sources_as_text(const Book& book, const Chosen& chosen, Output& output) {
     for (const Source& source : book.catalogue().sources()) {
+        if (!chosen.has(source.key)) {
+            continue;
+        }
         write_entry(output, source.key,
                     source.title + (source.terms.empty() ? "" : " (" + source.terms + ")"), 0);
     }
 }
 
-void tables_as_text(const Book& book, Output& output) {
+void columns_as_text(const Book& book, const Chosen& chosen, Output& output) {
+    write_entries(find_listing("columns")->entries(book), chosen, output);
+}
+
+void faults_as_text(const Book& book, const Chosen& chosen, Output& output) {
+    write_entries(find_listing("faults")->entries(book), chosen, output);
+}
+
+void tables_as_text(const Book& book, const Chosen& chosen, Output& output) {
     for (const TableFolder& folder : book.catalogue().folders()) {
+        if (!chosen.has(folder.path)) {
+            continue;
+        }
         std::string meaning = folder.title + ", version " + folder.version;
         for (std::size_t i = 0; i < folder.replaces.size(); ++i) {
             meaning += (i == 0 ? "; replaces " : ", ") + folder.replaces[i];
@@ -109,8 +101,11 @@ void tables_as_text(const Book& book, Output& output) {
     }
 }
 
-void plug_ins_as_text(const Book& book, Output& output) {
+void plug_ins_as_text(const Book& book, const Chosen& chosen, Output& output) {
     for (const PlugIn& plug_in : book.plug_ins()) {
+        if (!chosen.has(plug_in.name)) {
+            continue;
+        }
         std::string meaning =
             plug_in.title + ", version " + plug_in.version + ", from " + plug_in.path;
         for (const auto& [what, names] :

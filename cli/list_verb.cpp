@@ -1,36 +1,31 @@
 // splice list: what the tables and the program hold.
 #include "libsplice/base/text.h"
 
-#include "cli/list_tables.h"
+#include "cli/listings.h"
 #include "cli/messages.h"
 #include "cli/sheet_options.h"
 #include "cli/tables.h"
 #include "cli/verb.h"
 
 #include <algorithm>
-#include <array>
 
 namespace libsplice::cli {
 
 namespace {
 
-struct Listing {
-    std::string_view name;
-    void (*as_text)(const Book&, Output&);
-    void (*as_json)(const Book&, Output&);
-};
-
-constexpr std::array listings{
-    Listing{"ropes", ropes_as_text, ropes_as_json},
-    Listing{"kinds", kinds_as_text, kinds_as_json},
-    Listing{"sources", sources_as_text, sources_as_json},
-    Listing{"tables", tables_as_text, tables_as_json},
-    Listing{"plug-ins", plug_ins_as_text, plug_ins_as_json},
-};
-
-Exit wrong(std::string_view text) {
-    say(text);
-    return Exit::wrong_command;
+/// What is wrong with the names that are asked for; empty: nothing.
+std::string wrong_name(const Listing& listing, const Book& book,
+                       std::span<const std::string> asked) {
+    const auto entries = listing.entries(book);
+    std::vector<std::string_view> names(entries.size());
+    std::ranges::transform(entries, names.begin(), &Entry::name);
+    for (const std::string& name : asked) {
+        if (std::ranges::find(names, name) == names.end()) {
+            return "\"" + name + "\" is not among the " + std::string(listing.word.name) +
+                   did_you_mean(name, names);
+        }
+    }
+    return {};
 }
 
 } // namespace
@@ -38,34 +33,39 @@ Exit wrong(std::string_view text) {
 Exit run_list(const CommandLine& line) {
     const auto answer = read_answer(line);
     if (!answer) {
-        return wrong(answer.error().text);
+        return wrong_command(answer.error().text);
     }
     if (answer->format == Format::csv) {
-        return wrong("list writes text or json");
+        return wrong_command("list writes text or json");
     }
     std::vector<std::string_view> names;
-    names.reserve(listings.size());
-    for (const Listing& listing : listings) {
-        names.push_back(listing.name);
+    for (const Listing& listing : listings()) {
+        names.push_back(listing.word.name);
     }
-    if (line.words.size() != 1) {
-        return wrong("list needs one of " + listed(names));
+    if (line.words.empty()) {
+        return wrong_command("list needs one of " + listed(names));
     }
-    const auto found = std::ranges::find(listings, line.words.front(), &Listing::name);
-    if (found == listings.end()) {
-        return wrong("there is no list of \"" + line.words.front() + "\"" +
-                     did_you_mean(line.words.front(), names) + "; there are " + listed(names));
+    const Listing* found = find_listing(line.words.front());
+    if (found == nullptr) {
+        return wrong_command("there is no list of \"" + line.words.front() + "\"" +
+                             did_you_mean(line.words.front(), names) + "; there are " +
+                             listed(names));
     }
     const auto book = open_book(line);
     if (!book) {
         return Exit::unusable_file;
+    }
+    const auto asked = std::span(line.words).subspan(1);
+    if (const auto wrong = wrong_name(*found, *book, asked); !wrong.empty()) {
+        return wrong_command(wrong);
     }
     auto output = Output::open(answer->output);
     if (!output) {
         say(output.error());
         return Exit::unusable_file;
     }
-    (answer->format == Format::json ? found->as_json : found->as_text)(*book, *output);
+    const auto write = answer->format == Format::json ? found->as_json : found->as_text;
+    write(*book, Chosen(asked), *output);
     if (const auto committed = output->commit(); !committed) {
         say(committed.error());
         return Exit::unusable_file;

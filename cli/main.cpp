@@ -3,7 +3,9 @@
 #include "libsplice/base/version.h"
 
 #include "cli/command_line.h"
+#include "cli/complete.h"
 #include "cli/help.h"
+#include "cli/interrupt.h"
 #include "cli/messages.h"
 #include "cli/options.h"
 #include "cli/verb.h"
@@ -63,6 +65,10 @@ Exit run(const CommandLine& line) {
 int main(int argument_count, char** arguments) {
     static_cast<void>(std::signal(SIGPIPE, SIG_IGN));
     const std::vector<std::string> words(arguments + 1, arguments + argument_count);
+    leave_no_trace_when_interrupted();
+    if (!words.empty() && words.front() == complete_word) {
+        return static_cast<int>(print(to_text(complete(std::span(words).subspan(1)))));
+    }
     const auto line = parse_command_line(words);
     const Exit exit = line ? run(*line) : wrong(line.error().text);
     return static_cast<int>(exit);

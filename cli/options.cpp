@@ -1,5 +1,7 @@
 #include "cli/options.h"
 
+#include "libsplice/sheet/writer.h"
+
 #include <algorithm>
 #include <array>
 #include <string>
@@ -8,30 +10,42 @@ namespace libsplice::cli {
 
 namespace {
 
+constexpr std::array<std::string_view, 2> unit_names{"metric", "imperial"};
+constexpr std::array<std::string_view, 2> pull_words{"reference", "slack"};
+
+std::span<const std::string_view> unit_systems() {
+    return unit_names;
+}
+
+std::span<const std::string_view> marking_pulls() {
+    return pull_words;
+}
+
 constexpr std::array options{
-    OptionDeclaration{"format", "FORMAT", "how to write the answer: text, csv or json", "text",
-                      " cut end list show "},
+    OptionDeclaration{"format", "FORMAT", "how to write the answer", "text",
+                      " cut end list show tighten learn ", false, format_names},
     OptionDeclaration{"output", "FILE", "write to FILE, whole or not at all; - is standard output",
-                      "-", " cut end list show new "},
+                      "-", " cut end list show new tighten learn "},
     OptionDeclaration{"tables", "DIR",
                       "a folder of tables; a later one replaces records of the same id",
-                      "see Tables in the manual", " cut end list check show ", true},
+                      "see Tables in the manual", " cut end list check show learn ", true},
     OptionDeclaration{"plug-in", "FILE",
                       "a plug-in with kinds of end or ropes; its code runs with your rights", "",
-                      " cut end list check show ", true},
-    OptionDeclaration{"units", "SYSTEM", "units of text and CSV: metric or imperial", "metric",
-                      " cut end show "},
+                      " cut end list check show learn ", true},
+    OptionDeclaration{"units", "SYSTEM", "units of text and CSV", "metric", " cut end show learn ",
+                      false, unit_systems},
     OptionDeclaration{"rope", "ROPE", "a rope of the tables, or construction, fibre and diameter",
                       "", " end "},
     OptionDeclaration{"risk", "PERCENT", "accepted chance that the rope is short, over 0 to 50",
-                      "1", " cut show "},
+                      "1", " cut show learn "},
     OptionDeclaration{"step", "LENGTH", "cut lengths are rounded up to this",
                       "5 mm; 1 mm for exact lines", " cut show "},
-    OptionDeclaration{
-        "marking-pull", "PULL",
-        "pull on the rope while it is marked: reference, slack, or a force such as 3kgf",
-        "reference", " cut show "},
+    OptionDeclaration{"marking-pull", "PULL",
+                      "pull on the rope while it is marked: a word, or a force such as 3kgf",
+                      "reference", " cut show ", false, marking_pulls},
     OptionDeclaration{"ledger", "", "show every row of each ledger", "", " cut show "},
+    OptionDeclaration{"mesh", "DIAMETERS", "how far apart the points of the rope lie, 0.02 to 0.4",
+                      "0.1", " tighten "},
     OptionDeclaration{"help", "", "show this help", "", "*"},
     OptionDeclaration{"version", "", "show the version", "", "*"},
 };

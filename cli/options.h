@@ -15,6 +15,9 @@ struct OptionDeclaration {
     std::string_view default_text; ///< empty: none
     std::string_view verbs;        ///< names between blanks; `*`: every verb
     bool repeatable = false;
+    /// The words that may be its value. Of an option without them, the placeholder says what may
+    /// stand there: `FILE`, `DIR`, `ROPE`, or something else that cannot be listed.
+    std::span<const std::string_view> (*choices)() = nullptr;
 };
 
 [[nodiscard]] std::span<const OptionDeclaration> option_declarations();

@@ -2,6 +2,8 @@
 
 #include "libsplice/base/text.h"
 
+#include "cli/options.h"
+
 namespace libsplice::cli {
 
 namespace {
@@ -51,7 +53,9 @@ Result<CutSettings> read_settings(const CommandLine& line) {
     if (line.has("marking-pull")) {
         const auto pull = read_marking_pull(line.value("marking-pull", ""));
         if (!pull) {
-            return Unexpected(pull.error());
+            const auto near = did_you_mean(line.value("marking-pull", ""),
+                                           find_option("marking-pull")->choices());
+            return Unexpected(Fault{pull.error().code, pull.error().text + near});
         }
         settings.marking_pull = *pull;
     }
@@ -60,17 +64,27 @@ Result<CutSettings> read_settings(const CommandLine& line) {
 
 } // namespace
 
+Result<Format> read_format(const CommandLine& line) {
+    const auto format = line.value("format", "text");
+    if (const auto known = libsplice::read_format(format)) {
+        return *known;
+    }
+    return wrong("format", format,
+                 "it must be one of " + listed(format_names()) +
+                     did_you_mean(format, format_names()));
+}
+
 Result<Answer> read_answer(const CommandLine& line) {
     Answer answer;
-    const auto format = line.value("format", "text");
-    if (const auto known = read_format(format)) {
-        answer.format = *known;
-    } else {
-        return wrong("format", format, "it must be one of " + listed(format_names()));
+    const auto format = read_format(line);
+    if (!format) {
+        return Unexpected(format.error());
     }
+    answer.format = *format;
     const auto units = line.value("units", "metric");
     if (units != "metric" && units != "imperial") {
-        return wrong("units", units, "it must be metric or imperial");
+        const auto known = find_option("units")->choices();
+        return wrong("units", units, "it must be metric or imperial" + did_you_mean(units, known));
     }
     const auto settings = read_settings(line);
     if (!settings) {

@@ -18,6 +18,8 @@ struct Answer {
     std::string output;
 };
 
+/// Reads --format. The fault names the nearest.
+[[nodiscard]] Result<Format> read_format(const CommandLine& line);
 /// Reads --format, --units, --output, --ledger, --risk, --step and --marking-pull. The fault says
 /// what is wrong with which option.
 [[nodiscard]] Result<Answer> read_answer(const CommandLine& line);

@@ -14,11 +14,6 @@ namespace libsplice::cli {
 
 namespace {
 
-Exit wrong(std::string_view text) {
-    say(text);
-    return Exit::wrong_command;
-}
-
 /// What `load=`, `length=` and `against=` ask.
 struct Asked {
     Tension load;
@@ -39,7 +34,8 @@ Result<Asked> read_asked(std::span<const std::string> words) {
         if (equals == std::string_view::npos || std::ranges::find(names, name) == names.end()) {
             return not_understood("\"" + std::string(word) +
                                   "\" is none of load=600N, length=8m and against=\"double-braid "
-                                  "polyester\"");
+                                  "polyester\"" +
+                                  did_you_mean(name, names));
         }
         const auto text = trimmed(word.substr(equals + 1));
         if (name == "against") {
@@ -75,7 +71,7 @@ Exit run_show_stretch(const CommandLine& line) {
     const auto answer = read_answer(line);
     const auto asked = read_asked(std::span(line.words).subspan(2));
     if (!answer || !asked) {
-        return wrong(answer ? asked.error().text : answer.error().text);
+        return wrong_command(answer ? asked.error().text : answer.error().text);
     }
     const auto book = open_book(line);
     if (!book) {
@@ -83,7 +79,7 @@ Exit run_show_stretch(const CommandLine& line) {
     }
     const auto rope = book->catalogue().rope(line.words[1]);
     if (!rope) {
-        return wrong(rope.error().text);
+        return wrong_command(rope.error().text);
     }
     const auto known = under_load(*book, *rope, asked->load, asked->length);
     if (!known) {

@@ -12,11 +12,6 @@ namespace libsplice::cli {
 
 namespace {
 
-Exit wrong(std::string_view text) {
-    say(text);
-    return Exit::wrong_command;
-}
-
 /// A line is asked for by its number among the job's lines, or by its name.
 bool is_asked_for(const std::string& asked, const JobRow& row, std::size_t number) {
     return asked == std::to_string(number) || asked == row.line.text(Column::name);
@@ -30,10 +25,10 @@ Exit run_show(const CommandLine& line) {
     }
     auto answer = read_answer(line);
     if (!answer) {
-        return wrong(answer.error().text);
+        return wrong_command(answer.error().text);
     }
     if (line.words.size() != 2) {
-        return wrong(
+        return wrong_command(
             "show needs a job and a line, by name or by its number among the lines; or the word "
             "stretch, a rope and a load");
     }
@@ -79,8 +74,8 @@ Exit run_show(const CommandLine& line) {
         return Exit::unusable_file;
     }
     if (shown.lines == 0) {
-        return wrong("the job has no line \"" + line.words.back() + "\"; it has " +
-                     std::to_string(number) + " lines");
+        return wrong_command("the job has no line \"" + line.words.back() + "\"; it has " +
+                             std::to_string(number) + " lines");
     }
     writer->end(shown);
     if (others != 0) {

@@ -1,3 +1,5 @@
+#include "cli/listings.h"
+#include "cli/messages.h"
 #include "cli/verb.h"
 
 #include <algorithm>
@@ -6,6 +8,23 @@
 namespace libsplice::cli {
 
 namespace {
+
+std::vector<Word> list_words() {
+    std::vector<Word> words;
+    for (const Listing& listing : listings()) {
+        words.push_back(listing.word);
+    }
+    return words;
+}
+
+constexpr std::array meanings_of_exits{
+    ExitMeaning{Exit::done, "all is done; a caution is no failure"},
+    ExitMeaning{Exit::refused, "something was refused, a case of check failed, or a value of an "
+                               "end is out of range"},
+    ExitMeaning{Exit::wrong_command, "the command line is wrong"},
+    ExitMeaning{Exit::unusable_file, "a file cannot be read or has no usable structure, a table or "
+                                     "plug-in cannot be loaded, or an output cannot be written"},
+};
 
 constexpr std::array all_verbs{
     Verb{"cut", "work out a job: what length to cut for every line, and where to mark it", "JOB...",
@@ -20,9 +39,10 @@ constexpr std::array all_verbs{
         "Shows what one end needs beyond its bearing point, with its marks, steps and sources. The "
         "fields are those that splice list kinds shows.",
         "splice end buried-eye --rope \"braid-12 HMPE 5 mm\" eye=36mm pin=12mm", run_end},
-    Verb{"list", "list what the tables hold", "ropes|kinds|sources|tables|plug-ins",
-         "Lists ropes, kinds of end with their fields, sources, or the folders of tables in use.",
-         "splice list kinds", run_list},
+    Verb{"list", "list what the tables and the program hold", "WHAT [NAME...]",
+         "Lists what there is of one sort, all of it or only what is named: splice list faults 305 "
+         "tells what that code means.",
+         "splice list kinds", run_list, list_words},
     Verb{"show", "one line of a job in full, each row of its ledger worked out",
          "JOB LINE | stretch ROPE load=PULL [length=LENGTH] [against=SORT]",
          "Shows one line with its sheet and with the formula, the numbers and the source of every "
@@ -38,6 +58,22 @@ constexpr std::array all_verbs{
          "remarks. "
          "Without a name, or with -, it goes to standard output.",
          "splice new -", run_new},
+    Verb{"tighten", "how much rope a knot uses at its tightest, worked out from its shape",
+         "KNOT | FILE.csv",
+         "Pulls a knot tight as an ideal rope: round, perfectly flexible, without friction. "
+         "FILE.csv "
+         "holds the columns x, y and z, in rope diameters, of a line whose ends lead away. Shows "
+         "the rope "
+         "that the knot takes up, and that it is still the same knot.",
+         "splice tighten overhand", run_tighten, knot_words},
+    Verb{
+        "learn", "what a shop's own measured splices and knots say", "MEASURED.csv",
+        "Reads what pieces of rope used up, in the columns kind, rope and used, or kind, rope, "
+        "before "
+        "and after. For each kind in each rope it fits the constant that the tables hold, with the "
+        "limit that the next piece stays under, and names pieces that do not belong. With "
+        "--output the constants are written as a table, which --tables lays over ours.",
+        "splice learn docs/examples/measured.csv", run_learn},
     Verb{"check", "check the tables against print", "[FILE...]",
          "Works out every case of the files of published values, by default those that came with "
          "the "
@@ -47,6 +83,10 @@ constexpr std::array all_verbs{
 
 } // namespace
 
+std::span<const ExitMeaning> exit_meanings() {
+    return meanings_of_exits;
+}
+
 std::span<const Verb> verbs() {
     return all_verbs;
 }
@@ -54,6 +94,11 @@ std::span<const Verb> verbs() {
 const Verb* find_verb(std::string_view name) {
     const auto found = std::ranges::find(all_verbs, name, &Verb::name);
     return found == all_verbs.end() ? nullptr : &*found;
+}
+
+Exit wrong_command(std::string_view text) {
+    say(text);
+    return Exit::wrong_command;
 }
 
 } // namespace libsplice::cli

@@ -145,8 +145,7 @@ Fault unknown_field(const KindDeclaration& kind, std::string_view name) {
 
 Result<double> read_field(const FieldDeclaration& declaration, const FieldText& field,
                           Length diameter) {
-    const std::string quoted =
-        std::string(declaration.name) + " \"" + std::string(field.text) + "\"";
+    std::string quoted = std::string(declaration.name) + " \"" + std::string(field.text) + "\"";
     const auto value = read_value(declaration, field, diameter);
     if (!value) {
         return Unexpected(

@@ -6,10 +6,6 @@ namespace libsplice {
 
 namespace {
 
-bool has_own_spread(const Rope& rope) {
-    return rope.braid_constant && rope.braid_constant->sd > 0.0;
-}
-
 /// The tables' spread as a share of the take-up over the tail that they state it for.
 Result<double> usual_share(const Request& request, double constant) {
     const auto spread = request.rules.need(FigureId::take_up_spread);
@@ -33,6 +29,10 @@ Result<double> usual_share(const Request& request, double constant) {
 } // namespace
 
 Result<Figure> read_braid_constant(const Request& request) {
+    const Figure* of_kind = request.rules.find(FigureId::braid_constant);
+    if (of_kind != nullptr && request.citations.at(of_kind->source).status == Status::shop) {
+        return *of_kind;
+    }
     if (const auto& own = request.rope.braid_constant) {
         return *own;
     }
@@ -49,7 +49,7 @@ Result<SourcedLength> read_take_up(const Request& request, std::span<const Burie
     if (!length) {
         return Unexpected(std::move(too_thick));
     }
-    if (has_own_spread(request.rope)) {
+    if (constant->sd > 0.0) {
         const double less = std::max(0.0, constant->number() - constant->number_spread());
         return SourcedLength{*length, *length - *take_up_over(tail, less), constant->origin,
                              constant->source};
@@ -62,7 +62,8 @@ Result<SourcedLength> read_take_up(const Request& request, std::span<const Burie
 }
 
 void set_usual_spread(SourcedLength& take_up, const Request& request, Length usual) {
-    if (!has_own_spread(request.rope)) {
+    const auto constant = read_braid_constant(request);
+    if (!constant || !(constant->sd > 0.0)) {
         take_up.sd = usual;
         take_up.origin = SpreadOrigin::stated_guess;
     }

@@ -34,6 +34,7 @@ enum class Code : std::uint16_t {
     length_or_route = 116,
     value_out_of_range = 117,
     route_not_readable = 118,
+    not_a_rope = 119,
 
     tables_missing = 201,
     table_unreadable = 202,
@@ -48,6 +49,7 @@ enum class Code : std::uint16_t {
     stretch_missing = 211,
     case_file_empty = 212,
     beyond_stretch = 213,
+    nothing_to_learn = 214,
 
     wrong_construction = 301,
     unknown_field = 302,

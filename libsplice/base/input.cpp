@@ -54,12 +54,14 @@ Input Input::of_text(std::string_view text, std::string name) {
 Input::Input(Input&& other) noexcept
     : descriptor_(std::exchange(other.descriptor_, -1)),
       text_(std::exchange(other.text_, {})),
-      name_(std::move(other.name_)) {}
+      name_(std::move(other.name_)),
+      consumed_(other.consumed_) {}
 
 Input& Input::operator=(Input&& other) noexcept {
     std::swap(descriptor_, other.descriptor_);
     std::swap(text_, other.text_);
     std::swap(name_, other.name_);
+    std::swap(consumed_, other.consumed_);
     return *this;
 }
 
@@ -73,11 +75,13 @@ Result<std::size_t> Input::read(std::span<char> into) {
     if (descriptor_ < 0) {
         const std::size_t count = text_.copy(into.data(), into.size());
         text_.remove_prefix(count);
+        consumed_ += count;
         return count;
     }
     for (;;) {
         const ssize_t count = ::read(descriptor_, into.data(), into.size());
         if (count >= 0) {
+            consumed_ += static_cast<std::size_t>(count);
             return static_cast<std::size_t>(count);
         }
         if (errno == EISDIR) {

@@ -28,6 +28,8 @@ class Input {
     /// The rest of the input, whole.
     [[nodiscard]] Result<std::string> read_all();
     [[nodiscard]] const std::string& name() const { return name_; }
+    /// Bytes read so far.
+    [[nodiscard]] std::size_t consumed() const { return consumed_; }
 
   private:
     Input(int descriptor, std::string_view text, std::string name);
@@ -35,6 +37,7 @@ class Input {
     int descriptor_; ///< -1: text in memory
     std::string_view text_;
     std::string name_;
+    std::size_t consumed_ = 0;
 };
 
 } // namespace libsplice

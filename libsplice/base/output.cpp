@@ -1,6 +1,8 @@
 // Writing to the system so that a file is there whole or not at all.
 #include "libsplice/base/output.h"
 
+#include "libsplice/base/unfinished_file.h"
+
 #include <gsl/assert>
 
 #include <cerrno>
@@ -32,10 +34,11 @@ struct Output::Target {
 
     std::string* into = nullptr; ///< text in memory instead of a descriptor
     int descriptor = -1;
-    std::string name;      ///< as the user gave it, for faults
-    std::string path;      ///< the name that the file takes at the commit
-    std::string temporary; ///< empty: written straight to its place
-    int error = 0;         ///< the first `errno` of a failed write
+    std::string name;                         ///< as the user gave it, for faults
+    std::string path;                         ///< the name that the file takes at the commit
+    std::string temporary;                    ///< empty: written straight to its place
+    std::optional<UnfinishedFile> unfinished; ///< the temporary file, for whoever is interrupted
+    int error = 0;                            ///< the first `errno` of a failed write
     bool reader_gone = false;
 };
 
@@ -67,13 +70,15 @@ std::string behind_links(const std::string& path) {
 
 /// Creates a new file in the folder of `path` under a name that nobody has. The system takes the
 /// umask off its mode. -1 with `errno` set if it cannot be done.
-int create_beside(const std::string& path, std::string& temporary) {
+int create_beside(const std::string& path, std::string& temporary,
+                  std::optional<UnfinishedFile>& unfinished) {
     constexpr int most_tries = 1000;
     const auto slash = path.rfind('/');
     const std::string folder = slash == std::string::npos ? "" : path.substr(0, slash + 1);
     const std::string stem = folder + ".splice-" + std::to_string(::getpid()) + "-";
     for (int i = 0; i < most_tries; ++i) {
         const std::string name = stem + std::to_string(i);
+        unfinished.emplace(name); // before it is there, so that it is never there unknown
         const int descriptor =
             ::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, mode_t{0666});
         if (descriptor >= 0) {
@@ -84,6 +89,7 @@ int create_beside(const std::string& path, std::string& temporary) {
             break;
         }
     }
+    unfinished.reset();
     return -1;
 }
 
@@ -119,6 +125,7 @@ bool Output::Target::sync_and_rename() {
         return false;
     }
     temporary.clear();
+    unfinished.reset();
     return true;
 }
 
@@ -152,7 +159,7 @@ Result<Output> Output::open(const std::string& path) {
         return unwritable(path, errno);
     }
     target->path = behind_links(path);
-    target->descriptor = create_beside(target->path, target->temporary);
+    target->descriptor = create_beside(target->path, target->temporary, target->unfinished);
     if (target->descriptor < 0 ||
         (old && ::fchmod(target->descriptor, old->st_mode & mode_t{07777}) != 0)) {
         return unwritable(path, errno);

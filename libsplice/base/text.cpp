@@ -119,6 +119,18 @@ std::string did_you_mean(std::string_view word, std::span<const std::string_view
     return near ? "; did you mean \"" + std::string(*near) + "\"?" : std::string();
 }
 
+std::string in_quotes(std::string_view text) {
+    constexpr std::size_t longest_shown = 60;
+    if (text.size() <= longest_shown) {
+        return '"' + std::string(text) + '"';
+    }
+    std::size_t cut = longest_shown;
+    while (cut != 0 && (static_cast<unsigned char>(text[cut]) & 0xC0U) == 0x80U) {
+        --cut;
+    }
+    return '"' + std::string(text.substr(0, cut)) + "…\"";
+}
+
 std::string listed(std::span<const std::string_view> words) {
     std::string text;
     for (std::size_t i = 0; i < words.size(); ++i) {

@@ -32,6 +32,9 @@ namespace libsplice {
 [[nodiscard]] std::string did_you_mean(std::string_view word,
                                        std::span<const std::string_view> words);
 
+/// In quotes for a message, cut short between two characters if it is long.
+[[nodiscard]] std::string in_quotes(std::string_view text);
+
 /// `a, b and c`.
 [[nodiscard]] std::string listed(std::span<const std::string_view> words);
 

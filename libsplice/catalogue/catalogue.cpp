@@ -103,11 +103,14 @@ Result<Rope> Catalogue::rope(std::string_view text) const {
     if (!describes_rope(name)) {
         std::vector<std::string_view> ids;
         std::ranges::transform(ropes_, std::back_inserter(ids), &Rope::id);
+        std::string near = did_you_mean(name, ids);
+        if (near.empty()) { // a description whose first word is misspelt
+            near = did_you_mean(name.substr(0, name.find(' ')), construction_names());
+        }
         return Unexpected(
             Fault{Code::unknown_rope,
                   "no rope \"" + std::string(name) +
-                      "\" is in the tables; describe it, e.g. \"braid-12 HMPE 6 mm\"" +
-                      did_you_mean(name, ids)});
+                      "\" is in the tables; describe it, e.g. \"braid-12 HMPE 6 mm\"" + near});
     }
     const auto described = read_rope_description(name);
     if (!described) {

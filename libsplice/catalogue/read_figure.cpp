@@ -185,9 +185,10 @@ std::optional<SpreadOrigin> read_origin(TableContext& context, const Node& table
 
 /// The value and its spread as a record gives them: `low` and `high`, or a value with `sd` or
 /// `plus_minus`, or a value alone.
-class ValueReader {
+class FigureValueReader {
   public:
-    ValueReader(TableContext& context, const Node& table) : context_(context), table_(table) {}
+    FigureValueReader(TableContext& context, const Node& table)
+        : context_(context), table_(table) {}
 
     bool read(double& value, Spread& spread) {
         return (has("low") || has("high") ? read_range(value, spread)
@@ -313,7 +314,7 @@ std::optional<Figure> read_figure(TableContext& context, FigureId id, const Node
     const auto source = read_citation(context, table, inherited);
     Figure figure;
     Spread spread;
-    if (!ValueReader(context, table).read(figure.value, spread) || !unit || !source) {
+    if (!FigureValueReader(context, table).read(figure.value, spread) || !unit || !source) {
         return std::nullopt;
     }
     figure.unit = *unit;

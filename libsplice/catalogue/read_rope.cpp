@@ -51,9 +51,9 @@ constexpr std::array<std::string_view, 18> rope_keys{"id",
                                                      "status"};
 
 /// The values of one record, each with its source.
-class ValueReader {
+class RopeValueReader {
   public:
-    ValueReader(TableContext& context, const Node& record)
+    RopeValueReader(TableContext& context, const Node& record)
         : context_(context), record_(record), inherited_(read_record_citation(context, record)) {}
 
     /// The value under `key` in SI units; nothing where the key is absent or after a fault.
@@ -181,7 +181,7 @@ std::optional<Rope> read_rope(TableContext& context, const Node& table) {
     rope.generic = optional_flag(context, table, "generic");
     static_cast<void>(optional_text(context, table, "note"));
 
-    ValueReader values(context, table);
+    RopeValueReader values(context, table);
     rope.measured_diameter = values.read_as<Length>("measured_diameter", length_units);
     rope.core_diameter = values.read_as<Length>("core_diameter", length_units);
     rope.breaking = values.read_as<Force>("breaking", force_units);

@@ -14,8 +14,8 @@ namespace libsplice {
 
 namespace {
 
-constexpr std::array<std::string_view, 12> plain_keys{
-    "id",   "name",  "kinds", "default", "constructions", "fibres",
+constexpr std::array<std::string_view, 13> plain_keys{
+    "id",   "name",  "kinds", "default", "constructions", "fibres", "ropes",
     "from", "up_to", "note",  "source",  "locator",       "status"};
 
 /// The words of a list, each of which `read` must know.
@@ -47,6 +47,25 @@ std::optional<PrintedSize> read_size(TableContext& context, const Node& table,
         return std::nullopt;
     }
     return PrintedSize{size->length, std::move(text)};
+}
+
+/// A text that begins as a description must be one; any other is a rope's id.
+std::vector<NamedRope> read_ropes(TableContext& context, const Node& table) {
+    std::vector<NamedRope> ropes;
+    for (auto& text : optional_texts(context, table, "ropes")) {
+        std::optional<RopeDescription> sort;
+        if (describes_rope(text)) {
+            const auto described = read_rope_description(text);
+            if (!described) {
+                push_fault(context, Code::table_value_wrong, *table.find("ropes"), "ropes",
+                           described.error().text);
+                continue;
+            }
+            sort = *described;
+        }
+        ropes.push_back({std::move(text), sort});
+    }
+    return ropes;
 }
 
 void read_figures(TableContext& context, const Node& table, Rule& rule) {
@@ -82,6 +101,7 @@ std::optional<Rule> read_rule(TableContext& context, const Node& table) {
     rule.constructions = read_words<Construction>(context, table, "constructions",
                                                   read_construction, construction_names());
     rule.fibres = read_words<Fibre>(context, table, "fibres", read_fibre, fibre_names());
+    rule.ropes = read_ropes(context, table);
     rule.from = read_size(context, table, "from");
     rule.up_to = read_size(context, table, "up_to");
     static_cast<void>(optional_text(context, table, "note"));

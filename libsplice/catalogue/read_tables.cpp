@@ -24,6 +24,11 @@ bool exists(const std::string& path) {
     return fs::exists(path, ignored);
 }
 
+bool is_file(const std::string& path) {
+    std::error_code ignored;
+    return fs::is_regular_file(path, ignored);
+}
+
 /// The TOML files of a folder, sorted by name.
 std::vector<std::string> toml_files(const std::string& folder, std::error_code& error) {
     std::vector<std::string> files;
@@ -45,28 +50,40 @@ void TableReader::read_folder(const std::string& path) {
     own_sources_.clear();
     own_ropes_.clear();
     own_rules_.clear();
-    if (!exists(path + "/tables.toml")) {
+    const std::string main = is_file(path) ? path : path + "/tables.toml";
+    if (!exists(main)) {
         faults_.push(Fault{Code::tables_missing,
                            "there is no folder of tables here; it would hold tables.toml with "
                            "\"version\" and \"title\"",
                            Place{path}});
         return;
     }
-    check_files();
-    read_heading();
-    read_sources();
-    for (const auto& file : files_in("ropes")) {
-        read_ropes(file);
-    }
-    for (const auto& file : {path + "/constructions.toml", path + "/bench.toml"}) {
-        if (exists(file)) {
-            read_rules(file);
+    if (const auto document = parse(main)) {
+        read_heading(*document);
+        read_sources(list_of(*document, "source"));
+        if (main != path) {
+            check_files();
+            read_sources(records(path + "/sources.toml", "source"));
         }
+        read_ropes(list_of(*document, "rope"));
+        read_rules(list_of(*document, "rule"));
     }
-    for (const auto& file : files_in("terminations")) {
-        read_rules(file);
+    if (main != path) {
+        read_files();
     }
     catalogue_.folders_.push_back(std::move(folder_));
+}
+
+void TableReader::read_files() {
+    for (const auto& file : files_in("ropes")) {
+        read_ropes(records(file, "rope"));
+    }
+    for (const auto& file : {folder_.path + "/constructions.toml", folder_.path + "/bench.toml"}) {
+        read_rules(records(file, "rule"));
+    }
+    for (const auto& file : files_in("terminations")) {
+        read_rules(records(file, "rule"));
+    }
 }
 
 /// A misspelt name must not make a file go unread.
@@ -116,7 +133,11 @@ std::optional<Node> TableReader::parse(const std::string& file) {
     return *std::move(document);
 }
 
+/// Those of a file that may be left out.
 Node::Array TableReader::records(const std::string& file, std::string_view name) {
+    if (!exists(file)) {
+        return {};
+    }
     const auto document = parse(file);
     return document ? records_of(*document, name) : Node::Array();
 }
@@ -125,6 +146,11 @@ Node::Array TableReader::records(const std::string& file, std::string_view name)
 Node::Array TableReader::records_of(const Node& document, std::string_view name) {
     TableContext context{catalogue_.sources_, catalogue_.citations_, faults_};
     check_keys(context, document, std::array{name});
+    return list_of(document, name);
+}
+
+Node::Array TableReader::list_of(const Node& document, std::string_view name) {
+    TableContext context{catalogue_.sources_, catalogue_.citations_, faults_};
     const Node* list = document.find(name);
     if (list == nullptr) {
         return {};
@@ -160,24 +186,17 @@ void TableReader::keep(std::vector<Record>& records, std::vector<std::string>& o
     records.push_back(std::move(record));
 }
 
-void TableReader::read_heading() {
-    const auto document = parse(folder_.path + "/tables.toml");
-    if (!document) {
-        return;
-    }
+void TableReader::read_heading(const Node& document) {
     TableContext context{catalogue_.sources_, catalogue_.citations_, faults_};
-    check_keys(context, *document, std::array<std::string_view, 2>{"version", "title"});
-    folder_.version = require_text(context, *document, "version");
-    folder_.title = require_text(context, *document, "title");
+    check_keys(context, document,
+               std::array<std::string_view, 5>{"version", "title", "source", "rope", "rule"});
+    folder_.version = require_text(context, document, "version");
+    folder_.title = require_text(context, document, "title");
 }
 
-void TableReader::read_sources() {
-    const std::string file = folder_.path + "/sources.toml";
-    if (!exists(file)) {
-        return;
-    }
+void TableReader::read_sources(const Node::Array& records) {
     TableContext context{catalogue_.sources_, catalogue_.citations_, faults_};
-    for (const Node& record : records(file, "source")) {
+    for (const Node& record : records) {
         check_keys(context, record,
                    std::array<std::string_view, 4>{"key", "title", "terms", "note"});
         static_cast<void>(optional_text(context, record, "note"));
@@ -189,9 +208,9 @@ void TableReader::read_sources() {
     }
 }
 
-void TableReader::read_ropes(const std::string& file) {
+void TableReader::read_ropes(const Node::Array& records) {
     TableContext context{catalogue_.sources_, catalogue_.citations_, faults_};
-    for (const Node& record : records(file, "rope")) {
+    for (const Node& record : records) {
         if (auto rope = read_rope(context, record)) {
             keep(catalogue_.ropes_, own_ropes_, *std::move(rope), &Rope::id, record);
         }
@@ -214,9 +233,9 @@ std::vector<Rope> TableReader::read_rope_text(std::string_view text, const std::
     return ropes;
 }
 
-void TableReader::read_rules(const std::string& file) {
+void TableReader::read_rules(const Node::Array& records) {
     TableContext context{catalogue_.sources_, catalogue_.citations_, faults_};
-    for (const Node& record : records(file, "rule")) {
+    for (const Node& record : records) {
         if (auto rule = read_rule(context, record)) {
             keep(catalogue_.rules_, own_rules_, *std::move(rule), &Rule::id, record);
         }

@@ -13,8 +13,9 @@ namespace libsplice {
 
 /// Reads folders, the lowest in precedence first. A folder holds `tables.toml` (`version`, `title`)
 /// and any of `sources.toml` ([[source]]), `constructions.toml` and `bench.toml` ([[rule]]),
-/// `ropes/*.toml` ([[rope]]) and `terminations/*.toml` ([[rule]]). Its own records must differ in
-/// their ids; a record of an earlier folder gives way to the one of the same id.
+/// `ropes/*.toml` ([[rope]]) and `terminations/*.toml` ([[rule]]). A few records may stand in
+/// `tables.toml` itself, and a single such file may take a folder's place. Its own records must
+/// differ in their ids; a record of an earlier folder gives way to the one of the same id.
 class TableReader {
   public:
     TableReader(Catalogue& catalogue, FaultSink& faults) : catalogue_(catalogue), faults_(faults) {}
@@ -26,14 +27,16 @@ class TableReader {
 
   private:
     void check_files();
-    void read_heading();
-    void read_sources();
-    void read_ropes(const std::string& file);
-    void read_rules(const std::string& file);
+    void read_files();
+    void read_heading(const Node& document);
+    void read_sources(const Node::Array& records);
+    void read_ropes(const Node::Array& records);
+    void read_rules(const Node::Array& records);
     [[nodiscard]] std::vector<std::string> files_in(const std::string& subfolder);
     [[nodiscard]] std::optional<Node> parse(const std::string& file);
     [[nodiscard]] Node::Array records(const std::string& file, std::string_view name);
     [[nodiscard]] Node::Array records_of(const Node& document, std::string_view name);
+    [[nodiscard]] Node::Array list_of(const Node& document, std::string_view name);
     template <class Record>
     void keep(std::vector<Record>& records, std::vector<std::string>& own, Record record,
               std::string Record::*id, const Node& at);

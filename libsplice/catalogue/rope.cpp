@@ -21,10 +21,6 @@ std::string_view take_word(std::string_view& text) {
     return word;
 }
 
-std::string quoted(std::string_view word) {
-    return '"' + std::string(word) + '"';
-}
-
 } // namespace
 
 bool describes_rope(std::string_view text) {
@@ -36,7 +32,7 @@ Result<WrittenLength> read_rope_diameter(std::string_view text) {
     constexpr Nanometres largest = 200'000'000;
     const auto diameter = read_length(text);
     if (!diameter) {
-        return not_understood(quoted(text) + " is no diameter: " + diameter.error().text);
+        return not_understood(in_quotes(text) + " is no diameter: " + diameter.error().text);
     }
     const Nanometres size = to_nanometres(diameter->length);
     if (size < smallest || size > largest) {
@@ -50,7 +46,7 @@ Result<RopeDescription> read_rope_description(std::string_view text) {
     const std::string_view construction_word = take_word(rest);
     const auto construction = read_construction(construction_word);
     if (!construction) {
-        return not_understood(quoted(construction_word) + " is no construction; it is one of " +
+        return not_understood(in_quotes(construction_word) + " is no construction; it is one of " +
                               listed(construction_names()) +
                               did_you_mean(construction_word, construction_names()));
     }
@@ -58,14 +54,14 @@ Result<RopeDescription> read_rope_description(std::string_view text) {
     const auto fibre = read_fibre(fibre_word);
     if (!fibre) {
         return not_understood(
-            (fibre_word.empty() ? "the fibre is missing" : quoted(fibre_word) + " is no fibre") +
-            " in " + quoted(trimmed(text)) + "; it is one of " + listed(fibre_names()) +
+            (fibre_word.empty() ? "the fibre is missing" : in_quotes(fibre_word) + " is no fibre") +
+            " in " + in_quotes(trimmed(text)) + "; it is one of " + listed(fibre_names()) +
             did_you_mean(fibre_word, fibre_names()));
     }
     if (rest.empty()) {
         return not_understood(
-            "the diameter is missing in " + quoted(trimmed(text)) + "; write e.g. " +
-            quoted(std::string(construction_word) + ' ' + std::string(fibre_word) + " 6 mm"));
+            "the diameter is missing in " + in_quotes(trimmed(text)) + "; write e.g. " +
+            in_quotes(std::string(construction_word) + ' ' + std::string(fibre_word) + " 6 mm"));
     }
     const auto diameter = read_rope_diameter(rest);
     if (!diameter) {

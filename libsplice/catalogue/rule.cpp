@@ -53,7 +53,17 @@ bool Rule::applies_to(const Rope& rope) const {
 }
 
 bool Rule::applies_to_sort(const Rope& rope) const {
-    return constructions.allows(rope.construction) && fibres.allows(rope.fibre);
+    return constructions.allows(rope.construction) && fibres.allows(rope.fibre) &&
+           (ropes.empty() ||
+            std::ranges::any_of(ropes, [&](const NamedRope& named) { return named.is(rope); }));
+}
+
+bool NamedRope::is(const Rope& rope) const {
+    if (!sort) {
+        return id == rope.id;
+    }
+    return sort->construction == rope.construction && sort->fibre == rope.fibre &&
+           to_nanometres(sort->diameter.length) == to_nanometres(rope.diameter);
 }
 
 const Figure* Rule::find(FigureId figure) const {
@@ -69,9 +79,9 @@ auto Rules::first(Find find) const -> decltype(find(std::declval<const Rule&>())
             return found;
         }
     }
-    const auto first_of = [&](std::span<const Rule* const> rules, bool defaults_only) -> Found {
+    const auto first_of = [&](std::span<const Rule* const> rules, auto counts) -> Found {
         for (const Rule* rule : rules) {
-            if ((rule->is_default || !defaults_only) && rule->applies_to(*rope_)) {
+            if (counts(*rule) && rule->applies_to(*rope_)) {
                 if (const Found found = find(*rule)) {
                     return found;
                 }
@@ -79,10 +89,16 @@ auto Rules::first(Find find) const -> decltype(find(std::declval<const Rule&>())
         }
         return nullptr;
     };
-    if (const Found found = first_of(of_kind_, true)) {
+    const auto names_rope = [](const Rule& rule) {
+        return rule.is_default && !rule.ropes.empty();
+    };
+    if (const Found found = first_of(of_kind_, names_rope)) {
         return found;
     }
-    return first_of(of_any_, false);
+    if (const Found found = first_of(of_kind_, [](const Rule& rule) { return rule.is_default; })) {
+        return found;
+    }
+    return first_of(of_any_, [](const Rule&) { return true; });
 }
 
 const Figure* Rules::find(FigureId id) const {

@@ -21,6 +21,13 @@ struct PrintedSize {
     std::string text; ///< `1/2 in`, for messages
 };
 
+/// A rope that a rule names: one of the tables by its id, or every one of a sort and size.
+struct NamedRope {
+    std::string id;                      ///< as it is written
+    std::optional<RopeDescription> sort; ///< where it is described
+    [[nodiscard]] bool is(const Rope& rope) const;
+};
+
 /// One record of `tables/terminations/*.toml` or `constructions.toml`, `bench.toml`.
 struct Rule {
     std::string id;                   ///< e.g. `buried-eye/two-fids`; an overlay replaces by it
@@ -29,6 +36,7 @@ struct Rule {
     bool is_default = false;          ///< used where no rule is asked for
     Constructions constructions;      ///< empty: all
     Fibres fibres;                    ///< empty: all
+    std::vector<NamedRope> ropes;     ///< empty: all
     std::optional<PrintedSize> from;  ///< smallest nominal diameter it is printed for
     std::optional<PrintedSize> up_to; ///< largest
     std::vector<std::pair<FigureId, Figure>> figures;
@@ -40,8 +48,9 @@ struct Rule {
     [[nodiscard]] const Figure* find(FigureId figure) const;
 };
 
-/// The rules that bear on one end: the one asked for by name, if any, then the kind's defaults in
-/// the order of the tables, then those of every kind. A figure is taken from the first that has it.
+/// The rules that bear on one end: the one asked for by name, if any, then the kind's defaults,
+/// those that name their ropes first and otherwise in the order of the tables, then those of every
+/// kind. A figure is taken from the first that has it.
 class Rules {
   public:
     /// `of_kind` and `of_any` must outlive this; `chosen` is null where no rule was asked for.

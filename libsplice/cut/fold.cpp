@@ -1,5 +1,6 @@
 #include "libsplice/cut/fold.h"
 
+#include "libsplice/cut/cautions.h"
 #include "libsplice/cut/elastic.h"
 #include "libsplice/cut/layout.h"
 #include "libsplice/cut/spread.h"
@@ -160,7 +161,8 @@ std::optional<Fault> fold(const LinePlan& plan, Nanometres finished, Piece& piec
     piece.check = check_figure(plan, piece);
     piece.outside = chance_outside_tolerance(plan, piece);
     find_strength(plan, piece);
-    return collect_cautions(plan, piece);
+    collect_cautions(plan, piece);
+    return refuse_for_person(plan);
 }
 
 } // namespace libsplice

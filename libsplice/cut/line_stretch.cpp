@@ -46,10 +46,10 @@ std::vector<LengthAtPull> lengths_at_pulls(const Piece& piece) {
             {tension, pull_of(tension, *plan.rope), length, Length(sd / (1.0 + **asked))});
     }
     std::ranges::stable_sort(lengths, {}, &LengthAtPull::length);
-    const auto same = std::ranges::unique(lengths, [](const auto& a, const auto& b) {
+    const auto same = std::unique(lengths.begin(), lengths.end(), [](const auto& a, const auto& b) {
         return to_nanometres(a.length) == to_nanometres(b.length);
     });
-    lengths.erase(same.begin(), same.end());
+    lengths.erase(same, lengths.end());
     return lengths;
 }
 

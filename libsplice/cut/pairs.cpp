@@ -6,14 +6,6 @@
 
 namespace libsplice {
 
-namespace {
-
-std::string shown(Nanometres length) {
-    return show_length(from_nanometres(length), UnitSystem::metric);
-}
-
-} // namespace
-
 std::optional<Fault> PairBook::check(const Piece& piece) {
     if (piece.pair.empty() || !piece.finished) {
         return std::nullopt;
@@ -44,7 +36,8 @@ std::optional<Fault> PairBook::check(const Piece& piece) {
         return unlike("lot", std::string(piece.lot), first.lot);
     }
     if (std::abs(first.finished - *piece.finished) > piece.plan->pair_tolerance) {
-        return unlike("length", shown(*piece.finished), shown(first.finished));
+        return unlike("length", show_length(*piece.finished, UnitSystem::metric),
+                      show_length(first.finished, UnitSystem::metric));
     }
     return std::nullopt;
 }

@@ -1,4 +1,4 @@
-// Whether a piece can be made and what to say of it: room, tolerance, strength, cautions.
+// Whether a piece can be made and what to say of it: room, tolerance, strength.
 #pragma once
 
 #include "libsplice/base/fault.h"
@@ -20,8 +20,5 @@ namespace libsplice {
 
 /// Sets the retained strength of the weaker end and the design factor.
 void find_strength(const LinePlan& plan, Piece& piece);
-
-/// Collects the cautions of both ends and of the line; Code::refused_for_person.
-[[nodiscard]] std::optional<Fault> collect_cautions(const LinePlan& plan, Piece& piece);
 
 } // namespace libsplice

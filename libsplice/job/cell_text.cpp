@@ -24,16 +24,4 @@ Fault too_long_fault() {
                                       "closing quote that is missing"};
 }
 
-std::string in_quotes(std::string_view name) {
-    constexpr std::size_t longest_shown = 60;
-    if (name.size() <= longest_shown) {
-        return '"' + std::string(name) + '"';
-    }
-    std::size_t cut = longest_shown;
-    while (cut != 0 && (static_cast<unsigned char>(name[cut]) & 0xC0U) == 0x80U) {
-        --cut;
-    }
-    return '"' + std::string(name.substr(0, cut)) + "…\"";
-}
-
 } // namespace libsplice

@@ -23,7 +23,4 @@ inline constexpr std::size_t most_cells = 1000;
 /// The fault of a cell that is too long to be kept.
 [[nodiscard]] Fault too_long_fault();
 
-/// A name in quotes for a message, cut short if it is long.
-[[nodiscard]] std::string in_quotes(std::string_view name);
-
 } // namespace libsplice

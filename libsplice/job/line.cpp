@@ -5,7 +5,7 @@ namespace libsplice {
 
 namespace {
 
-constexpr std::array<std::string_view, column_count> names{
+constexpr std::array<std::string_view, column_count> column_names_in_order{
     "name",   "boat",   "quantity", "rope",      "length",     "route",    "tension",
     "end_a",  "end_b",  "fit",      "tolerance", "made_first", "state",    "bedded",
     "person", "load",   "spare",    "extra",     "wear",       "pair",     "thread",
@@ -54,11 +54,11 @@ constexpr std::array<std::string_view, column_count> meanings{
 } // namespace
 
 std::string_view column_name(Column column) {
-    return names.at(static_cast<std::size_t>(column));
+    return column_names_in_order.at(static_cast<std::size_t>(column));
 }
 
 std::span<const std::string_view, column_count> column_names() {
-    return names;
+    return column_names_in_order;
 }
 
 std::string_view column_meaning(Column column) {

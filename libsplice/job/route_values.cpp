@@ -1,6 +1,6 @@
 #include "libsplice/job/route_values.h"
 
-#include "libsplice/job/cell_text.h"
+#include "libsplice/base/text.h"
 
 namespace libsplice {
 

@@ -4,6 +4,7 @@
 #include <boost/math/distributions/students_t.hpp>
 #include <gsl/assert>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -60,6 +61,28 @@ double prediction_limit(const Sample& sample, double probability) {
 double prediction_half_width(const Sample& sample, double probability) {
     // As much is left out above as below.
     return prediction_limit(sample, (1.0 + probability) / 2.0) - sample.mean;
+}
+
+double grubbs_limit(std::size_t count, double level) {
+    Expects(count >= 3 && level > 0.0 && level < 1.0);
+    const auto n = static_cast<double>(count);
+    const double t = student_quantile(1.0 - level / (2.0 * n), n - 2.0);
+    return (n - 1.0) / std::sqrt(n) * std::sqrt(t * t / (n - 2.0 + t * t));
+}
+
+std::optional<std::size_t> outlier_of(std::span<const double> values, double level) {
+    if (values.size() < 3) {
+        return std::nullopt;
+    }
+    const Sample sample = sample_of(values);
+    const auto from_mean = [&](double value) {
+        return std::abs(value - sample.mean);
+    };
+    const auto farthest = std::ranges::max_element(values, {}, from_mean);
+    if (from_mean(*farthest) <= grubbs_limit(sample.count, level) * sample.spread) {
+        return std::nullopt;
+    }
+    return static_cast<std::size_t>(farthest - values.begin());
 }
 
 } // namespace libsplice

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <span>
 
 namespace libsplice {
@@ -42,5 +43,15 @@ struct Sample {
 /// How far to either side of the mean the next piece lies at most, with probability `probability`:
 /// the two-sided prediction interval's half width. Ranges as above.
 [[nodiscard]] double prediction_half_width(const Sample& sample, double probability);
+
+/// How many standard deviations the value farthest from the mean of `count` (3 or more) made alike
+/// may lie from it, so that one of sound pieces lies farther with probability `level` only: the
+/// two-sided limit of Grubbs' test, (n-1)/sqrt(n) sqrt(t^2/(n-2+t^2)), t the quantile of Student's
+/// t at level/(2n) with n-2 degrees of freedom. Grubbs, Technometrics 11:1 (1969), from memory.
+[[nodiscard]] double grubbs_limit(std::size_t count, double level);
+
+/// The value that lies farther from the mean than that, by its place; nothing where none does, and
+/// for fewer than three values.
+[[nodiscard]] std::optional<std::size_t> outlier_of(std::span<const double> values, double level);
 
 } // namespace libsplice

@@ -20,10 +20,6 @@ bool is_hosts_own(Item item) {
     return std::ranges::count(of_the_line, item) != 0 || lies_outside_tail(item);
 }
 
-std::string quoted(std::string_view word) {
-    return '"' + std::string(word) + '"';
-}
-
 Constructions read_constructions(const splice_plugin_kind& record, Checker& checker) {
     Constructions constructions;
     const auto words =
@@ -33,7 +29,7 @@ Constructions read_constructions(const splice_plugin_kind& record, Checker& chec
         if (construction) {
             constructions.add(*construction);
         } else if (checker.ok()) {
-            checker.fail(Code::plug_in_declaration, "no construction is called " + quoted(word) +
+            checker.fail(Code::plug_in_declaration, "no construction is called " + in_quotes(word) +
                                                         did_you_mean(word, construction_names()));
         }
     }
@@ -41,7 +37,7 @@ Constructions read_constructions(const splice_plugin_kind& record, Checker& chec
 }
 
 void check_limits(const FieldDeclaration& field, Checker& checker) {
-    const std::string what = "the field " + quoted(field.name);
+    const std::string what = "the field " + in_quotes(field.name);
     if (field.dimension == Dimension::choice) {
         if (field.choices.empty()) {
             checker.fail(Code::plug_in_declaration, what + " is a choice without words");
@@ -66,7 +62,7 @@ FieldDeclaration read_field(const splice_plugin_field& record, Checker& checker,
     }
     if (record.dimension < SPLICE_LENGTH || record.dimension > SPLICE_CHOICE) {
         checker.fail(Code::plug_in_declaration,
-                     "the field " + quoted(field.name) + " has no known dimension");
+                     "the field " + in_quotes(field.name) + " has no known dimension");
         return field;
     }
     field.dimension = Dimension(record.dimension - SPLICE_LENGTH);
@@ -89,7 +85,7 @@ void check_field_names(std::span<const FieldDeclaration> fields, Checker& checke
         for (const std::string_view name : {field.name, field.also}) {
             if (!name.empty() && std::ranges::count(names, name) != 0) {
                 checker.fail(Code::plug_in_declaration,
-                             "the name of the field " + quoted(name) + " is taken");
+                             "the name of the field " + in_quotes(name) + " is taken");
             }
             names.push_back(name);
         }
@@ -148,7 +144,7 @@ void check_figures(std::string_view text, const Figures& figures, Checker& check
         const std::string_view word = text.substr(open + 1, close - open - 1);
         if (close == std::string_view::npos || !figures.has(word)) {
             checker.fail(Code::plug_in_declaration,
-                         "a step or caution names the figure " + quoted(word) +
+                         "a step or caution names the figure " + in_quotes(word) +
                              ", which is not among the kind's values and marks");
             return;
         }
@@ -173,7 +169,7 @@ Figures read_names(const splice_plugin_kind& record, Checker& checker, Names& na
     const auto hosts_own = std::ranges::find_if(into.items, is_hosts_own);
     if (hosts_own != into.items.end()) {
         checker.fail(Code::plug_in_declaration,
-                     "the item " + quoted(names.of(*hosts_own)) + " is the host's own to add");
+                     "the item " + in_quotes(names.of(*hosts_own)) + " is the host's own to add");
     }
     return figures;
 }
@@ -221,7 +217,7 @@ void read_kind(const splice_plugin_kind& record, Checker& checker, Names& names,
     declaration.title = checker.text(record.title, "the kind's title");
     declaration.datum = checker.text(record.datum, "the kind's datum");
     if (record.reach > SPLICE_BOTH_ENDS || record.cut > SPLICE_CUT_NO_LOSS) {
-        checker.fail(Code::plug_in_declaration, "the kind " + quoted(declaration.name) +
+        checker.fail(Code::plug_in_declaration, "the kind " + in_quotes(declaration.name) +
                                                     " has a reach or a cut that is not known");
         return;
     }

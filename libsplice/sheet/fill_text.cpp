@@ -24,9 +24,8 @@ void append_mark(std::string& into, std::string_view name, const Filling& fillin
     const auto& marks = filling.allowance.marks;
     const auto mark = std::ranges::find_if(
         marks, [&](const Mark& each) { return filling.names.of(each.name) == name; });
-    into += mark == marks.end()
-                ? "(no figure)"
-                : show_length(from_nanometres(filling.over + mark->from_tail_end), filling.units);
+    into += mark == marks.end() ? "(no figure)"
+                                : show_length(filling.over + mark->from_tail_end, filling.units);
 }
 
 void append_value(std::string& into, std::string_view name, const Filling& filling) {

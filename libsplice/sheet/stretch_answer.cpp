@@ -1,9 +1,10 @@
 #include "libsplice/sheet/stretch_answer.h"
 
 #include "libsplice/sheet/csv_cells.h"
+#include "libsplice/sheet/html_page.h"
 #include "libsplice/sheet/json_parts.h"
-#include "libsplice/sheet/page.h"
 #include "libsplice/sheet/text_facts.h"
+#include "libsplice/sheet/text_page.h"
 
 #include <array>
 
@@ -33,7 +34,7 @@ void write_sizes(Page& page, const EqualStretch& equal, UnitSystem units, Citing
     constexpr std::array columns{PageColumn{30}, PageColumn{12, true}, PageColumn{16, true},
                                  PageColumn{16, true}};
     page.section("SIZES IN THE TABLES");
-    page.row(columns, std::array<std::string, 4>{"rope", "diameter", "stretch", ""});
+    page.head(columns, std::array<std::string, 4>{"rope", "diameter", "stretch", ""});
     for (const RopeUnderLoad& size : equal.sizes) {
         page.row(columns, std::array<std::string, 4>{
                               size.rope.id, show_size(size.rope.diameter, units),
@@ -69,8 +70,7 @@ void write_equal(Page& page, const EqualStretch& equal, UnitSystem units, Citing
     }
 }
 
-void write_text(const StretchAnswer& answer, Output& output, const Book& book, UnitSystem units) {
-    Page page(output);
+void write_on(Page& page, const StretchAnswer& answer, const Book& book, UnitSystem units) {
     Citing citing(book);
     page.paragraph("STRETCH OF " + answer.known.rope.id, 0);
     page.fact("Load", show_load(answer, units));
@@ -85,6 +85,21 @@ void write_text(const StretchAnswer& answer, Output& output, const Book& book, U
     write_care(page);
     page.blank();
     write_origin(page, book, citing);
+}
+
+void write_text(const StretchAnswer& answer, Output& output, const Book& book, UnitSystem units) {
+    TextPage page(output);
+    write_on(page, answer, book, units);
+}
+
+void write_html(const StretchAnswer& answer, Output& output, const Book& book, UnitSystem units) {
+    std::string text = html_start("Stretch");
+    {
+        HtmlPage page(text);
+        write_on(page, answer, book, units);
+    }
+    output.write(text);
+    output.write(html_finish());
 }
 
 void write_csv(const StretchAnswer& answer, Output& output, UnitSystem units) {
@@ -178,6 +193,8 @@ void write_stretch(const StretchAnswer& answer, Format format, Output& output, c
         return write_csv(answer, output, options.units);
     case Format::json:
         return write_json(answer, output, book);
+    case Format::html:
+        return write_html(answer, output, book, options.units);
     }
 }
 

@@ -21,22 +21,18 @@ std::string bearing_point_of(End end) {
 void write_end_of_piece(Page& page, const Piece& piece, End end, UnitSystem units, Citing& citing) {
     const bool first = end == piece.plan->made_first;
     if (!piece.plan->counts(end)) {
-        page.blank();
-        page.paragraph("END " + std::string(end == End::a ? "A" : "B") +
-                           ", the other side of the same " +
-                           std::string(piece.plan->end(other(end)).kind->declaration.name),
-                       2, 2);
+        page.end_heading("END " + std::string(end == End::a ? "A" : "B") +
+                         ", the other side of the same " +
+                         std::string(piece.plan->end(other(end)).kind->declaration.name));
         write_running_marks(page, piece, end, units);
         return;
     }
     const auto& declaration = piece.plan->end(end).kind->declaration;
-    page.blank();
-    page.paragraph("END " + std::string(end == End::a ? "A" : "B") +
-                       (piece.plan->closing ? ": "
-                        : first             ? ", made first: "
-                                            : ", made last: ") +
-                       std::string(declaration.name) + ", " + std::string(declaration.title),
-                   2, 2);
+    page.end_heading("END " + std::string(end == End::a ? "A" : "B") +
+                     (piece.plan->closing ? ": "
+                      : first             ? ", made first: "
+                                          : ", made last: ") +
+                     std::string(declaration.name) + ", " + std::string(declaration.title));
     if (first) {
         write_running_marks(page, piece, end, units);
     } else {
@@ -70,7 +66,7 @@ void write_check(Page& page, const Piece& piece, UnitSystem units) {
     }
     page.blank();
     page.fact("CHECK", text);
-    page.fact("read", "______________");
+    page.write_in("read");
 }
 
 void write_over(Page& page, const Piece& piece, UnitSystem units) {

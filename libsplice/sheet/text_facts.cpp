@@ -21,10 +21,6 @@ constexpr std::array<std::string_view, 5> care{
 
 } // namespace
 
-std::string show_length(Nanometres length, UnitSystem units) {
-    return show_length(from_nanometres(length), units);
-}
-
 std::string show_pull(Force force, UnitSystem units) {
     return units == UnitSystem::metric ? show_number(force.si() / newtons_per_kgf, 1) + " kg"
                                        : show_number(force.si() / newtons_per_lbf, 0) + " lb";
@@ -41,7 +37,7 @@ std::string show_retained(const Retained& retained, Citing& citing) {
 
 void write_ledger(Page& page, std::span<const LedgerRow> ledger, std::string_view sum_name,
                   UnitSystem units, Citing& citing) {
-    page.row(ledger_columns, std::array<std::string, 5>{"item", "end", "length", "sd", "group"});
+    page.head(ledger_columns, std::array<std::string, 5>{"item", "end", "length", "sd", "group"});
     Nanometres sum = 0;
     for (const auto& [row, end] : ledger) {
         sum += row.length;
@@ -51,7 +47,7 @@ void write_ledger(Page& page, std::span<const LedgerRow> ledger, std::string_vie
                      std::string(end ? letter_of(*end) : "-"), show_length(row.length, units),
                      show_fine(Length(row.sd), units),
                      std::string(group_names()[static_cast<std::size_t>(row.group)])});
-        page.paragraph(citing.text(row.source), indent_of_source);
+        page.row_note(citing.text(row.source), indent_of_source);
     }
     page.row(ledger_columns, std::array<std::string, 5>{std::string(sum_name), "",
                                                         show_length(sum, units), "", ""});
@@ -77,13 +73,10 @@ void write_bury(Page& page, const Allowance& allowance, UnitSystem units) {
 
 void write_steps(Page& page, const Filling& filling) {
     std::size_t number = 0;
-    if (!filling.allowance.steps.empty()) {
-        page.blank();
-    }
     for (const std::string_view step : filling.allowance.steps) {
-        std::string text = std::to_string(++number) + ". ";
+        std::string text;
         append_filled(text, step, filling);
-        page.paragraph(text, 4, 3);
+        page.step(++number, text);
     }
 }
 

@@ -11,7 +11,6 @@
 
 namespace libsplice {
 
-[[nodiscard]] std::string show_length(Nanometres length, UnitSystem units);
 /// A pull as it is read off a spring balance: `4.5 kg` or `10 lb`.
 [[nodiscard]] std::string show_pull(Force force, UnitSystem units);
 /// A share as a percentage: `90 %`.

@@ -102,7 +102,7 @@ void write_title(Page& page, const Piece& piece) {
         title += "  |  " + std::string(piece.boat);
     }
     title += "  |  make " + std::to_string(piece.quantity);
-    page.paragraph(title, 0, 2);
+    page.title(title);
 }
 
 void write_heading(Page& page, const Piece& piece, UnitSystem units) {

@@ -36,8 +36,8 @@ std::string last_mark(const Piece& piece, End end) {
 void write_marks(Page& page, std::span<const PieceMark> marks, const Names& names,
                  UnitSystem units) {
     constexpr std::array columns{PageColumn{26}, PageColumn{20, true}, PageColumn{20, true}};
-    page.row(columns,
-             std::array<std::string, 3>{"mark", "from the cut end", "from the mark before"});
+    page.head(columns,
+              std::array<std::string, 3>{"mark", "from the cut end", "from the mark before"});
     Nanometres before = 0;
     for (const PieceMark& mark : marks) {
         page.row(columns, std::array<std::string, 3>{std::string(names.of(mark.name)),
@@ -55,9 +55,10 @@ void write_last_marks(Page& page, const Piece& piece, UnitSystem units) {
     constexpr std::array columns{PageColumn{20}, PageColumn{16, true}, PageColumn{16, true},
                                  PageColumn{18, true}};
     const End first = piece.plan->made_first;
-    page.row(columns, std::array<std::string, 4>{
-                          "mark", "provisional, from the cut end", "from the mark before",
-                          "final, from the bearing point of end " + std::string(letter_of(first))});
+    page.head(columns, std::array<std::string, 4>{"mark", "provisional, from the cut end",
+                                                  "from the mark before",
+                                                  "final, from the bearing point of end " +
+                                                      std::string(letter_of(first))});
     const Nanometres to_bearing_point =
         piece.cut - piece.plan->first().allowance->total() - outside_tail(piece.ledger, first);
     Nanometres before = 0;

@@ -85,7 +85,7 @@ void write_lengths_at_pulls(Page& page, const Piece& piece, UnitSystem units, Ci
     constexpr std::array columns{PageColumn{30}, PageColumn{18, true}, PageColumn{16, true},
                                  PageColumn{10, true}};
     page.section("LENGTH AT SEVERAL PULLS, BEARING POINT TO BEARING POINT");
-    page.row(columns, std::array<std::string, 4>{"at", "pull", "length", "sd"});
+    page.head(columns, std::array<std::string, 4>{"at", "pull", "length", "sd"});
     for (const LengthAtPull& at : lengths) {
         page.row(columns, std::array<std::string, 4>{show_tension(at.tension, units),
                                                      at.pull ? show_force(*at.pull, units) : "",

@@ -252,7 +252,7 @@ std::string working_of(const Piece& piece, std::size_t at, UnitSystem units) {
 void write_working(Page& page, const Piece& piece, UnitSystem units, Citing& citing) {
     constexpr std::array columns{PageColumn{34}, PageColumn{4}, PageColumn{18, true},
                                  PageColumn{18, true}};
-    page.row(columns, std::array<std::string, 4>{"item", "end", "length", "sum"});
+    page.head(columns, std::array<std::string, 4>{"item", "end", "length", "sum"});
     Nanometres sum = 0;
     for (std::size_t i = 0; i < piece.ledger.size(); ++i) {
         const auto& [row, end] = piece.ledger[i];
@@ -261,14 +261,14 @@ void write_working(Page& page, const Piece& piece, UnitSystem units, Citing& cit
                                                      std::string(end ? letter_of(*end) : "-"),
                                                      show_fine(from_nanometres(row.length), units),
                                                      show_fine(from_nanometres(sum), units)});
-        page.paragraph("= " + working_of(piece, i, units), indent, 2);
+        page.row_note("= " + working_of(piece, i, units), indent, 2);
         if (row.sd > 0.0) {
-            page.paragraph("sd " + show_fine(Length(row.sd), units) + ", " +
-                               std::string(name_of(row.origin)) +
-                               ", errs with: " + group_of(piece.ledger, i, "line", citing.names()),
-                           indent, 2);
+            page.row_note("sd " + show_fine(Length(row.sd), units) + ", " +
+                              std::string(name_of(row.origin)) +
+                              ", errs with: " + group_of(piece.ledger, i, "line", citing.names()),
+                          indent, 2);
         }
-        page.paragraph("source: " + std::string(citing.text(row.source)), indent, 2);
+        page.row_note("source: " + std::string(citing.text(row.source)), indent, 2);
     }
 }
 

@@ -12,19 +12,19 @@ namespace libsplice {
 
 namespace {
 
-constexpr std::array<std::string_view, 3> names{"text", "csv", "json"};
-static_assert(names.size() == static_cast<std::size_t>(Format::json) + 1);
+constexpr std::array<std::string_view, 4> formats{"text", "csv", "json", "html"};
+static_assert(formats.size() == static_cast<std::size_t>(Format::html) + 1);
 
 } // namespace
 
 std::span<const std::string_view> format_names() {
-    return names;
+    return formats;
 }
 
 std::optional<Format> read_format(std::string_view name) {
-    const auto found = std::ranges::find(names, name);
-    return found == names.end() ? std::nullopt
-                                : std::optional(static_cast<Format>(found - names.begin()));
+    const auto found = std::ranges::find(formats, name);
+    return found == formats.end() ? std::nullopt
+                                  : std::optional(static_cast<Format>(found - formats.begin()));
 }
 
 std::unique_ptr<SheetWriter> sheet_writer(Format format, Output& output, const Book& book,
@@ -36,6 +36,8 @@ std::unique_ptr<SheetWriter> sheet_writer(Format format, Output& output, const B
         return csv_sheet(output, book, options);
     case Format::json:
         return json_sheet(output, book, options);
+    case Format::html:
+        return html_sheet(output, book, options);
     }
     Expects(false);
     return nullptr;
@@ -60,6 +62,9 @@ void write_end(const EndSheet& sheet, Format format, Output& output, const Book&
         return;
     case Format::json:
         write_end_as_json(sheet, output, book);
+        return;
+    case Format::html:
+        write_end_as_html(sheet, output, book, options);
         return;
     }
 }

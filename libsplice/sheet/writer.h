@@ -12,7 +12,7 @@
 
 namespace libsplice {
 
-enum class Format : std::uint8_t { text, csv, json };
+enum class Format : std::uint8_t { text, csv, json, html };
 /// The formats' names, in order of `Format`.
 [[nodiscard]] std::span<const std::string_view> format_names();
 [[nodiscard]] std::optional<Format> read_format(std::string_view name);
@@ -25,7 +25,8 @@ struct SheetOptions {
     double risk = 0.01;   ///< the risk that the spares were worked out for
 };
 
-/// Writes a cut sheet piece by piece; memory does not grow with their number.
+/// Writes a cut sheet piece by piece. Memory does not grow with their number but in HTML, where a
+/// summary of them all stands first.
 class SheetWriter {
   public:
     SheetWriter() = default;

@@ -24,21 +24,8 @@ bool is_digit(char c) {
     return c >= '0' && c <= '9';
 }
 
-/// The text in quotes, its middle part only if it is very long.
-std::string quoted(std::string_view text) {
-    constexpr std::size_t most_bytes = 60;
-    if (text.size() <= most_bytes) {
-        return '"' + std::string(text) + '"';
-    }
-    std::string_view start = text.substr(0, most_bytes);
-    if (const auto cut = first_bad_utf8(start)) { // the limit may fall within a character
-        start = start.substr(0, *cut);
-    }
-    return '"' + std::string(start) + "...\"";
-}
-
 Unexpected not_a(Code code, std::string_view what, std::string_view text, std::string_view hint) {
-    std::string sentence = text.empty() ? "an empty text" : quoted(text);
+    std::string sentence = text.empty() ? "an empty text" : in_quotes(text);
     sentence += " is not a ";
     sentence += what;
     sentence += ": ";

@@ -89,6 +89,10 @@ std::string show_length(Length length, UnitSystem units) {
     return (steps.negative ? "-" : "") + (in_metric ? metric(steps.count) : imperial(steps.count));
 }
 
+std::string show_length(Nanometres length, UnitSystem units) {
+    return show_length(from_nanometres(length), units);
+}
+
 std::string show_fine(Length length, UnitSystem units) {
     const bool in_metric = units == UnitSystem::metric;
     const Steps steps = nearest_steps(length, in_metric ? tenth_of_millimetre : thousandth_of_inch);

@@ -14,6 +14,7 @@ enum class UnitSystem : std::uint8_t { metric, imperial };
 /// (`16.480 m`). Imperial: inches to the sixteenth (`3 7/16 in`), feet and inches from one foot on
 /// (`54 ft 0 13/16 in`). Never both on one page. Negative lengths carry a minus sign.
 [[nodiscard]] std::string show_length(Length length, UnitSystem units);
+[[nodiscard]] std::string show_length(Nanometres length, UnitSystem units);
 
 /// A spread or other small length: tenths of a millimetre (`3.4 mm`) or thousandths of an inch
 /// (`0.134 in`).

@@ -4,22 +4,6 @@
 namespace libsplice::testing {
 namespace {
 
-constexpr const char* wire_eye = LIBSPLICE_PLUG_INS_DIR "/tucked-wire-eye.so";
-
-/// The shipped tables and one file of a plug-in.
-splice_status open_with(const char* file, BookHandle& book, splice_fault& fault) {
-    const char* const tables = LIBSPLICE_TABLES_DIR;
-    auto options = record<splice_book_options>();
-    options.folders = &tables;
-    options.folder_count = 1;
-    options.plug_ins = &file;
-    options.plug_in_count = 1;
-    splice_book* opened = nullptr;
-    const splice_status status = splice_book_open(&options, &opened, &fault);
-    book.reset(opened);
-    return status;
-}
-
 TEST(PlugIns, BringTheirKinds) {
     auto fault = record<splice_fault>();
     BookHandle book;

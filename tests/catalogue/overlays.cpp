@@ -69,5 +69,45 @@ TEST(Overlays, AnUnknownSourceIsNotNull) {
     EXPECT_EQ(load({folder.path()}).find_source("pamphlet"), nullptr);
 }
 
+TEST(Overlays, ASingleFileMayTakeAFoldersPlace) {
+    const Folder base;
+    const std::string tail = "tail = { value = 7, unit = \"D\", " + cited + " }";
+    base.write("own/shop.toml",
+               "version = \"shop 1\"\ntitle = \"own\"\n[[source]]\nkey = \"pieces\"\n"
+               "title = \"Pieces\"\nterms = \"own\"\n" +
+                   rope_record("r", "") + rule_record("a", tail));
+    const Catalogue catalogue = load({base.path(), base.path() + "/own/shop.toml"});
+    EXPECT_EQ(catalogue.version(), "1 + shop 1");
+    EXPECT_EQ(catalogue.rules().size(), 1U);
+    EXPECT_EQ(catalogue.ropes().size(), 1U);
+    EXPECT_NE(catalogue.find_source("pieces"), nullptr);
+}
+
+TEST(Overlays, ARuleThatNamesTheRopeStandsBeforeOthersOfItsKind) {
+    const auto kind_rule = [](const std::string& id, const std::string& keys, int value) {
+        return rule_record(id, keys + "kinds = [\"k\"]\ndefault = true\ntail = { value = " +
+                                   std::to_string(value) + ", unit = \"D\", " + cited + " }");
+    };
+    const Folder base;
+    base.write("ropes/all.toml", rope_record("ours", ""));
+    base.write("terminations/all.toml",
+               kind_rule("a", "", 1) + kind_rule("b", "ropes = [\"laid-3 nylon 10 mm\"]\n", 2) +
+                   kind_rule("c", "ropes = [\"ours\"]\n", 3));
+    const Catalogue catalogue = load({base.path()});
+    std::vector<const Rule*> rules;
+    for (const Rule& rule : catalogue.rules()) {
+        rules.push_back(&rule);
+    }
+    const auto tail_of = [&](const std::string& description) {
+        const Rope rope = *catalogue.rope(description);
+        return Rules(rope, rules, {}, nullptr).find(FigureId::tail)->value;
+    };
+    EXPECT_EQ(tail_of("laid-3 nylon 10 mm"), 2.0);
+    EXPECT_EQ(tail_of("laid-3  nylon 1 cm"), 2.0); // however it is written
+    EXPECT_EQ(tail_of("laid-3 nylon 12 mm"), 1.0);
+    EXPECT_EQ(tail_of("ours"), 3.0);
+    EXPECT_EQ(tail_of("braid-12 HMPE 6 mm"), 1.0); // of its sort and size, and not that rope
+}
+
 } // namespace
 } // namespace libsplice

@@ -20,7 +20,8 @@ COMPONENTS = {  # component: what its files look like, from the prefix
     "runtime": r"lib[^ ]*/libsplice\.so\.\d+(\.\d+\.\d+)?",
     "development": r"include/libsplice/splice\w*\.h|lib[^ ]*/libsplice\.so"
     r"|lib[^ ]*/pkgconfig/libsplice\.pc|lib[^ ]*/cmake/libsplice/libsplice\w+(-\w+)?\.cmake",
-    "tool": r"bin/splice",
+    "tool": r"bin/splice|share/man/man[135]/splice[\w-]*\.[135]"
+    r"|share/(bash-completion/completions|zsh/vendor-completions|fish/vendor_completions\.d)/_?splice(\.fish)?",
     "tables": r"share/libsplice/(tables|published)/[\w/-]+\.toml",
     "docs": r"share/doc/libsplice/[\w/.-]+",
     "sqlite": r"lib[^ ]*/libsplice/splice_sqlite\.so",
@@ -108,6 +109,12 @@ def tool(site):
     check(str(site.prefix / "share/libsplice/tables") in listed, f"other tables are used: {listed}")
     site.run(program, "cut", site.prefix / "share/doc/libsplice/examples/sailing-school.csv")
     check(site.run(program, "check").endswith(" 0 failed\n"), "splice check fails")
+    for page in ("splice.1", "splice-cut.1", "splice-job.5", "splice-tables.5", "splice-plug-in.3"):
+        file = site.prefix / "share/man" / f"man{page[-1]}" / page
+        check(file.is_file(), f"the page {file} is not installed")
+    for file in ("bash-completion/completions/splice", "zsh/vendor-completions/_splice",
+                 "fish/vendor_completions.d/splice.fish"):
+        check((site.prefix / "share" / file).is_file(), f"the completion {file} is not installed")
 
 
 def c(site):

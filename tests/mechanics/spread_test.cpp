@@ -78,5 +78,19 @@ TEST(Prediction, ManySplicesAlikeComeToTheNormalLaw) {
     EXPECT_NEAR(prediction_limit(many, 0.99), 7.0 + 0.5 * 2.326347874, 1e-7);
 }
 
+// Critical values of Grubbs' test at 5 %, two-sided, as tables print them.
+TEST(Outlier, LimitsAreThoseOfTheTable) {
+    EXPECT_NEAR(grubbs_limit(3, 0.05), 1.154, 5e-4);
+    EXPECT_NEAR(grubbs_limit(6, 0.05), 1.887, 5e-4);
+    EXPECT_NEAR(grubbs_limit(10, 0.05), 2.290, 5e-4);
+}
+
+TEST(Outlier, IsTheFarthestBeyondTheLimit) {
+    EXPECT_EQ(outlier_of(take_ups, 0.05), std::nullopt);
+    EXPECT_EQ(outlier_of(std::array{7.0, 7.1, 6.9, 11.0, 7.0, 7.05}, 0.05), std::size_t{3});
+    EXPECT_EQ(outlier_of(std::array{7.0, 11.0}, 0.05), std::nullopt); // two cannot tell
+    EXPECT_EQ(outlier_of(std::array{7.0, 7.0, 7.0, 7.0}, 0.05), std::nullopt);
+}
+
 } // namespace
 } // namespace libsplice

@@ -162,7 +162,7 @@ TEST(ReadLength, QuotesLongTextInPart) {
     }
     const auto cut = read_length(accents);
     ASSERT_FALSE(cut);
-    EXPECT_NE(cut.error().text.find("é...\""), std::string::npos) << cut.error().text;
+    EXPECT_NE(cut.error().text.find("é…\""), std::string::npos) << cut.error().text;
 }
 
 TEST(ReadLengthUnit, KnowsFiveUnits) {

@@ -3,6 +3,8 @@
 include(CMakePackageConfigHelpers)
 set(package_folder ${CMAKE_INSTALL_LIBDIR}/cmake/libsplice)
 set(here ${CMAKE_CURRENT_LIST_DIR})
+set(LIBSPLICE_ZSH_FOLDER vendor-completions CACHE STRING
+    "Folder of share/zsh where completions go: Debian's, elsewhere site-functions")
 
 install(TARGETS libsplice_shared EXPORT libspliceTargets
     LIBRARY DESTINATION ${CMAKE_INSTALL_LIBDIR}
@@ -34,6 +36,15 @@ install(FILES ${PROJECT_BINARY_DIR}/package/libsplice.pc
     DESTINATION ${CMAKE_INSTALL_LIBDIR}/pkgconfig COMPONENT development)
 
 install(TARGETS splice RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR} COMPONENT tool)
+# Its man pages, and what the shells need to complete it; zsh looks in a folder of its own on Debian.
+install(DIRECTORY ${PROJECT_BINARY_DIR}/share/man/
+    DESTINATION ${CMAKE_INSTALL_MANDIR} COMPONENT tool)
+install(FILES ${PROJECT_SOURCE_DIR}/cli/completions/splice.bash
+    DESTINATION ${CMAKE_INSTALL_DATADIR}/bash-completion/completions RENAME splice COMPONENT tool)
+install(FILES ${PROJECT_SOURCE_DIR}/cli/completions/_splice
+    DESTINATION ${CMAKE_INSTALL_DATADIR}/zsh/${LIBSPLICE_ZSH_FOLDER} COMPONENT tool)
+install(FILES ${PROJECT_SOURCE_DIR}/cli/completions/splice.fish
+    DESTINATION ${CMAKE_INSTALL_DATADIR}/fish/vendor_completions.d COMPONENT tool)
 install(TARGETS libsplice_sqlite
     LIBRARY DESTINATION ${CMAKE_INSTALL_LIBDIR}/libsplice COMPONENT sqlite)
 

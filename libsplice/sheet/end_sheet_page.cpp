@@ -1,7 +1,10 @@
-// One end as text: its allowance, row by row, and how it is made.
+// One end for people, as text or for a browser: its allowance, row by row, and how it is made.
+#include "libsplice/sheet/drawing.h"
+#include "libsplice/sheet/html_page.h"
 #include "libsplice/sheet/piece_text.h"
 #include "libsplice/sheet/text_facts.h"
 #include "libsplice/sheet/text_marks.h"
+#include "libsplice/sheet/text_page.h"
 #include "libsplice/sheet/text_stretch.h"
 #include "libsplice/sheet/writers.h"
 
@@ -13,7 +16,7 @@ namespace {
 
 void write_title(Page& page, const EndSheet& sheet, UnitSystem units) {
     const auto& declaration = sheet.kind.declaration;
-    page.paragraph(std::string(declaration.name) + ", " + std::string(declaration.title), 0, 2);
+    page.title(std::string(declaration.name) + ", " + std::string(declaration.title));
     page.large("ALLOWANCE", show_length(sheet.allowance.total(), units));
     page.fact("Rope", sheet.rope.title == sheet.rope.id ? sheet.rope.id
                                                         : sheet.rope.id + ", " + sheet.rope.title);
@@ -43,8 +46,8 @@ void write_values(Page& page, const Allowance& allowance, const Names& names, Un
 void write_taper(Page& page, const Allowance& allowance, const Names& names, UnitSystem units) {
     constexpr std::array columns{PageColumn{18}, PageColumn{15, true}, PageColumn{11, true},
                                  PageColumn{14, true}, PageColumn{10, true}};
-    page.row(columns, std::array<std::string, 5>{"mark", "strands left", "section", "rope over it",
-                                                 "thinner by"});
+    page.head(columns, std::array<std::string, 5>{"mark", "strands left", "section", "rope over it",
+                                                  "thinner by"});
     for (const Thinning& pair : allowance.taper) {
         page.row(columns,
                  std::array<std::string, 5>{
@@ -63,14 +66,9 @@ void write_cautions(Page& page, const Allowance& allowance, UnitSystem units, Ci
     }
 }
 
-} // namespace
-
-void write_end_as_text(const EndSheet& sheet, Output& output, const Book& book,
-                       const SheetOptions& options) {
+void write_end_on(Page& page, const EndSheet& sheet, const Book& book, const SheetOptions& options,
+                  Citing& citing) {
     const Allowance& allowance = sheet.allowance;
-    Page page(output);
-    Citing citing(book);
-    write_title(page, sheet, options.units);
     page.section("LEDGER");
     write_ledger(page, ledger_of(allowance), "allowance", options.units, citing);
     page.section("MARKS");
@@ -96,6 +94,35 @@ void write_end_as_text(const EndSheet& sheet, Output& output, const Book& book,
     write_care(page);
     page.blank();
     write_origin(page, book, citing);
+}
+
+} // namespace
+
+void write_end_as_text(const EndSheet& sheet, Output& output, const Book& book,
+                       const SheetOptions& options) {
+    TextPage page(output);
+    Citing citing(book);
+    write_title(page, sheet, options.units);
+    write_end_on(page, sheet, book, options, citing);
+}
+
+void write_end_as_html(const EndSheet& sheet, Output& output, const Book& book,
+                       const SheetOptions& options) {
+    const auto& declaration = sheet.kind.declaration;
+    std::string text = html_start(std::string(declaration.name));
+    {
+        HtmlPage page(text);
+        Citing citing(book);
+        write_title(page, sheet, options.units);
+        page.close();
+        text += "<div class=\"draw\">";
+        append_drawing(text, declaration.name, sheet.allowance, sheet.rope.counting_diameter(),
+                       book.names(), options.units);
+        text += "</div>\n";
+        write_end_on(page, sheet, book, options, citing);
+    }
+    output.write(text);
+    output.write(html_finish());
 }
 
 } // namespace libsplice

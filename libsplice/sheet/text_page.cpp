@@ -1,4 +1,4 @@
-#include "libsplice/sheet/page.h"
+#include "libsplice/sheet/text_page.h"
 
 #include "libsplice/base/text.h"
 #include "libsplice/base/wrap.h"
@@ -24,8 +24,8 @@ std::string blanks(std::size_t count) {
 }
 
 constexpr std::string_view no_break = "\u00a0";
-constexpr std::array<std::string_view, 10> units{"mm", "m",  "in",  "ft", "kg",
-                                                 "lb", "kN", "lbf", "N",  "%"};
+constexpr std::array<std::string_view, 10> unit_words{"mm", "m",  "in",  "ft", "kg",
+                                                      "lb", "kN", "lbf", "N",  "%"};
 
 bool is_digit(char c) {
     return c >= '0' && c <= '9';
@@ -43,7 +43,7 @@ bool parts_quantity(std::string_view text, std::size_t at) {
     const bool feet_before = before.ends_with(" ft");
     const bool number_before = is_digit(before.back());
     return is_digit(word.front()) ? number_before || feet_before
-                                  : number_before && std::ranges::count(units, word) != 0;
+                                  : number_before && std::ranges::count(unit_words, word) != 0;
 }
 
 /// Text in lines of `width` characters, none of which parts a number from its unit.
@@ -86,18 +86,35 @@ std::string padded(const std::string& text, const PageColumn& column) {
 
 } // namespace
 
-void Page::rule(char c) {
+void TextPage::rule(char c) {
     output_.write(std::string(width, c));
     output_.write('\n');
 }
 
-void Page::paragraph(std::string_view text, std::size_t indent, std::size_t hanging) {
+void TextPage::paragraph(std::string_view text, std::size_t indent, std::size_t hanging) {
     output_.write(blanks(indent));
     output_.write(in_lines(text, width, indent, indent + hanging));
     output_.write('\n');
 }
 
-void Page::fact(std::string_view label, std::string_view text) {
+void TextPage::section(std::string_view text) {
+    blank();
+    paragraph(text, 2);
+}
+
+void TextPage::end_heading(std::string_view text) {
+    blank();
+    paragraph(text, 2, 2);
+}
+
+void TextPage::step(std::size_t number, std::string_view text) {
+    if (number == 1) {
+        blank();
+    }
+    paragraph(std::to_string(number) + ". " + std::string(text), 4, 3);
+}
+
+void TextPage::fact(std::string_view label, std::string_view text) {
     if (text.empty()) {
         return;
     }
@@ -108,7 +125,7 @@ void Page::fact(std::string_view label, std::string_view text) {
     output_.write('\n');
 }
 
-void Page::large(std::string_view label, std::string_view text) {
+void TextPage::large(std::string_view label, std::string_view text) {
     std::string line = blanks(indent_of_large);
     for (const char c : label) {
         line += c;
@@ -123,7 +140,7 @@ void Page::large(std::string_view label, std::string_view text) {
     blank();
 }
 
-void Page::row(std::span<const PageColumn> columns, std::span<const std::string> cells) {
+void TextPage::row(std::span<const PageColumn> columns, std::span<const std::string> cells) {
     Expects(columns.size() == cells.size());
     std::vector<std::vector<std::string>> lines;
     std::size_t height = 0;

@@ -1,0 +1,38 @@
+// What was learnt from measured pieces, as it is told and as a table.
+#pragma once
+
+#include "libsplice/allowance/learn.h"
+#include "libsplice/base/output.h"
+#include "libsplice/sheet/writer.h"
+
+#include <string>
+#include <vector>
+
+namespace libsplice::cli {
+
+/// The pieces of one kind in one rope, and what they say.
+struct LearntPieces {
+    const Kind* kind = nullptr;
+    Rope rope;
+    std::vector<double> used; ///< in counting diameters
+    std::vector<Place> places;
+    Learnt learnt;
+};
+
+/// What the whole file says.
+struct LearntFile {
+    std::string file;
+    std::string date; ///< `2026-11-26`
+    double risk = 0.01;
+    std::vector<LearntPieces> all;
+    std::size_t rows = 0;
+    std::size_t left_out = 0; ///< rows at fault
+    std::string table;        ///< where the table was written; empty: nowhere
+};
+
+void write_learnt(const LearntFile& learnt, Format format, UnitSystem units, Output& output);
+
+/// The shop table: a rule for each kind and rope, with status `shop`, count and date.
+void write_shop_table(const LearntFile& file, Output& output);
+
+} // namespace libsplice::cli

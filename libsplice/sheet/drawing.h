@@ -1,0 +1,25 @@
+// A drawing of a rope's ends laid out straight, to scale along the rope, with every mark where it
+// is put on.
+#pragma once
+
+#include "libsplice/cut/piece.h"
+#include "libsplice/units/show.h"
+
+#include <string>
+#include <string_view>
+
+namespace libsplice {
+
+/// The ends of one piece, end a on the left, end b on the right, and what lies between them broken
+/// out. Distances along the rope are to one scale; its thickness is drawn larger than it is. Marks
+/// have `data-end`, `data-mark` and, in `x`, their place. The piece has a plan.
+void append_drawing(std::string& into, const Piece& piece, UnitSystem units);
+
+/// One end by itself.
+void append_drawing(std::string& into, std::string_view kind, const Allowance& allowance,
+                    Length rope, const Names& names, UnitSystem units);
+
+/// The patterns that drawings fill with; once on a page.
+[[nodiscard]] std::string_view drawing_patterns();
+
+} // namespace libsplice

@@ -1,0 +1,143 @@
+#!/usr/bin/python3
+"""The command `splice learn`: from measured pieces to a changed cut length.
+
+    learn.py SPLICE TABLES ROOT
+"""
+
+import json
+import re
+import subprocess
+import sys
+import tempfile
+import unittest
+from pathlib import Path
+
+SPLICE, TABLES, ROOT = sys.argv[1], sys.argv[2], Path(sys.argv[3])
+
+
+def run(*words):
+    return subprocess.run([SPLICE, *words], capture_output=True, text=True, check=False)
+
+
+def cut(job, *tables):
+    folders = [word for table in (TABLES, *tables) for word in ("--tables", table)]
+    done = run("cut", job, "--format", "json", *folders)
+    assert done.returncode == 0, done.stderr
+    return json.loads(done.stdout)["pieces"][0]
+
+
+class Learn(unittest.TestCase):
+    def setUp(self):
+        folder = tempfile.TemporaryDirectory()
+        self.addCleanup(folder.cleanup)
+        self.folder = Path(folder.name)
+
+    def learn(self, text, *words):
+        file = self.folder / "measured.csv"
+        file.write_text(text)
+        return run("learn", str(file), "--tables", TABLES, *words)
+
+    def learnt(self, text, *words):
+        done = self.learn(text, "--format", "json", *words)
+        self.assertEqual(done.returncode, 0, done.stderr)
+        return json.loads(done.stdout)["learnt"]
+
+    def pieces(self, used, kind="buried-eye", rope="braid-12 HMPE 5 mm"):
+        return "kind,rope,used\n" + "".join(f"{kind},{rope},{each}\n" for each in used)
+
+    # Six take-ups; mean, standard deviation and limit worked with t(0.95; 5) = 2.015048373.
+    def test_prediction_limit(self):
+        used = ("6.8 D", "7.4 D", "7.1 D", "32.5 mm", "0.0385 m", "3.5 cm")
+        (one,) = self.learnt(self.pieces(used), "--risk", "5")
+        self.assertEqual(one["count"], 6)
+        self.assertAlmostEqual(one["mean_diameters"], 7.083333333, 8)
+        self.assertAlmostEqual(one["sd_diameters"], 0.4262237284, 8)
+        self.assertAlmostEqual(one["limit_diameters"], 8.011009705, 8)
+        self.assertAlmostEqual(one["limit_m"], 0.005 * 8.011009705, 10)
+        self.assertEqual(one["outliers"], [])
+
+    def test_the_tables_spread_reaches_the_limit(self):
+        # One stopper: its row and z(95 %) times its sd come to the limit.
+        used = ("96 mm", "101 mm", "98.5 mm")
+        kind, rope = "overhand", "double-braid polyester 8 mm"
+        table = str(self.folder / "own.toml")
+        (one,) = self.learnt(self.pieces(used, kind, rope), "--risk", "5", "--output", table)
+        end = json.loads(run("end", kind, "--rope", rope, "--tables", TABLES, "--tables", table,
+                             "--format", "json").stdout)
+        row = next(row for row in end["ledger"] if row["item"] == "knot")
+        self.assertAlmostEqual(row["length_m"], 0.0985, 8)
+        self.assertAlmostEqual(row["length_m"] + 1.644853627 * row["sd_m"], one["limit_m"], 7)
+        # t(0.95; 2) = 2.919986, s = 2.5 mm
+        self.assertAlmostEqual(one["limit_m"], 0.0985 + 2.919986 * 0.0025 * (4 / 3) ** 0.5, 7)
+        self.assertTrue(row["source"].startswith("shop: 3 pieces measured"), row["source"])
+
+    def test_the_page_changes_a_cut_length(self):
+        page = (ROOT / "docs/learning.md").read_text()
+        text = re.search(r"```csv\n(.*?)```", page, re.S)[1]
+        self.assertEqual(text, (ROOT / "docs/examples/measured.csv").read_text())
+        shop = str(self.folder / "shop")
+        self.learnt(text, "--output", shop)
+        job = str(ROOT / "docs/examples/pendant.csv")
+        before, after = cut(job), cut(job, shop)
+        cells = re.search(r"^\| cut length \| ([\d.]+) m \| ([\d.]+) m \|$", page, re.M)
+        self.assertEqual((before["cut_m"], after["cut_m"]), (float(cells[1]), float(cells[2])))
+        self.assertNotEqual(before["cut_m"], after["cut_m"])
+        rows = [row for row in after["ledger"] if row["item"] == "take-up"]
+        self.assertEqual(len(rows), 2)
+        for row in rows:
+            self.assertAlmostEqual(row["length_m"], 0.044, 8)  # the mean of 43, 45 and 44 mm
+            self.assertTrue(row["source"].startswith("shop"), row["source"])
+
+    def test_before_and_after_are_what_used_is(self):
+        rope = "double-braid polyester 8 mm"
+        (one,) = self.learnt(f"kind,rope,before,after [mm]\nbowline,{rope},1.2 m,1080\n"
+                             f"bowline,{rope},40 in,894\n")
+        self.assertAlmostEqual(one["mean_m"], (0.12 + 0.122) / 2, 9)
+
+    def test_one_piece_keeps_the_tables_spread(self):
+        table = str(self.folder / "own.toml")
+        (one,) = self.learnt(self.pieces(["38 mm"]), "--output", table)
+        self.assertIsNone(one["limit_diameters"])
+        self.assertEqual(one["spread_from"], "tables")
+        job = str(ROOT / "docs/examples/pendant.csv")
+        take_ups = [next(row for row in cut(job, *tables)["ledger"] if row["item"] == "take-up")
+                    for tables in ([], [table])]
+        self.assertEqual(take_ups[0]["sd_m"], take_ups[1]["sd_m"])
+        self.assertAlmostEqual(take_ups[1]["length_m"], 0.038, 8)
+        self.assertIn("one piece says", self.learn(self.pieces(["38 mm"])).stdout)
+
+    def test_an_outlier_is_named_and_kept(self):
+        # Grubbs' table at 5 %, two-sided, n = 6: 1.887.
+        used = ("35 mm", "35.5 mm", "34.5 mm", "35 mm", "34.8 mm", "52 mm")
+        (one,) = self.learnt(self.pieces(used))
+        (outlier,) = one["outliers"]
+        self.assertEqual(outlier["line"], 7)
+        self.assertAlmostEqual(outlier["grubbs_limit"], 1.887, 3)
+        self.assertEqual(one["count"], 6)
+
+    def test_rows_at_fault_keep_their_places(self):
+        done = self.learn("kind,rope,used [mm]\n"
+                          "buried-eye,braid-12 HMPE 5 mm,35\n"
+                          "burid-eye,braid-12 HMPE 5 mm,35\n"
+                          "buried-eye,braid-13 HMPE 5 mm,35\n"
+                          "buried-eye,braid-12 HMPE 5 mm,3 kg\n"
+                          "buried-eye,braid-12 HMPE 5 mm,-3\n"
+                          "buried-eye,braid-12 HMPE 5 mm,\n"
+                          "whipped,braid-12 HMPE 5 mm,35\n")
+        self.assertEqual(done.returncode, 1)
+        for said in (":3:1: error 209", ":4:12: error 20", ":5:31: error 112", ":6:31: error 117",
+                     ":7:31: error 111", ":8:28: error 214"):
+            self.assertIn(said, done.stderr)
+        self.assertIn("7, 6 left out", done.stdout)
+
+    def test_files_without_structure(self):
+        for text in ("", "kind,rope\n", "kind,rope,before\n", "kind,rope,used,used\n",
+                     "kind,rope,used [kg]\n", 'kind,rope,used\n"open\n'):
+            done = self.learn(text)
+            self.assertEqual(done.returncode, 3, (text, done.stderr))
+            self.assertIn("measured.csv", done.stderr)
+            self.assertEqual(done.stdout, "")
+
+
+if __name__ == "__main__":
+    unittest.main(argv=sys.argv[:1])
