@@ -154,8 +154,9 @@ void ShelfReader::read_record(const CsvRecords& records) {
 void ShelfReader::take(const ShelfCells& cells) {
     ShelfRow row = read_shelf_row(cells, faults);
     if (!row.id.empty() && !ids_.insert(row.id).second) {
-        add({Code::duplicate_stock, "the id " + in_quotes(row.id) + " stands twice; each row of a "
-                                    "shelf has one of its own"},
+        add({Code::duplicate_stock, "the id " + in_quotes(row.id) +
+                                        " stands twice; each row of a "
+                                        "shelf has one of its own"},
             row.place);
     }
     rows.push_back(std::move(row));
@@ -207,8 +208,8 @@ void ShelfReader::read_stock(const Node& stock) {
             add({Code::broken_toml, key + " must be text or a number"}, value.at());
         } else {
             const std::string& text = texts.emplace_back(value.scalar_text());
-            cells.at(static_cast<std::size_t>(known - names.begin())) = {trimmed(text), {},
-                                                                         value.at()};
+            cells.at(static_cast<std::size_t>(known - names.begin())) = {
+                trimmed(text), {}, value.at()};
         }
     }
     take(cells);

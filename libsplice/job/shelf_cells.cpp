@@ -37,8 +37,9 @@ class RowReader {
         const bool order = row.kind == ShelfKind::order;
         row.length = length(ShelfColumn::length, 1);
         if (!row.length && !order && cell(ShelfColumn::length).text.empty()) {
-            add({Code::cell_missing, "a reel or offcut needs its length; only an order may go without "
-                                     "one, and is then by the metre"},
+            add({Code::cell_missing,
+                 "a reel or offcut needs its length; only an order may go without "
+                 "one, and is then by the metre"},
                 ShelfColumn::length);
         }
         row.count = count(ShelfColumn::count);
@@ -87,8 +88,8 @@ class RowReader {
             row.kind = static_cast<ShelfKind>(known - kinds.begin());
         } else if (!text.empty()) {
             const std::string near = did_you_mean(text, kinds);
-            add({Code::not_a_choice, "kind is " + listed(kinds) + ", one of them, and not " +
-                                         in_quotes(text) + near},
+            add({Code::not_a_choice,
+                 "kind is " + listed(kinds) + ", one of them, and not " + in_quotes(text) + near},
                 ShelfColumn::kind);
         }
     }
@@ -134,8 +135,7 @@ class RowReader {
             return;
         }
         const std::size_t slash = text.find('/');
-        const auto unit =
-            slash == std::string_view::npos ? "m" : trimmed(text.substr(slash + 1));
+        const auto unit = slash == std::string_view::npos ? "m" : trimmed(text.substr(slash + 1));
         const auto value = read_number(trimmed(text.substr(0, slash)));
         constexpr double highest = 1e6;
         const bool whole = unit == "reel";

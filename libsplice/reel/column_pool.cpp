@@ -39,8 +39,8 @@ ColumnPool::ColumnPool(const StockProblem& problem) : problem_(problem) {
     for (const StockItem& item : problem.items) {
         sizes_.push_back((item.length + problem.kerf) / unit_);
     }
-    all_alike_ = std::ranges::all_of(
-        problem.items, [](const StockItem& item) { return item.allowed.empty(); });
+    all_alike_ = std::ranges::all_of(problem.items,
+                                     [](const StockItem& item) { return item.allowed.empty(); });
     for (std::size_t s = 0; s < problem.stocks.size(); ++s) {
         const Stock& stock = problem.stocks[s];
         const bool wastes = std::ranges::find(stock.waste, true) != stock.waste.end();
@@ -112,13 +112,10 @@ std::vector<ColumnPool::Best> ColumnPool::best_of_each(const Offer& offer) const
     for (std::size_t u = 0; u < uses_.size(); ++u) {
         const Cost cost = cost_of(uses_[u], offer);
         const auto items = table ? shared : items_for(&uses_[u], offer, cost.slope);
-        const KnapsackTask task{items,
-                                uses_[u].capacity,
-                                cost.slope,
-                                cost.waste,
-                                offer.beat[u] + cost.all,
-                                offer.exact ? exact_steps : quick_steps,
-                                offer.exact};
+        const KnapsackTask task{
+            items,      uses_[u].capacity,        cost.slope,
+            cost.waste, offer.beat[u] + cost.all, offer.exact ? exact_steps : quick_steps,
+            offer.exact};
         const Filling filling = table ? table->best(task) : fill_knapsack(task);
         best.push_back({filling.at_most - cost.all, takes_of(filling.counts)});
     }

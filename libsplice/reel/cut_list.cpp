@@ -112,8 +112,8 @@ class CutList {
             std::vector<std::size_t> lines;
             queues_[item].take(1, times, lines);
             const Nanometres length = asked_.problem.items[item].length;
-            made_.cuts.push_back({*asked_.loose_rows[item], times, length, 0, 0, LeftIs::nothing,
-                                  {{lines[0], 0}}});
+            made_.cuts.push_back(
+                {*asked_.loose_rows[item], times, length, 0, 0, LeftIs::nothing, {{lines[0], 0}}});
             count -= times;
         }
     }
@@ -172,9 +172,10 @@ class CutList {
             const auto same = std::ranges::find_if(made_.order, [&](const OrderLine& line) {
                 return line.stock == cut.stock && line.length == cut.length;
             });
-            OrderLine& line = same != made_.order.end()
-                                  ? *same
-                                  : made_.order.emplace_back(OrderLine{cut.stock, cut.length, 0, 0});
+            OrderLine& line =
+                same != made_.order.end()
+                    ? *same
+                    : made_.order.emplace_back(OrderLine{cut.stock, cut.length, 0, 0});
             line.count += cut.times;
             line.cost += money_of(stock, cut.length) * cut.times;
         }
@@ -237,12 +238,14 @@ Fault CutList::why_not(std::size_t item, std::size_t line) const {
     }
     const std::string wanted = "a piece of " + metres_of(demand.length);
     if (longest < demand.length) {
-        return {Code::piece_longer_than_reels, wanted + " is longer than any reel of this rope; the "
-                                                        "longest is " + metres_of(longest)};
+        return {Code::piece_longer_than_reels, wanted +
+                                                   " is longer than any reel of this rope; the "
+                                                   "longest is " +
+                                                   metres_of(longest)};
     }
     if (longest_suitable < demand.length) {
-        const std::string what = demand.lot.empty() ? "colour \"" + demand.colour + '"'
-                                                    : "lot \"" + demand.lot + '"';
+        const std::string what =
+            demand.lot.empty() ? "colour \"" + demand.colour + '"' : "lot \"" + demand.lot + '"';
         return {demand.lot.empty() ? Code::shelf_runs_out : Code::lot_cannot_hold,
                 wanted + " is longer than any reel of this rope in the " + what};
     }

@@ -9,8 +9,7 @@ namespace libsplice {
 
 /// The best plan by all goals in order, or nothing where a plan needs more than `most_steps` to be
 /// found or no plan places all pieces. What is found is proved.
-[[nodiscard]] std::optional<StockPlan> try_every_plan(const StockProblem& problem,
-                                                      const SearchLimits& limits,
-                                                      std::int64_t most_steps);
+[[nodiscard]] std::optional<StockPlan>
+try_every_plan(const StockProblem& problem, const SearchLimits& limits, std::int64_t most_steps);
 
 } // namespace libsplice

@@ -63,8 +63,7 @@ bool GoalSearch::fix(PartPlan& part, std::size_t column, std::int64_t times) con
                 std::min<std::int64_t>(take.count, part.remaining.items[take.item]));
             if (count > 0) {
                 pattern.takes.push_back({take.item, count});
-                pattern.times =
-                    std::min(pattern.times, part.remaining.items[take.item] / count);
+                pattern.times = std::min(pattern.times, part.remaining.items[take.item] / count);
             }
         }
         if (pattern.takes.empty()) {
@@ -132,7 +131,9 @@ bool GoalSearch::fix_some(PartPlan& part) {
     for (const auto& [value, column] : used) {
         const auto whole = static_cast<std::int64_t>(value + hardly);
         if (whole > 0) {
-            fixed = fix(part, column, std::min(whole, room_for(part.remaining, pool_.columns()[column]))) || fixed;
+            fixed = fix(part, column,
+                        std::min(whole, room_for(part.remaining, pool_.columns()[column]))) ||
+                    fixed;
         }
     }
     if (fixed) {
@@ -150,7 +151,8 @@ bool GoalSearch::fix_some(PartPlan& part) {
         if (k > 0 && used[k].value < 0.5) {
             break;
         }
-        fix(part, used[k].column, std::min<std::int64_t>(1, room_for(part.remaining, pool_.columns()[used[k].column])));
+        fix(part, used[k].column,
+            std::min<std::int64_t>(1, room_for(part.remaining, pool_.columns()[used[k].column])));
     }
     return true;
 }

@@ -150,8 +150,8 @@ std::array<Amount, most_goals> GoalSearch::weights() const {
     for (std::size_t g = 0; g < goal_; ++g) {
         const double price =
             -master_.row_prices()[problem_.items.size() + problem_.stocks.size() + g];
-        const double unit = static_cast<double>(most_each_[goal_] * scale_) /
-                            static_cast<double>(most_each_[g]);
+        const double unit =
+            static_cast<double>(most_each_[goal_] * scale_) / static_cast<double>(most_each_[g]);
         weights[g] = std::max<Amount>(0, std::llround(price * unit));
     }
     return weights;
@@ -219,9 +219,9 @@ void GoalSearch::raise_bound_by_length() {
         }
         std::vector<Amount> over(problem_.stocks.size(), 0);
         for (const StockUse& use : pool_.uses()) {
-            over[use.stock] = std::max(over[use.stock],
-                                       price * use.capacity -
-                                           problem_.stocks[use.stock].each[0] * scale_);
+            over[use.stock] =
+                std::max(over[use.stock],
+                         price * use.capacity - problem_.stocks[use.stock].each[0] * scale_);
         }
         raise_bound(over);
     }

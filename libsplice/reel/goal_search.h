@@ -68,8 +68,8 @@ class GoalSearch {
     const SearchLimits& limits_;
     Master master_;
     std::vector<std::optional<std::size_t>> stock_rows_; ///< of stock with a limit
-    std::size_t pool_first_ = 0;    ///< master's column of the pool's first
-    std::size_t pool_added_ = 0;    ///< how many of the pool's the master has
+    std::size_t pool_first_ = 0;                         ///< master's column of the pool's first
+    std::size_t pool_added_ = 0;                         ///< how many of the pool's the master has
     std::vector<Amount> most_each_; ///< by goal: the highest price of a stock; scales the master
     Amount step_ = 1;               ///< of the goal: all prices are multiples
     Amount scale_ = 1;              ///< whole prices are in units of 1/scale

@@ -24,9 +24,8 @@ class TreeSearch {
                 order_.push_back(i);
             }
         }
-        std::ranges::stable_sort(order_, [&](std::size_t a, std::size_t b) {
-            return density(a) > density(b);
-        });
+        std::ranges::stable_sort(
+            order_, [&](std::size_t a, std::size_t b) { return density(a) > density(b); });
         smallest_.resize(order_.size());
         Amount smallest = std::numeric_limits<Amount>::max();
         for (std::size_t j = order_.size(); j-- > 0;) {
@@ -115,8 +114,8 @@ class TreeSearch {
     [[nodiscard]] Amount room() const { return task_.capacity - fill_; }
 
     const KnapsackTask& task_;
-    std::vector<std::size_t> order_;  ///< items by profit per size
-    std::vector<Amount> smallest_;    ///< size of all from there on
+    std::vector<std::size_t> order_; ///< items by profit per size
+    std::vector<Amount> smallest_;   ///< size of all from there on
     std::vector<Choice> chosen_;
     Amount fill_ = 0;
     Amount value_ = 0;
@@ -207,8 +206,8 @@ Filling KnapsackTable::best(const KnapsackTask& task) const {
 Filling fill_knapsack(const KnapsackTask& task) {
     TreeSearch tree(task);
     const bool complete = tree.run();
-    const bool table = !complete && task.exact &&
-                       KnapsackTable::work(task.items, task.capacity) <= largest_table;
+    const bool table =
+        !complete && task.exact && KnapsackTable::work(task.items, task.capacity) <= largest_table;
     return table ? KnapsackTable(task.items, task.capacity).best(task) : tree.result(complete);
 }
 

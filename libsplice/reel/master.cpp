@@ -1,6 +1,10 @@
 // The one file that knows COIN-OR: Clp for the linear programme, Cbc for whole numbers.
 #include "libsplice/reel/master.h"
 
+#include <gsl/assert>
+
+#include <algorithm>
+#include <cmath>
 #include <coin/CbcEventHandler.hpp>
 #include <coin/CbcHeuristic.hpp>
 #include <coin/CbcHeuristicDiveCoefficient.hpp>
@@ -9,10 +13,6 @@
 #include <coin/ClpSimplex.hpp>
 #include <coin/CoinError.hpp>
 #include <coin/OsiClpSolverInterface.hpp>
-#include <gsl/assert>
-
-#include <algorithm>
-#include <cmath>
 
 namespace libsplice {
 
@@ -152,7 +152,8 @@ double Master::value() const {
 }
 
 std::span<const double> Master::row_prices() const {
-    return {model_->simplex.dualRowSolution(), static_cast<std::size_t>(model_->simplex.numberRows())};
+    return {model_->simplex.dualRowSolution(),
+            static_cast<std::size_t>(model_->simplex.numberRows())};
 }
 
 std::span<const double> Master::column_values() const {

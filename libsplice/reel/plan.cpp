@@ -64,7 +64,9 @@ class Team {
             SearchLimits limits = limits_;
             limits.deadline = deadline_of(rope);
             if (limits_.on_progress) {
-                limits.on_progress = [this, rope](const Progress& own) { tell(rope, own); };
+                limits.on_progress = [this, rope](const SearchProgress& own) {
+                    tell(rope, own);
+                };
             }
             plans_[rope] = plan_rope(question_, shares_[rope], limits);
             if (limits_.on_progress) {
@@ -80,16 +82,16 @@ class Team {
             return std::nullopt;
         }
         const auto now = std::chrono::steady_clock::now();
-        const auto rounds = static_cast<std::int64_t>((shares_.size() - rope + most_threads - 1) /
-                                                      most_threads);
+        const auto rounds =
+            static_cast<std::int64_t>((shares_.size() - rope + most_threads - 1) / most_threads);
         return now + (*limits_.deadline - now) / rounds;
     }
 
-    void tell(std::size_t rope, const Progress& own) {
+    void tell(std::size_t rope, const SearchProgress& own) {
         const std::lock_guard lock(mutex_);
         seen_[rope] = own;
-        Progress sum;
-        for (const Progress& one : seen_) {
+        SearchProgress sum;
+        for (const SearchProgress& one : seen_) {
             sum.bound += one.bound;
             sum.value += one.value;
         }
@@ -102,7 +104,7 @@ class Team {
     std::vector<ReelPlan> plans_;
     std::atomic<std::size_t> next_{0};
     std::mutex mutex_;
-    std::vector<Progress> seen_;
+    std::vector<SearchProgress> seen_;
 };
 
 template <class T>
@@ -111,7 +113,8 @@ void append(std::vector<T>& to, std::vector<T> from) {
 }
 
 Fault unbalanced(std::string text) {
-    return {Code::rope_unbalanced, std::move(text) + "; please report this, with the job and the shelf"};
+    return {Code::rope_unbalanced,
+            std::move(text) + "; please report this, with the job and the shelf"};
 }
 
 } // namespace
@@ -157,11 +160,13 @@ std::optional<Fault> check_balance(const ReelQuestion& question, const ReelPlan&
     }
     for (std::size_t d = 0; d < placed.size(); ++d) {
         if (placed[d] != question.demands[d].count) {
-            return unbalanced("the line " + question.demands[d].name + " is not cut as often as asked");
+            return unbalanced("the line " + question.demands[d].name +
+                              " is not cut as often as asked");
         }
     }
     for (std::size_t s = 0; s < used.size(); ++s) {
-        if (question.stock[s].length && question.stock[s].count && used[s] > *question.stock[s].count) {
+        if (question.stock[s].length && question.stock[s].count &&
+            used[s] > *question.stock[s].count) {
             return unbalanced("more of " + question.stock[s].id + " is cut than there is");
         }
     }

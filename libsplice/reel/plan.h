@@ -96,7 +96,7 @@ struct Unplaced {
 /// The ledger of rope: shelf + ordered = pieces + kerf + offcuts + waste.
 struct RopeLedger {
     std::string rope;
-    Nanometres shelf = 0;   ///< of reels and offcuts that are cut into
+    Nanometres shelf = 0; ///< of reels and offcuts that are cut into
     Nanometres ordered = 0;
     Nanometres pieces = 0;
     Nanometres kerf = 0;
@@ -120,8 +120,8 @@ struct ReelPlan {
 /// Plans every rope, two at a time.
 [[nodiscard]] ReelPlan plan_reels(const ReelQuestion& question, const SearchLimits& limits);
 
-/// Code::rope_unbalanced where a cut or a rope's ledger does not add up, or a piece is not placed as
-/// often as it is wanted.
+/// Code::rope_unbalanced where a cut or a rope's ledger does not add up, or a piece is not placed
+/// as often as it is wanted.
 [[nodiscard]] std::optional<Fault> check_balance(const ReelQuestion& question,
                                                  const ReelPlan& plan);
 

@@ -44,8 +44,8 @@ Answer answer(const ReelQuestion& question, const RopeShare& share, const LeftOu
     free.plan = solve(free.asked.problem, limits);
     kept.plan = solve(kept.asked.problem, limits);
     kept.plan.bound = free.plan.bound;
-    kept.plan.proved = all_placed(kept.plan) && free.plan.proved &&
-                       kept.plan.value[0] <= free.plan.bound;
+    kept.plan.proved =
+        all_placed(kept.plan) && free.plan.proved && kept.plan.value[0] <= free.plan.bound;
     return kept;
 }
 
@@ -60,8 +60,8 @@ std::vector<std::size_t> under_minimum(const ReelPlan& plan) {
     return rows;
 }
 
-ReelPlan plan_without(const ReelQuestion& question, const RopeShare& share,
-                      const LeftOut& left_out, const SearchLimits& limits) {
+ReelPlan plan_without(const ReelQuestion& question, const RopeShare& share, const LeftOut& left_out,
+                      const SearchLimits& limits) {
     const Answer found = answer(question, share, left_out, limits);
     ReelPlan plan = cut_list(question, share, found.asked, found.plan);
     plan.bound = found.plan.bound;

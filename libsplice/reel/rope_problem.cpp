@@ -251,15 +251,15 @@ class ProblemBuilder {
     std::set<std::string> lots_; ///< that some row states
     std::map<std::tuple<Nanometres, std::string, std::string, std::string>, std::size_t> items_;
     std::map<std::string, std::vector<std::size_t>> groups_; ///< items
-    std::map<std::size_t, std::vector<bool>> given_; ///< by item of a group: its stocks
+    std::map<std::size_t, std::vector<bool>> given_;         ///< by item of a group: its stocks
 };
 
 } // namespace
 
 bool suits(const ReelStock& row, const Demand& demand, bool lot_is_stated) {
-    const bool colour =
-        demand.colour.empty() || row.colour.empty() || demand.colour == row.colour;
-    const bool lot = demand.lot.empty() || (lot_is_stated ? demand.lot == row.lot : row.lot.empty());
+    const bool colour = demand.colour.empty() || row.colour.empty() || demand.colour == row.colour;
+    const bool lot =
+        demand.lot.empty() || (lot_is_stated ? demand.lot == row.lot : row.lot.empty());
     return colour && lot;
 }
 

@@ -22,10 +22,10 @@ struct RopeShare {
 /// The optimiser's question with the way back.
 struct RopeProblem {
     StockProblem problem;
-    std::vector<std::size_t> stock_rows;                 ///< by stock: the question's
-    std::vector<std::vector<std::size_t>> item_demands;  ///< by item: the question's
-    std::vector<std::optional<std::size_t>> loose_rows;  ///< by item: the order by the metre
-    std::vector<std::size_t> items_without_lot;          ///< whose lot cannot be had: no stock is allowed
+    std::vector<std::size_t> stock_rows;                ///< by stock: the question's
+    std::vector<std::vector<std::size_t>> item_demands; ///< by item: the question's
+    std::vector<std::optional<std::size_t>> loose_rows; ///< by item: the order by the metre
+    std::vector<std::size_t> items_without_lot; ///< whose lot cannot be had: no stock is allowed
     bool one_lot = false; ///< some pieces must come from one lot, and were given one
 };
 

@@ -46,8 +46,9 @@ Amount safe_bound(const ItemPrices& items, std::span<const StockReach> stocks, A
     }
     sum *= ratio.numerator;
     for (const StockReach& stock : stocks) {
-        const Wide over = (stock.scales ? stock.best * ratio.numerator : stock.best * ratio.denominator) -
-                          Wide{stock.each} * items.scale * ratio.denominator;
+        const Wide over =
+            (stock.scales ? stock.best * ratio.numerator : stock.best * ratio.denominator) -
+            Wide{stock.each} * items.scale * ratio.denominator;
         sum -= std::max<Wide>(0, over) * stock.available;
     }
     const Wide bound = ceiling(sum, Wide{items.scale} * ratio.denominator);

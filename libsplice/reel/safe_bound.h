@@ -9,8 +9,8 @@ namespace libsplice {
 
 /// What one stock can bring at the given prices of items.
 struct StockReach {
-    Amount each = 0;                  ///< what one costs
-    Amount best = 0;                  ///< no filling's items are worth more, in units of 1/scale
+    Amount each = 0; ///< what one costs
+    Amount best = 0; ///< no filling's items are worth more, in units of 1/scale
     std::int64_t available = no_limit;
     bool scales = true; ///< its cost does not depend on the filling, so that prices may be scaled
 };

@@ -19,8 +19,8 @@ Nanometres fill_of(const StockProblem& problem, const Pattern& pattern) {
 } // namespace
 
 Nanometres left_of(const StockProblem& problem, const Pattern& pattern) {
-    return std::max<Nanometres>(0, problem.stocks[pattern.stock].length -
-                                       fill_of(problem, pattern));
+    return std::max<Nanometres>(0,
+                                problem.stocks[pattern.stock].length - fill_of(problem, pattern));
 }
 
 Nanometres kerf_of(const StockProblem& problem, const Pattern& pattern) {

@@ -41,11 +41,11 @@ struct StockItem {
 
 /// Stock of one length.
 struct Stock {
-    Nanometres length = 0;              ///< over 0
-    std::int64_t available = no_limit;  ///< how many there are
-    Goals each{};                       ///< what one that is cut into costs in each goal
+    Nanometres length = 0;                ///< over 0
+    std::int64_t available = no_limit;    ///< how many there are
+    Goals each{};                         ///< what one that is cut into costs in each goal
     std::array<bool, most_goals> waste{}; ///< whether its waste, in nanometres, is added to a goal
-    Nanometres usable = 0; ///< a remainder from this length on is no waste; over 0
+    Nanometres usable = 0;                ///< a remainder from this length on is no waste; over 0
 };
 
 /// Kerf falls between two pieces, and between the last piece and what is left: a stock that is used
@@ -76,12 +76,12 @@ struct StockPlan {
     std::vector<std::int64_t> loose;    ///< by item: had in its own length
     std::vector<std::int64_t> unplaced; ///< by item: for which there is no stock
     Goals value{};                      ///< of what is placed
-    Amount bound = 0; ///< no plan that places as much is under this in the first goal
+    Amount bound = 0;    ///< no plan that places as much is under this in the first goal
     bool proved = false; ///< the first goal's value meets the bound, and no more can be placed
 };
 
 /// How far a search has come.
-struct Progress {
+struct SearchProgress {
     Amount bound = 0;
     Amount value = 0;
 };
@@ -90,7 +90,7 @@ struct Progress {
 struct SearchLimits {
     std::optional<std::chrono::steady_clock::time_point> deadline = {};
     const std::atomic<bool>* stop = nullptr; ///< set from outside to end at once
-    std::function<void(const Progress&)> on_progress = {};
+    std::function<void(const SearchProgress&)> on_progress = {};
 
     [[nodiscard]] bool reached() const {
         return (stop != nullptr && stop->load(std::memory_order_relaxed)) ||
