@@ -157,8 +157,9 @@ bool GoalSearch::fix_some(PartPlan& part) {
     return true;
 }
 
-void GoalSearch::dive() {
+void GoalSearch::dive(const std::vector<std::int64_t>& stocks) {
     PartPlan part = nothing_fixed();
+    part.remaining.stocks = stocks;
     constexpr int rounds_each = 40;
     while (pieces_in(part.remaining) > 0) {
         set_rows(part.remaining, part.spent);

@@ -34,16 +34,18 @@ GoalSearch::GoalSearch(const StockProblem& problem, ColumnPool& pool, std::size_
       limits_(limits),
       master_(problem.items.size() + problem.stocks.size() + goal),
       most_each_(most_goals, 1) {
-    const std::size_t items = problem.items.size();
     Amount step = 0;
     for (std::size_t s = 0; s < problem.stocks.size(); ++s) {
         const Stock& stock = problem.stocks[s];
-        const bool limited = stock.available < no_limit;
-        stock_rows_.push_back(limited ? std::optional(items + s) : std::nullopt);
+        stock_limits_.lowest.push_back(0);
+        stock_limits_.highest.push_back(stock.available);
         for (std::size_t g = 0; g <= goal; ++g) {
             most_each_[g] = std::max(most_each_[g], highest_price(stock, g));
         }
-        step = std::gcd(step, has_waste(stock, goal) ? 1 : stock.each[goal]);
+        step = std::gcd(step, stock.each[goal]);
+        if (has_waste(stock, goal)) { // what is left is a sum of lengths and sizes
+            step = std::gcd(step, std::gcd(stock.length, pool.unit()));
+        }
     }
     for (const StockItem& item : problem.items) {
         if (item.loose) {
@@ -98,9 +100,8 @@ void GoalSearch::add_pool_columns() {
         for (const Take& take : column.takes) {
             coefficients.push_back({static_cast<int>(take.item), static_cast<double>(take.count)});
         }
-        if (const auto row = stock_rows_[column.stock]) {
-            coefficients.push_back({static_cast<int>(*row), 1.0});
-        }
+        const std::size_t stock_row = problem_.items.size() + column.stock;
+        coefficients.push_back({static_cast<int>(stock_row), 1.0});
         for (std::size_t g = 0; g < goal_; ++g) {
             const std::size_t row = problem_.items.size() + problem_.stocks.size() + g;
             coefficients.push_back({static_cast<int>(row), scaled(column.price[g], g)});
@@ -116,13 +117,19 @@ void GoalSearch::set_rows(const Remaining& remaining, const Goals& spent) {
         const auto count = static_cast<double>(remaining.items[i]);
         master_.set_row(i, count, equal ? count : unbounded);
     }
-    for (std::size_t s = 0; s < problem_.stocks.size(); ++s) {
-        master_.set_row(items + s, -unbounded,
-                        stock_rows_[s] ? static_cast<double>(remaining.stocks[s]) : unbounded);
-    }
+    set_stock_rows({{}, remaining.stocks});
     for (std::size_t g = 0; g < goal_; ++g) {
         master_.set_row(items + problem_.stocks.size() + g, -unbounded,
                         scaled(best_.value[g] - spent[g], g));
+    }
+}
+
+void GoalSearch::set_stock_rows(const StockLimits& limits) {
+    for (std::size_t s = 0; s < problem_.stocks.size(); ++s) {
+        const std::int64_t highest = limits.highest[s];
+        master_.set_row(problem_.items.size() + s,
+                        limits.lowest.empty() ? -unbounded : static_cast<double>(limits.lowest[s]),
+                        highest < no_limit ? static_cast<double>(highest) : unbounded);
     }
 }
 
@@ -163,8 +170,7 @@ bool GoalSearch::add_patterns(const Remaining& remaining, bool bounds, bool exac
     const Amount hardly_over = std::max<Amount>(1, most_each_[goal_] * scale_ / 100'000'000);
     ColumnPool::Offer offer{prices_, remaining.items, weights(), {}, exact};
     for (const StockUse& use : pool_.uses()) {
-        const auto row = stock_rows_[use.stock];
-        offer.beat.push_back((row ? std::max<Amount>(0, -price_of_row(*row)) : 0) + hardly_over);
+        offer.beat.push_back(hardly_over - price_of_row(problem_.items.size() + use.stock));
     }
     std::vector<Amount> over(problem_.stocks.size(), std::numeric_limits<Amount>::min());
     std::vector<std::int64_t> most = remaining.items;
@@ -237,15 +243,16 @@ void GoalSearch::raise_bound(const std::vector<Amount>& over) {
     for (std::size_t s = 0; s < problem_.stocks.size(); ++s) {
         const Stock& stock = problem_.stocks[s];
         const bool waste = has_waste(stock, 0);
-        const std::int64_t most = waste ? std::min(stock.available, pieces) : stock.available;
-        reaches.push_back({stock.each[0], over[s] + stock.each[0] * scale_, most, !waste});
+        const std::int64_t highest = stock_limits_.highest[s];
+        const std::int64_t most = waste ? std::min(highest, pieces) : highest;
+        reaches.push_back({stock.each[0], over[s] + stock.each[0] * scale_, most,
+                           stock_limits_.lowest[s], !waste});
     }
-    const Amount bound = safe_bound({prices_, counts, scale_}, reaches, step_);
-    best_.bound = std::max(best_.bound, bound);
+    bound_ = std::max(bound_, safe_bound({prices_, counts, scale_}, reaches, step_));
 }
 
 bool GoalSearch::proved() const {
-    return goal_ == 0 && best_.value[0] <= best_.bound;
+    return goal_ == 0 && best_.value[0] <= bound_;
 }
 
 /// True if no pattern is missing from the linear programme any more.
@@ -259,11 +266,12 @@ bool GoalSearch::generate(const Remaining& remaining, int most_rounds, bool boun
         }
         // Where the bound has reached the linear programme, it will not rise any more.
         const double lowest = master_.value() * static_cast<double>(most_each_[goal_]);
-        if (bounds && (proved() || static_cast<double>(best_.bound) >= lowest)) {
+        if (bounds && (proved() || static_cast<double>(bound_) >= lowest)) {
             return master_.solve();
         }
         if (limits_.on_progress && bounds) {
-            limits_.on_progress({best_.bound, best_.value[0]});
+            limits_.on_progress(
+                {std::max(best_.bound, std::min(bound_, best_.value[0])), best_.value[0]});
         }
     }
     return false;
@@ -284,15 +292,17 @@ void GoalSearch::keep_if_better(StockPlan plan) {
 
 void GoalSearch::run(int most_dives) {
     const Remaining all = everything(problem_);
-    if (goal_ == 0) {
+    bound_ = best_.bound;
+    if (goal_ == 0 && dives_ == 0) {
         raise_bound_by_length();
     }
     set_rows(all, {});
     constexpr int until_done = 100'000;
     generate(all, until_done, goal_ == 0);
+    best_.bound = goal_ == 0 ? bound_ : best_.bound;
     search_whole();
     while (dives_ < most_dives && !proved() && !limits_.reached()) {
-        dive();
+        dive(all.stocks);
         ++dives_;
         if ((dives_ & (dives_ - 1)) == 0) { // ever more rarely
             search_whole();
@@ -313,7 +323,7 @@ void GoalSearch::search_whole() {
     }
     Master::WholeSearch search;
     search.under = scaled(best_.value[goal_], goal_) - 0.5 * scaled(step_, goal_);
-    search.enough = goal_ == 0 ? scaled(best_.bound, 0) + 1e-9 : 1e-9;
+    search.enough = goal_ == 0 ? scaled(bound_, 0) + 1e-9 : 1e-9;
     search.most_nodes = 300;
     search.deadline = limits_.deadline;
     search.stop = limits_.stop;

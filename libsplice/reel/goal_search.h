@@ -22,6 +22,12 @@ struct PartPlan {
     Goals spent{};
 };
 
+/// How many of each stock are used.
+struct StockLimits {
+    std::vector<std::int64_t> lowest;
+    std::vector<std::int64_t> highest;
+};
+
 /// Searches for a plan that is better in one goal and not worse in those before it. The plan it is
 /// given places every piece.
 class GoalSearch {
@@ -32,10 +38,15 @@ class GoalSearch {
     /// Runs until the goal is proved, `most_dives` are done or a limit is reached.
     void run(int most_dives);
 
+    /// Splits the first goal's question by how many of each stock are used, so as to raise the
+    /// bound or find what is under it. Expects the first goal.
+    void branch();
+
   private:
     void add_item_columns();
     void add_pool_columns();
     void set_rows(const Remaining& remaining, const Goals& spent);
+    void set_stock_rows(const StockLimits& limits);
     [[nodiscard]] std::array<Amount, most_goals> weights() const;
     void price_items(const Remaining& remaining);
     [[nodiscard]] Amount price_of_row(std::size_t row) const;
@@ -44,7 +55,7 @@ class GoalSearch {
     bool generate(const Remaining& remaining, int most_rounds, bool bounds);
     void raise_bound(const std::vector<Amount>& over);
 
-    void dive();
+    void dive(const std::vector<std::int64_t>& stocks);
     void shut_unfit(const Remaining& remaining);
     void open_all();
     bool fix_some(PartPlan& part);
@@ -56,6 +67,7 @@ class GoalSearch {
     [[nodiscard]] PartPlan nothing_fixed() const;
 
     void search_whole();
+    [[nodiscard]] std::optional<std::size_t> most_broken_stock(std::vector<double>& used) const;
     void keep_if_better(StockPlan plan);
     [[nodiscard]] bool proved() const;
     [[nodiscard]] bool item_rows_are_equal() const;
@@ -67,9 +79,10 @@ class GoalSearch {
     StockPlan& best_;
     const SearchLimits& limits_;
     Master master_;
-    std::vector<std::optional<std::size_t>> stock_rows_; ///< of stock with a limit
-    std::size_t pool_first_ = 0;                         ///< master's column of the pool's first
-    std::size_t pool_added_ = 0;                         ///< how many of the pool's the master has
+    StockLimits stock_limits_;      ///< that the bound holds for
+    Amount bound_ = 0;              ///< of the first goal within them
+    std::size_t pool_first_ = 0;    ///< master's column of the pool's first
+    std::size_t pool_added_ = 0;    ///< how many of the pool's the master has
     std::vector<Amount> most_each_; ///< by goal: the highest price of a stock; scales the master
     Amount step_ = 1;               ///< of the goal: all prices are multiples
     Amount scale_ = 1;              ///< whole prices are in units of 1/scale

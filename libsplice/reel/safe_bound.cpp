@@ -49,7 +49,7 @@ Amount safe_bound(const ItemPrices& items, std::span<const StockReach> stocks, A
         const Wide over =
             (stock.scales ? stock.best * ratio.numerator : stock.best * ratio.denominator) -
             Wide{stock.each} * items.scale * ratio.denominator;
-        sum -= std::max<Wide>(0, over) * stock.available;
+        sum -= over * (over > 0 ? stock.available : stock.least);
     }
     const Wide bound = ceiling(sum, Wide{items.scale} * ratio.denominator);
     return static_cast<Amount>(std::max<Wide>(0, ceiling(bound, step) * step));

@@ -12,6 +12,7 @@ struct StockReach {
     Amount each = 0; ///< what one costs
     Amount best = 0; ///< no filling's items are worth more, in units of 1/scale
     std::int64_t available = no_limit;
+    std::int64_t least = 0; ///< so many are used in any case
     bool scales = true; ///< its cost does not depend on the filling, so that prices may be scaled
 };
 
@@ -25,7 +26,8 @@ struct ItemPrices {
 /// The least cost that any plan can have, rounded up to a whole multiple of `step`. Prices that no
 /// stock beats are a solution of the dual of the linear programme, and its value is a bound. Where
 /// a stock without a limit beats them, all are scaled down until none does (Farley 1990); a stock
-/// with a limit is charged for what it brings too much. Worked out in whole numbers of 128 bits.
+/// with a limit is charged for what it brings too much, and one of which some must be used, for
+/// what it does not bring. Worked out in whole numbers of 128 bits.
 [[nodiscard]] Amount safe_bound(const ItemPrices& items, std::span<const StockReach> stocks,
                                 Amount step);
 

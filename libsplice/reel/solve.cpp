@@ -57,6 +57,9 @@ void search_goals(const StockProblem& problem, StockPlan& best, const SearchLimi
         GoalSearch search(problem, pool, goal, best, limits);
         search.run(goal == 0 ? 3 : 1);
         improve(problem, goal, best, limits);
+        if (goal == 0 && best.value[0] > best.bound && problem.stocks.size() > 1) {
+            search.branch();
+        }
         search.run(goal == 0 ? most_dives_first : most_dives_later);
         for (const Pattern& pattern : best.patterns) {
             pool.add(pattern.stock, pattern.takes);
