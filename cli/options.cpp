@@ -1,5 +1,6 @@
 #include "cli/options.h"
 
+#include "libsplice/reel/plan.h"
 #include "libsplice/sheet/label_sheets.h"
 #include "libsplice/sheet/writer.h"
 
@@ -24,31 +25,39 @@ std::span<const std::string_view> marking_pulls() {
 
 constexpr std::array options{
     OptionDeclaration{"format", "FORMAT", "how to write the answer", "text",
-                      " cut end list show tighten learn ", false, format_names},
+                      " cut end list show tighten learn reel ", false, format_names},
     OptionDeclaration{"output", "FILE", "write to FILE, whole or not at all; - is standard output",
-                      "-", " cut chart labels end list show new tighten learn "},
+                      "-", " cut chart labels end list show new tighten learn reel "},
     OptionDeclaration{
         "tables", "DIR", "a folder of tables; a later one replaces records of the same id",
-        "see Tables in the manual", " cut chart labels end list check show learn ", true},
+        "see Tables in the manual", " cut chart labels end list check show learn reel ", true},
     OptionDeclaration{"plug-in", "FILE",
                       "a plug-in with kinds of end or ropes; its code runs with your rights", "",
-                      " cut chart labels end list check show learn ", true},
+                      " cut chart labels end list check show learn reel ", true},
     OptionDeclaration{"units", "SYSTEM", "units of text and CSV", "metric",
-                      " cut chart labels end show learn ", false, unit_systems},
+                      " cut chart labels end show learn reel ", false, unit_systems},
     OptionDeclaration{"rope", "ROPE", "a rope of the tables, or construction, fibre and diameter",
                       "", " end "},
     OptionDeclaration{"risk", "PERCENT", "accepted chance that the rope is short, over 0 to 50",
-                      "1", " cut chart labels show learn "},
+                      "1", " cut chart labels show learn reel "},
     OptionDeclaration{"step", "LENGTH", "cut lengths are rounded up to this",
-                      "5 mm; 1 mm for exact lines", " cut chart labels show "},
+                      "5 mm; 1 mm for exact lines", " cut chart labels show reel "},
     OptionDeclaration{"marking-pull", "PULL",
                       "pull on the rope while it is marked: a word, or a force such as 3kgf",
-                      "reference", " cut chart labels show ", false, marking_pulls},
+                      "reference", " cut chart labels show reel ", false, marking_pulls},
     OptionDeclaration{"ledger", "", "show every row of each ledger", "", " cut show "},
     OptionDeclaration{"mesh", "DIAMETERS", "how far apart the points of the rope lie, 0.02 to 0.4",
                       "0.1", " tighten "},
     OptionDeclaration{"sheet", "NAME", "the sheet that labels are printed on", "a4-2x6", " labels ",
                       false, label_sheet_names},
+    OptionDeclaration{"shelf", "FILE", "the reels and offcuts there are, and what can be ordered",
+                      "", " reel "},
+    OptionDeclaration{"kerf", "LENGTH", "rope that a cut costs, besides what the ledgers hold",
+                      "0 mm", " reel "},
+    OptionDeclaration{"aim", "AIM", "what is made small", "cost", " reel ", false, aim_names},
+    OptionDeclaration{"seconds", "SECONDS", "when the search ends, with the best plan so far", "10",
+                      " reel "},
+    OptionDeclaration{"commit", "", "write the shelf as it is after the cuts", "", " reel "},
     OptionDeclaration{"help", "", "show this help", "", "*"},
     OptionDeclaration{"version", "", "show the version", "", "*"},
 };

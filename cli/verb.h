@@ -61,5 +61,6 @@ Exit run_show(const CommandLine& line);
 Exit run_new(const CommandLine& line);
 Exit run_tighten(const CommandLine& line);
 Exit run_learn(const CommandLine& line);
+Exit run_reel(const CommandLine& line);
 
 } // namespace libsplice::cli

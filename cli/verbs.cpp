@@ -85,6 +85,14 @@ constexpr std::array all_verbs{
         "limit that the next piece stays under, and names pieces that do not belong. With "
         "--output the constants are written as a table, which --tables lays over ours.",
         "splice learn docs/examples/measured.csv", run_learn},
+    Verb{
+        "reel", "which reel or offcut each piece comes from, what to order, and what it costs",
+        "JOB...",
+        "Works out the jobs as cut does, and plans which reel or offcut of the shelf each piece is "
+        "cut from, in cutting order, with what is left of each, and what to order where the shelf "
+        "does not suffice. The plan is proved best, or the sheet says how far from it it can be. "
+        "Ctrl-C ends the search; the best plan so far is written.",
+        "splice reel docs/examples/sailing-school.csv --shelf docs/examples/shelf.csv", run_reel},
     Verb{"check", "check the tables against print", "[FILE...]",
          "Works out every case of the files of published values, by default those that came with "
          "the "

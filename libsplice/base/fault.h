@@ -76,6 +76,15 @@ enum class Code : std::uint16_t {
     route_impassable = 410,
     elastic_overstretched = 411,
 
+    piece_longer_than_reels = 501,
+    rope_not_on_shelf = 502,
+    shelf_runs_out = 503,
+    lot_cannot_hold = 504,
+    duplicate_stock = 505,
+    shelf_changed = 506,
+    shelf_locked = 507,
+    rope_unbalanced = 508,
+
     plug_in_unreadable = 601,
     plug_in_foreign = 602,
     plug_in_epoch = 603,

@@ -37,7 +37,7 @@ FOLDERS = {
     "catalogue": Folder(("base", "units", "mechanics")),
     "allowance": Folder(("base", "units", "mechanics", "catalogue")),
     "cut": Folder(LEFT[:-1]),
-    "reel": Folder(("base", "units", "cut")),
+    "reel": Folder(("base", "units", "cut"), {"COIN-OR": ONE_SOURCE}),
     "sheet": Folder(
         ("base", "units", "cut", "reel"),
         {"JSON": ONE_SOURCE, "Boost.Geometry": ONE_SOURCE, "QR code": ONE_SOURCE},
@@ -55,6 +55,7 @@ LIBRARIES = (
     ("toml++", r"toml\+\+|toml\.h"),
     ("JSON", r"nlohmann/"),
     ("QR code", r"qrencode\.h"),
+    ("COIN-OR", r"coin/"),
     ("csv", r"csv\.h"),
     ("Boost.Geometry", r"boost/geometry"),
     ("Boost.Math", r"boost/math"),

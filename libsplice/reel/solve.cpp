@@ -1,0 +1,148 @@
+// From the first plan to the best: what can be placed, then goal after goal.
+#include "libsplice/reel/column_pool.h"
+#include "libsplice/reel/exhaustive.h"
+#include "libsplice/reel/first_fit.h"
+#include "libsplice/reel/goal_search.h"
+#include "libsplice/reel/improve.h"
+#include "libsplice/reel/stock_problem.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::int64_t most_exhaustive_pieces = 40;
+constexpr std::int64_t most_exhaustive_steps = 200'000;
+constexpr int most_dives_first = 400;
+constexpr int most_dives_later = 3;
+constexpr int most_dives_to_place = 20;
+
+bool all_placed(const StockPlan& plan) {
+    return std::ranges::all_of(plan.unplaced, [](std::int64_t count) { return count == 0; });
+}
+
+StockPlan better_first_fit(const StockProblem& problem) {
+    StockPlan a = first_fit(problem, everything(problem), FirstFitRule::least_per_length);
+    StockPlan b = first_fit(problem, everything(problem), FirstFitRule::least_per_piece);
+    if (all_placed(a) != all_placed(b)) {
+        return all_placed(a) ? a : b;
+    }
+    return b.value < a.value ? b : a;
+}
+
+/// Plans parts anew, larger ones where small ones bring nothing.
+void improve(const StockProblem& problem, std::size_t goal, StockPlan& best,
+             const SearchLimits& limits) {
+    std::minstd_rand random;
+    std::size_t pieces = 30;
+    int in_vain = 0;
+    while (in_vain < 40 && !limits.reached() && !(goal == 0 && best.value[0] <= best.bound)) {
+        const bool better = improve_part(problem, goal, best, limits, pieces, random);
+        in_vain = better ? 0 : in_vain + 1;
+        pieces = better ? 30 : std::min<std::size_t>(pieces + 2, 90);
+        if (better && limits.on_progress) {
+            limits.on_progress({best.bound, best.value[0]});
+        }
+    }
+}
+
+void search_goals(const StockProblem& problem, StockPlan& best, const SearchLimits& limits) {
+    ColumnPool pool(problem);
+    for (const Pattern& pattern : best.patterns) {
+        pool.add(pattern.stock, pattern.takes);
+    }
+    for (std::size_t goal = 0; goal < problem.goals && !limits.reached(); ++goal) {
+        GoalSearch search(problem, pool, goal, best, limits);
+        search.run(goal == 0 ? 3 : 1);
+        improve(problem, goal, best, limits);
+        if (goal == 0 && best.value[0] > best.bound && problem.stocks.size() > 1) {
+            search.branch();
+        }
+        search.run(goal == 0 ? most_dives_first : most_dives_later);
+        for (const Pattern& pattern : best.patterns) {
+            pool.add(pattern.stock, pattern.takes);
+        }
+    }
+    best.proved = best.value[0] <= best.bound;
+}
+
+/// The problem in which rope that is not placed is what is to be made little.
+StockProblem placing(const StockProblem& problem) {
+    StockProblem placing = problem;
+    placing.goals = 1;
+    for (StockItem& item : placing.items) {
+        item.loose = Goals{item.loose ? 0 : item.length};
+    }
+    for (Stock& stock : placing.stocks) {
+        stock.each = {};
+        stock.waste = {};
+    }
+    return placing;
+}
+
+/// Places as much rope as can be. The bound of the plan is of what is placed.
+StockPlan place_most(const StockProblem& problem, const SearchLimits& limits) {
+    const StockProblem question = placing(problem);
+    StockPlan plan = better_first_fit(question);
+    plan.bound = 0;
+    ColumnPool pool(question);
+    for (const Pattern& pattern : plan.patterns) {
+        pool.add(pattern.stock, pattern.takes);
+    }
+    GoalSearch search(question, pool, 0, plan, limits);
+    search.run(3);
+    improve(question, 0, plan, limits);
+    search.run(most_dives_to_place);
+    plan.proved = plan.value[0] <= plan.bound;
+    for (std::size_t i = 0; i < problem.items.size(); ++i) {
+        if (!problem.items[i].loose) {
+            plan.unplaced[i] = std::exchange(plan.loose[i], 0);
+        }
+    }
+    plan.value = price_of(problem, plan);
+    return plan;
+}
+
+/// The goals of a problem of which the given plan places every piece.
+StockPlan meet_goals(const StockProblem& problem, StockPlan first, const SearchLimits& limits) {
+    std::int64_t pieces = 0;
+    for (const StockItem& item : problem.items) {
+        pieces += item.count;
+    }
+    if (pieces <= most_exhaustive_pieces) {
+        if (auto plan = try_every_plan(problem, limits, most_exhaustive_steps)) {
+            return *std::move(plan);
+        }
+    }
+    first.bound = 0;
+    search_goals(problem, first, limits);
+    return first;
+}
+
+} // namespace
+
+StockPlan solve(const StockProblem& problem, const SearchLimits& limits) {
+    if (problem.items.empty()) {
+        return {.patterns = {}, .loose = {}, .unplaced = {}, .proved = true};
+    }
+    StockPlan first = better_first_fit(problem);
+    if (all_placed(first)) {
+        return meet_goals(problem, std::move(first), limits);
+    }
+    first = place_most(problem, limits);
+    const bool most_placed = first.proved;
+    StockProblem placed = problem;
+    for (std::size_t i = 0; i < placed.items.size(); ++i) {
+        placed.items[i].count -= first.unplaced[i];
+    }
+    const std::vector<std::int64_t> unplaced = first.unplaced;
+    first.unplaced.assign(unplaced.size(), 0);
+    StockPlan plan = meet_goals(placed, std::move(first), limits);
+    plan.unplaced = unplaced;
+    plan.proved = plan.proved && most_placed;
+    return plan;
+}
+
+} // namespace libsplice

@@ -1,0 +1,23 @@
+// The published and the planted instances of tests/published/cutting-stock.
+#pragma once
+
+#include "libsplice/reel/stock_problem.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace libsplice::tests {
+
+struct Instance {
+    std::string name;
+    StockProblem problem;
+    std::optional<Amount> optimum; ///< nothing: it cannot be done
+};
+
+/// OR-Library's bin packing, uniform and triplets.
+[[nodiscard]] std::vector<Instance> or_library(const std::string& folder);
+/// Those whose optimum is known from how they were made.
+[[nodiscard]] std::vector<Instance> planted(const std::string& folder);
+
+} // namespace libsplice::tests
