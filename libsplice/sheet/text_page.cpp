@@ -118,7 +118,10 @@ void TextPage::fact(std::string_view label, std::string_view text) {
     if (text.empty()) {
         return;
     }
-    Expects(character_count(label) < width_of_label);
+    if (character_count(label) >= width_of_label) {
+        paragraph(std::string(label) + ": " + std::string(text), indent_of_facts, 2);
+        return;
+    }
     const std::size_t indent = indent_of_facts + width_of_label;
     output_.write(blanks(indent_of_facts) + padded(std::string(label), {width_of_label}));
     output_.write(in_lines(text, width, indent, indent));
