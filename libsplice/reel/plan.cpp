@@ -8,6 +8,7 @@
 #include <atomic>
 #include <map>
 #include <mutex>
+#include <numeric>
 #include <thread>
 #include <utility>
 
@@ -36,6 +37,14 @@ std::vector<RopeShare> shares_of(const ReelQuestion& question) {
     return shares;
 }
 
+/// Whether a plan that had more time is to be kept.
+bool better(const ReelPlan& plan, const ReelPlan& than) {
+    if (plan.unplaced.size() != than.unplaced.size()) {
+        return plan.unplaced.size() < than.unplaced.size();
+    }
+    return plan.value < than.value || (plan.value == than.value && plan.bound > than.bound);
+}
+
 /// Takes ropes one after the other from the list that all threads share.
 class Team {
   public:
@@ -44,31 +53,59 @@ class Team {
           limits_(limits),
           shares_(shares_of(question)),
           plans_(shares_.size()),
+          is_planned_(shares_.size()),
           seen_(shares_.size()) {}
 
+    /// Every rope in its share of the time; then those that were not done by the end of theirs,
+    /// with the time that the others have left over.
     std::vector<ReelPlan> run() {
+        turns_.resize(shares_.size());
+        std::iota(turns_.begin(), turns_.end(), std::size_t{0});
+        for (bool again = true; again; again = !turns_.empty() && is_time_left()) {
+            take_turns();
+            std::ranges::sort(late_);
+            turns_ = late_.size() < turns_.size() ? std::exchange(late_, {})
+                                                  : std::vector<std::size_t>();
+        }
+        return std::move(plans_);
+    }
+
+  private:
+    void take_turns() {
+        next_ = 0;
         std::vector<std::thread> others;
-        for (std::size_t k = 1; k < std::min(most_threads, shares_.size()); ++k) {
+        for (std::size_t k = 1; k < std::min(most_threads, turns_.size()); ++k) {
             others.emplace_back([this] { work(); });
         }
         work();
         for (std::thread& other : others) {
             other.join();
         }
-        return std::move(plans_);
     }
 
-  private:
+    [[nodiscard]] bool is_time_left() const {
+        return limits_.deadline && std::chrono::steady_clock::now() < *limits_.deadline;
+    }
+
     void work() {
-        for (std::size_t rope = next_++; rope < shares_.size(); rope = next_++) {
+        for (std::size_t turn = next_++; turn < turns_.size(); turn = next_++) {
+            const std::size_t rope = turns_[turn];
             SearchLimits limits = limits_;
-            limits.deadline = deadline_of(rope);
+            limits.deadline = deadline_of(turn);
             if (limits_.on_progress) {
                 limits.on_progress = [this, rope](const SearchProgress& own) {
                     tell(rope, own);
                 };
             }
-            plans_[rope] = plan_rope(question_, shares_[rope], limits);
+            ReelPlan plan = plan_rope(question_, shares_[rope], limits);
+            if (!is_planned_[rope] || better(plan, plans_[rope])) {
+                plans_[rope] = std::move(plan);
+                is_planned_[rope] = true;
+            }
+            if (limits.deadline && std::chrono::steady_clock::now() >= *limits.deadline) {
+                const std::lock_guard lock(mutex_);
+                late_.push_back(rope);
+            }
             if (limits_.on_progress) {
                 tell(rope, {plans_[rope].bound, plans_[rope].value});
             }
@@ -77,13 +114,13 @@ class Team {
 
     /// The time that is left, shared among the ropes that are left.
     [[nodiscard]] std::optional<std::chrono::steady_clock::time_point>
-    deadline_of(std::size_t rope) const {
+    deadline_of(std::size_t turn) const {
         if (!limits_.deadline) {
             return std::nullopt;
         }
         const auto now = std::chrono::steady_clock::now();
         const auto rounds =
-            static_cast<std::int64_t>((shares_.size() - rope + most_threads - 1) / most_threads);
+            static_cast<std::int64_t>((turns_.size() - turn + most_threads - 1) / most_threads);
         return now + (*limits_.deadline - now) / rounds;
     }
 
@@ -102,6 +139,9 @@ class Team {
     const SearchLimits& limits_;
     std::vector<RopeShare> shares_;
     std::vector<ReelPlan> plans_;
+    std::vector<char> is_planned_;   ///< no vector<bool>: two threads write to it
+    std::vector<std::size_t> turns_; ///< the ropes of this round
+    std::vector<std::size_t> late_;  ///< those of them that were not done in time
     std::atomic<std::size_t> next_{0};
     std::mutex mutex_;
     std::vector<SearchProgress> seen_;
