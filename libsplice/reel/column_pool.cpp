@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <numeric>
-#include <optional>
 #include <string>
 #include <utility>
 
@@ -97,17 +96,17 @@ std::vector<KnapsackItem> ColumnPool::items_for(const StockUse* use, const Offer
     return items;
 }
 
-std::vector<ColumnPool::Best> ColumnPool::best_of_each(const Offer& offer) const {
+std::vector<ColumnPool::Best> ColumnPool::best_of_each(const Offer& offer) {
     constexpr Amount quick_table = 6'000'000;
     constexpr Amount largest_table = 200'000'000;
     constexpr std::int64_t quick_steps = 20'000;
     constexpr std::int64_t exact_steps = 300'000;
     std::vector<Best> best;
     const auto shared = items_for(nullptr, offer, 0);
-    std::optional<KnapsackTable> table;
-    if (all_alike_ && KnapsackTable::work(shared, largest_capacity_) <=
-                          (offer.exact ? largest_table : quick_table)) {
-        table.emplace(shared, largest_capacity_);
+    const bool table = all_alike_ && KnapsackTable::work(shared, largest_capacity_) <=
+                                         (offer.exact ? largest_table : quick_table);
+    if (table) {
+        table_.make(shared, largest_capacity_);
     }
     for (std::size_t u = 0; u < uses_.size(); ++u) {
         const Cost cost = cost_of(uses_[u], offer);
@@ -116,7 +115,7 @@ std::vector<ColumnPool::Best> ColumnPool::best_of_each(const Offer& offer) const
             items,      uses_[u].capacity,        cost.slope,
             cost.waste, offer.beat[u] + cost.all, offer.exact ? exact_steps : quick_steps,
             offer.exact};
-        const Filling filling = table ? table->best(task) : fill_knapsack(task);
+        const Filling filling = table ? table_.best(task) : fill_knapsack(task, table_);
         best.push_back({filling.at_most - cost.all, takes_of(filling.counts)});
     }
     return best;

@@ -52,7 +52,7 @@ class ColumnPool {
         std::vector<Take> takes; ///< empty if none brings more than `beat`
     };
     /// By use: the pattern that brings most over its cost.
-    [[nodiscard]] std::vector<Best> best_of_each(const Offer& offer) const;
+    [[nodiscard]] std::vector<Best> best_of_each(const Offer& offer);
 
   private:
     struct Cost;
@@ -67,6 +67,7 @@ class ColumnPool {
     std::vector<StockUse> uses_;
     Amount unit_ = 1;
     Amount largest_capacity_ = 0;
+    KnapsackTable table_;   ///< made again for every offer
     bool all_alike_ = true; ///< every piece may come from every stock, and nothing is wasted
 };
 

@@ -130,8 +130,8 @@ constexpr Amount largest_table = 200'000'000;
 } // namespace
 
 /// Like items are taken in doubling numbers, so that every count can be made up of few bundles.
-std::vector<KnapsackTable::Bundle> KnapsackTable::bundles(std::span<const KnapsackItem> items,
-                                                          Amount capacity) {
+std::vector<KnapsackTable::Bundle> KnapsackTable::bundles_of(std::span<const KnapsackItem> items,
+                                                             Amount capacity) {
     std::vector<Bundle> bundles;
     for (std::size_t i = 0; i < items.size(); ++i) {
         std::int64_t most =
@@ -146,17 +146,19 @@ std::vector<KnapsackTable::Bundle> KnapsackTable::bundles(std::span<const Knapsa
 }
 
 Amount KnapsackTable::work(std::span<const KnapsackItem> items, Amount capacity) {
-    const auto rows = static_cast<Amount>(bundles(items, capacity).size()) + 1;
+    const auto rows = static_cast<Amount>(bundles_of(items, capacity).size()) + 1;
     return capacity > std::numeric_limits<Amount>::max() / rows ? std::numeric_limits<Amount>::max()
                                                                 : capacity * rows;
 }
 
-KnapsackTable::KnapsackTable(std::span<const KnapsackItem> items, Amount capacity)
-    : items_(items), bundles_(bundles(items, capacity)) {
-    const auto width = static_cast<std::size_t>(capacity) + 1;
-    values_.assign(width, impossible);
+void KnapsackTable::make(std::span<const KnapsackItem> items, Amount capacity) {
+    items_ = items;
+    bundles_ = bundles_of(items, capacity);
+    width_ = static_cast<std::size_t>(capacity) + 1;
+    fullest_ = 0;
+    values_.assign(width_, impossible);
     values_[0] = 0;
-    taken_.assign(bundles_.size(), std::vector<char>(width));
+    taken_.resize(std::max(taken_.size(), bundles_.size() * width_));
     for (std::size_t b = 0; b < bundles_.size(); ++b) {
         add(b);
     }
@@ -166,20 +168,21 @@ void KnapsackTable::add(std::size_t bundle) {
     const KnapsackItem& item = items_[bundles_[bundle].item];
     const auto size = static_cast<std::size_t>(item.size * bundles_[bundle].count);
     const Amount profit = item.profit * bundles_[bundle].count;
-    std::vector<char>& taken = taken_[bundle];
-    for (std::size_t fill = values_.size(); fill-- > size;) {
+    fullest_ = std::min(width_ - 1, fullest_ + size);
+    char* taken = taken_.data() + bundle * width_;
+    std::fill(taken, taken + std::min(size, fullest_ + 1), char{0});
+    for (std::size_t fill = fullest_; fill >= size; --fill) {
         const Amount with = values_[fill - size] + profit; // stays far below 0 if impossible
-        if (with > values_[fill] && with >= 0) {
-            values_[fill] = with;
-            taken[fill] = 1;
-        }
+        const bool better = with > values_[fill];
+        values_[fill] = better ? with : values_[fill];
+        taken[fill] = better ? 1 : 0;
     }
 }
 
 std::vector<std::int32_t> KnapsackTable::trace(std::size_t fill) const {
     std::vector<std::int32_t> counts(items_.size(), 0);
     for (std::size_t b = bundles_.size(); b-- > 0;) {
-        if (taken_[b][fill] != 0) {
+        if (taken_[b * width_ + fill] != 0) {
             const auto [item, count] = bundles_[b];
             counts[item] += count;
             fill -= static_cast<std::size_t>(items_[item].size * count);
@@ -191,7 +194,8 @@ std::vector<std::int32_t> KnapsackTable::trace(std::size_t fill) const {
 Filling KnapsackTable::best(const KnapsackTask& task) const {
     std::optional<std::size_t> best;
     Amount best_worth = task.beat;
-    for (std::size_t fill = 0; fill <= static_cast<std::size_t>(task.capacity); ++fill) {
+    for (std::size_t fill = 0; fill <= std::min(fullest_, static_cast<std::size_t>(task.capacity));
+         ++fill) {
         if (values_[fill] >= 0) {
             const Amount value = worth(task, values_[fill], static_cast<Amount>(fill));
             if (value > best_worth) {
@@ -203,12 +207,14 @@ Filling KnapsackTable::best(const KnapsackTask& task) const {
     return {best_worth, best_worth, best ? trace(*best) : std::vector<std::int32_t>()};
 }
 
-Filling fill_knapsack(const KnapsackTask& task) {
+Filling fill_knapsack(const KnapsackTask& task, KnapsackTable& table) {
     TreeSearch tree(task);
     const bool complete = tree.run();
-    const bool table =
-        !complete && task.exact && KnapsackTable::work(task.items, task.capacity) <= largest_table;
-    return table ? KnapsackTable(task.items, task.capacity).best(task) : tree.result(complete);
+    if (complete || !task.exact || KnapsackTable::work(task.items, task.capacity) > largest_table) {
+        return tree.result(complete);
+    }
+    table.make(task.items, task.capacity);
+    return table.best(task);
 }
 
 } // namespace libsplice

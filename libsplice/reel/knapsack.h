@@ -32,17 +32,21 @@ struct Filling {
     std::vector<std::int32_t> counts; ///< by item; empty if nothing is worth more
 };
 
+class KnapsackTable;
+
 /// Fills the capacity. Branch and bound by profit per size, and where that takes too many steps a
 /// table, if an exact answer is wanted and the capacity is small enough for one; else `at_most` may
 /// be more than `value`.
-[[nodiscard]] Filling fill_knapsack(const KnapsackTask& task);
+[[nodiscard]] Filling fill_knapsack(const KnapsackTask& task, KnapsackTable& table);
 
-/// The best value of every filling up to a capacity, by dynamic programming.
+/// The best value of every filling up to a capacity, by dynamic programming. One table may be made
+/// again and again: it keeps its memory.
 class KnapsackTable {
   public:
-    /// How many values it works out.
+    /// How many values it would work out.
     [[nodiscard]] static Amount work(std::span<const KnapsackItem> items, Amount capacity);
-    KnapsackTable(std::span<const KnapsackItem> items, Amount capacity);
+    /// Makes the table; `items` outlive its use.
+    void make(std::span<const KnapsackItem> items, Amount capacity);
     /// The best filling of the task's capacity, slope and worth; its items are the table's own.
     [[nodiscard]] Filling best(const KnapsackTask& task) const;
 
@@ -52,15 +56,17 @@ class KnapsackTable {
         std::size_t item;
         std::int32_t count;
     };
-    [[nodiscard]] static std::vector<Bundle> bundles(std::span<const KnapsackItem> items,
-                                                     Amount capacity);
+    [[nodiscard]] static std::vector<Bundle> bundles_of(std::span<const KnapsackItem> items,
+                                                        Amount capacity);
     void add(std::size_t bundle);
     [[nodiscard]] std::vector<std::int32_t> trace(std::size_t fill) const;
 
     std::span<const KnapsackItem> items_;
     std::vector<Bundle> bundles_;
-    std::vector<Amount> values_;           ///< by exact filling
-    std::vector<std::vector<char>> taken_; ///< by bundle and filling
+    std::size_t width_ = 0;      ///< fillings from 0 to the capacity
+    std::size_t fullest_ = 0;    ///< of the bundles that have been added
+    std::vector<Amount> values_; ///< by exact filling; below 0: there is none
+    std::vector<char> taken_;    ///< by bundle and filling
 };
 
 } // namespace libsplice

@@ -43,9 +43,12 @@ Answer answer(const ReelQuestion& question, const RopeShare& share, const LeftOu
     // No plan that keeps lots together is cheaper than one that need not.
     free.plan = solve(free.asked.problem, limits);
     kept.plan = solve(kept.asked.problem, limits);
-    kept.plan.bound = free.plan.bound;
-    kept.plan.proved =
-        all_placed(kept.plan) && free.plan.proved && kept.plan.value[0] <= free.plan.bound;
+    if (all_placed(kept.plan)) {
+        kept.plan.bound = free.plan.bound;
+        kept.plan.proved = kept.plan.value[0] <= free.plan.bound;
+    } else {
+        kept.plan.proved = false; // other lots might have placed more
+    }
     return kept;
 }
 
