@@ -37,7 +37,7 @@ FOLDERS = {
     "catalogue": Folder(("base", "units", "mechanics")),
     "allowance": Folder(("base", "units", "mechanics", "catalogue")),
     "cut": Folder(LEFT[:-1]),
-    "reel": Folder(("base", "units", "cut")),
+    "reel": Folder(("base", "units", "cut"), {"COIN-OR": ONE_SOURCE}),
     "sheet": Folder(
         ("base", "units", "cut", "reel"), {"JSON": ONE_SOURCE, "Boost.Geometry": ONE_SOURCE}
     ),
@@ -61,6 +61,7 @@ LIBRARIES = (
     ("gtest", r"gtest/|gmock/"),
     ("benchmark", r"benchmark/"),
     ("dl", r"dlfcn\.h$"),
+    ("COIN-OR", r"coin/"),
     ("SQLite", r"sqlite3(ext)?\.h$"),
     ("POSIX", r"(unistd|fcntl|signal|poll|pthread)\.h$|sys/\w+\.h$"),
     ("standard", r"[a-z_]+$"),
