@@ -51,8 +51,7 @@ std::optional<std::size_t> GoalSearch::most_broken_stock(std::vector<double>& us
     return most;
 }
 
-void GoalSearch::branch() {
-    constexpr int most_branches = 300;
+void GoalSearch::branch(int most_branches) {
     constexpr int rounds_each = 300;
     const Remaining all = everything(problem_);
     const StockLimits whole = stock_limits_;

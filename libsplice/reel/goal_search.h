@@ -40,7 +40,7 @@ class GoalSearch {
 
     /// Splits the first goal's question by how many of each stock are used, so as to raise the
     /// bound or find what is under it. Expects the first goal.
-    void branch();
+    void branch(int most_branches);
 
   private:
     void add_item_columns();

@@ -37,14 +37,6 @@ std::vector<RopeShare> shares_of(const ReelQuestion& question) {
     return shares;
 }
 
-/// Whether a plan that had more time is to be kept.
-bool better(const ReelPlan& plan, const ReelPlan& than) {
-    if (plan.unplaced.size() != than.unplaced.size()) {
-        return plan.unplaced.size() < than.unplaced.size();
-    }
-    return plan.value < than.value || (plan.value == than.value && plan.bound > than.bound);
-}
-
 /// Takes ropes one after the other from the list that all threads share.
 class Team {
   public:
@@ -53,75 +45,73 @@ class Team {
           limits_(limits),
           shares_(shares_of(question)),
           plans_(shares_.size()),
-          is_planned_(shares_.size()),
-          seen_(shares_.size()) {}
+          seen_(shares_.size()),
+          ended_(shares_.size()) {}
 
-    /// Every rope in its share of the time; then those that were not done by the end of theirs,
-    /// with the time that the others have left over.
+    /// All ropes in half of the time; what is left goes to those that had not ended.
     std::vector<ReelPlan> run() {
-        turns_.resize(shares_.size());
-        std::iota(turns_.begin(), turns_.end(), std::size_t{0});
-        for (bool again = true; again; again = !turns_.empty() && is_time_left()) {
-            take_turns();
-            std::ranges::sort(late_);
-            turns_ = late_.size() < turns_.size() ? std::exchange(late_, {})
-                                                  : std::vector<std::size_t>();
-        }
+        std::vector<std::size_t> ropes(shares_.size());
+        std::iota(ropes.begin(), ropes.end(), std::size_t{0});
+        go_through(ropes, 0.5);
+        std::erase_if(ropes, [this](std::size_t rope) { return ended_[rope]; });
+        go_through(ropes, 1.0);
         return std::move(plans_);
     }
 
   private:
-    void take_turns() {
+    using Clock = std::chrono::steady_clock;
+
+    void go_through(const std::vector<std::size_t>& ropes, double share_of_time) {
         next_ = 0;
         std::vector<std::thread> others;
-        for (std::size_t k = 1; k < std::min(most_threads, turns_.size()); ++k) {
-            others.emplace_back([this] { work(); });
+        for (std::size_t k = 1; k < std::min(most_threads, ropes.size()); ++k) {
+            others.emplace_back([&] { work(ropes, share_of_time); });
         }
-        work();
+        work(ropes, share_of_time);
         for (std::thread& other : others) {
             other.join();
         }
     }
 
-    [[nodiscard]] bool is_time_left() const {
-        return limits_.deadline && std::chrono::steady_clock::now() < *limits_.deadline;
-    }
-
-    void work() {
-        for (std::size_t turn = next_++; turn < turns_.size(); turn = next_++) {
-            const std::size_t rope = turns_[turn];
+    void work(const std::vector<std::size_t>& ropes, double share_of_time) {
+        for (std::size_t k = next_++; k < ropes.size(); k = next_++) {
+            const std::size_t rope = ropes[k];
             SearchLimits limits = limits_;
-            limits.deadline = deadline_of(turn);
+            limits.deadline = deadline_of(ropes.size() - k, share_of_time);
             if (limits_.on_progress) {
                 limits.on_progress = [this, rope](const SearchProgress& own) {
                     tell(rope, own);
                 };
             }
             ReelPlan plan = plan_rope(question_, shares_[rope], limits);
-            if (!is_planned_[rope] || better(plan, plans_[rope])) {
+            ended_[rope] = static_cast<char>(plan.proved || !limits.reached());
+            if (plans_[rope].ledger.empty() || is_better(plan, plans_[rope])) {
                 plans_[rope] = std::move(plan);
-                is_planned_[rope] = true;
-            }
-            if (limits.deadline && std::chrono::steady_clock::now() >= *limits.deadline) {
-                const std::lock_guard lock(mutex_);
-                late_.push_back(rope);
-            }
-            if (limits_.on_progress) {
-                tell(rope, {plans_[rope].bound, plans_[rope].value});
             }
         }
     }
 
-    /// The time that is left, shared among the ropes that are left.
-    [[nodiscard]] std::optional<std::chrono::steady_clock::time_point>
-    deadline_of(std::size_t turn) const {
+    static bool is_better(const ReelPlan& plan, const ReelPlan& other) {
+        const auto length_unplaced = [](const ReelPlan& of) {
+            return std::accumulate(
+                of.ledger.begin(), of.ledger.end(), Nanometres{0},
+                [](Nanometres sum, const RopeLedger& ledger) { return sum - ledger.pieces; });
+        };
+        return std::pair(length_unplaced(plan), plan.value) <=
+               std::pair(length_unplaced(other), other.value);
+    }
+
+    /// The time that there is, shared among the ropes that are left.
+    [[nodiscard]] std::optional<Clock::time_point> deadline_of(std::size_t ropes_left,
+                                                               double share_of_time) const {
         if (!limits_.deadline) {
             return std::nullopt;
         }
-        const auto now = std::chrono::steady_clock::now();
-        const auto rounds =
-            static_cast<std::int64_t>((turns_.size() - turn + most_threads - 1) / most_threads);
-        return now + (*limits_.deadline - now) / rounds;
+        const auto now = Clock::now();
+        const auto rounds = (ropes_left + most_threads - 1) / most_threads;
+        const auto left = std::chrono::duration<double>(*limits_.deadline - now) * share_of_time /
+                          static_cast<double>(rounds);
+        return now + std::chrono::duration_cast<Clock::duration>(left);
     }
 
     void tell(std::size_t rope, const SearchProgress& own) {
@@ -139,12 +129,10 @@ class Team {
     const SearchLimits& limits_;
     std::vector<RopeShare> shares_;
     std::vector<ReelPlan> plans_;
-    std::vector<char> is_planned_;   ///< no vector<bool>: two threads write to it
-    std::vector<std::size_t> turns_; ///< the ropes of this round
-    std::vector<std::size_t> late_;  ///< those of them that were not done in time
     std::atomic<std::size_t> next_{0};
     std::mutex mutex_;
     std::vector<SearchProgress> seen_;
+    std::vector<char> ended_; ///< by rope, so that threads can set them side by side
 };
 
 template <class T>

@@ -7,6 +7,7 @@
 #include "libsplice/reel/stock_problem.h"
 
 #include <algorithm>
+#include <numeric>
 #include <utility>
 
 namespace libsplice {
@@ -17,6 +18,7 @@ constexpr std::int64_t most_exhaustive_pieces = 40;
 constexpr std::int64_t most_exhaustive_steps = 200'000;
 constexpr int most_dives_first = 400;
 constexpr int most_dives_later = 3;
+constexpr int most_branches = 300;
 constexpr int most_dives_to_place = 20;
 
 bool all_placed(const StockPlan& plan) {
@@ -32,9 +34,18 @@ StockPlan better_first_fit(const StockProblem& problem) {
     return b.value < a.value ? b : a;
 }
 
+std::int64_t pieces_of(const StockProblem& problem) {
+    return std::accumulate(
+        problem.items.begin(), problem.items.end(), std::int64_t{0},
+        [](std::int64_t sum, const StockItem& item) { return sum + item.count; });
+}
+
 /// Plans parts anew, larger ones where small ones bring nothing.
 void improve(const StockProblem& problem, std::size_t goal, StockPlan& best,
              const SearchLimits& limits) {
+    if (pieces_of(problem) <= most_exhaustive_pieces) {
+        return; // the whole is no larger than a part
+    }
     std::minstd_rand random;
     std::size_t pieces = 30;
     int in_vain = 0;
@@ -58,7 +69,7 @@ void search_goals(const StockProblem& problem, StockPlan& best, const SearchLimi
         search.run(goal == 0 ? 3 : 1);
         improve(problem, goal, best, limits);
         if (goal == 0 && best.value[0] > best.bound && problem.stocks.size() > 1) {
-            search.branch();
+            search.branch(most_branches);
         }
         search.run(goal == 0 ? most_dives_first : most_dives_later);
         for (const Pattern& pattern : best.patterns) {
@@ -107,11 +118,7 @@ StockPlan place_most(const StockProblem& problem, const SearchLimits& limits) {
 
 /// The goals of a problem of which the given plan places every piece.
 StockPlan meet_goals(const StockProblem& problem, StockPlan first, const SearchLimits& limits) {
-    std::int64_t pieces = 0;
-    for (const StockItem& item : problem.items) {
-        pieces += item.count;
-    }
-    if (pieces <= most_exhaustive_pieces) {
+    if (pieces_of(problem) <= most_exhaustive_pieces) {
         if (auto plan = try_every_plan(problem, limits, most_exhaustive_steps)) {
             return *std::move(plan);
         }

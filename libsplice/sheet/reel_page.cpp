@@ -110,22 +110,27 @@ class ReelPage {
         }
         page_.section("NOT PLACED");
         for (const RefusedLine& line : sheet_.refused) {
-            page_.fact(line.name, line.fault.text);
+            page_.paragraph(line.name + (line.boat.empty() ? "" : ", " + line.boat) + ": " +
+                                line.fault.text,
+                            4, 2);
         }
         for (const Unplaced& unplaced : plan_.unplaced) {
             const Demand& demand = question_.demands[unplaced.demand];
-            page_.fact(demand.name + (demand.boat.empty() ? "" : ", " + demand.boat),
-                       std::to_string(unplaced.count) + " not placed: " + unplaced.fault.text);
+            page_.paragraph(demand.name + (demand.boat.empty() ? "" : ", " + demand.boat) + ": " +
+                                std::to_string(unplaced.count) + " not placed; " +
+                                unplaced.fault.text,
+                            4, 2);
         }
     }
 
     void write_ledgers() {
         page_.section("LEDGER OF ROPE");
         for (const RopeLedger& ledger : plan_.ledger) {
-            page_.fact(ledger.rope, "shelf " + show(ledger.shelf) + " + ordered " +
-                                        show(ledger.ordered) + " = pieces " + show(ledger.pieces) +
-                                        " + kerf " + show(ledger.kerf) + " + offcuts " +
-                                        show(ledger.offcuts) + " + waste " + show(ledger.waste));
+            page_.paragraph(ledger.rope + ": shelf " + show(ledger.shelf) + " + ordered " +
+                                show(ledger.ordered) + " = pieces " + show(ledger.pieces) +
+                                " + kerf " + show(ledger.kerf) + " + offcuts " +
+                                show(ledger.offcuts) + " + waste " + show(ledger.waste),
+                            4, 2);
         }
     }
 

@@ -64,6 +64,7 @@ LIBRARIES = (
     ("gtest", r"gtest/|gmock/"),
     ("benchmark", r"benchmark/"),
     ("dl", r"dlfcn\.h$"),
+    ("COIN-OR", r"coin/"),
     ("SQLite", r"sqlite3(ext)?\.h$"),
     ("POSIX", r"(unistd|fcntl|signal|poll|pthread)\.h$|sys/\w+\.h$"),
     ("standard", r"[a-z_]+$"),

@@ -73,7 +73,7 @@ TEST_P(GoalsTrial, TheBoundOfTheSearchIsNeverOverTheBest) {
     search.run(3);
     EXPECT_LE(plan.bound, (*best)[0]);
     EXPECT_GE(plan.value[0], (*best)[0]);
-    search.branch();
+    search.branch(300);
     EXPECT_LE(plan.bound, (*best)[0]);
     EXPECT_GE(plan.value[0], (*best)[0]);
 }

@@ -1,0 +1,358 @@
+#!/usr/bin/python3
+"""The command `splice reel`: its answers, its ends, and a shelf that is written whole or not at all.
+
+    reel.py SPLICE TABLES ROOT
+"""
+
+import csv
+import fcntl
+import io
+import itertools
+import json
+import os
+import random
+import signal
+import subprocess
+import sys
+import tempfile
+import time
+import unittest
+from pathlib import Path
+
+from terminal import Terminal
+
+SPLICE, TABLES, ROOT = sys.argv[1], sys.argv[2], Path(sys.argv[3])
+FLEET = str(ROOT / "docs/examples/sailing-school.csv")
+SHELF = str(ROOT / "docs/examples/shelf.csv")
+TIME = ("--seconds", "600")  # it ends by itself long before
+PLANTED = ROOT / "tests/published/cutting-stock/planted"
+ROPE = "braid-12 HMPE 6 mm"
+ENVIRONMENT = {**os.environ, "LIBSPLICE_TABLES": TABLES}
+
+
+def run(*words, text=None):
+    return subprocess.run(
+        [SPLICE, *map(str, words)], input=text, capture_output=True, text=True, check=False, env=ENVIRONMENT
+    )  # fmt: skip
+
+
+def nanometres(metres):
+    return round(metres * 1e9)
+
+
+class Reel(unittest.TestCase):
+    def setUp(self):
+        folder = tempfile.TemporaryDirectory()
+        self.addCleanup(folder.cleanup)
+        self.folder = Path(folder.name)
+
+    def write(self, name, text):
+        path = self.folder / name
+        path.write_text(text)
+        return path
+
+    def job(self, *rows):
+        """Lines whose ends are bare and that have no spare: (name, length, quantity, more)."""
+        lines = ["name,rope,length,quantity,spare,lot,colour,pair"]
+        for name, length, quantity, *more in rows:
+            lot, colour, pair = (*more, "", "", "")[:3]
+            lines.append(f"{name},{ROPE},{length},{quantity},0 mm,{lot},{colour},{pair}")
+        return self.write("job.csv", "\n".join(lines) + "\n")
+
+    def shelf(self, *rows, heading="id,rope,length,count,kind,usable,lot,colour,price"):
+        lines = [heading] + [row.replace("ROPE", ROPE) for row in rows]
+        return self.write("shelf.csv", "\n".join(lines) + "\n")
+
+    def plan(self, job, shelf, *words, status=0):
+        done = run("reel", job, "--shelf", shelf, "--format", "json", *words)
+        self.assertEqual(done.returncode, status, done.stderr)
+        plan = json.loads(done.stdout)
+        self.check_balance(plan)
+        return plan
+
+    def check_balance(self, plan):
+        for cut in plan["cuts"]:
+            pieces = sum(nanometres(piece["cut_m"]) for piece in cut["pieces"])
+            rest = nanometres(cut["kerf_m"]) + nanometres(cut["left_m"])
+            self.assertEqual(pieces + rest, nanometres(cut["length_m"]), cut)
+        for rope in plan["ledger"]:
+            came = nanometres(rope["shelf_m"]) + nanometres(rope["ordered_m"])
+            went = sum(nanometres(rope[key]) for key in ("pieces_m", "kerf_m", "offcuts_m", "waste_m"))
+            self.assertEqual(came, went, rope)
+
+
+class Demo(Reel):
+    def test_the_fleet_is_planned_and_adds_up(self):
+        plan = self.plan(FLEET, SHELF, *TIME)
+        self.assertTrue(plan["proved"])
+        self.assertEqual(plan["unplaced"], [])
+        self.assertLess(plan["cut_into_m"], plan["first_fit_m"])
+        wanted = {}
+        with open(FLEET, encoding="utf-8") as file:
+            for row in csv.DictReader(file):
+                key = (row["boat"], row["name"])
+                wanted[key] = wanted.get(key, 0) + int(row["quantity"] or 1)
+        came = {}
+        for cut in plan["cuts"]:
+            for piece in cut["pieces"]:
+                key = (piece["boat"], piece["name"])
+                came[key] = came.get(key, 0) + cut["times"]
+        self.assertEqual(came, wanted)
+
+    def test_what_is_cut_is_what_cut_says(self):
+        cuts = json.loads(run("cut", FLEET, "--format", "json").stdout)["pieces"]
+        lengths = {(piece["boat"], piece["name"]): piece["cut_m"] for piece in cuts}
+        for cut in self.plan(FLEET, SHELF, *TIME)["cuts"]:
+            for piece in cut["pieces"]:
+                self.assertEqual(piece["cut_m"], lengths[piece["boat"], piece["name"]])
+
+    def test_pairs_come_from_one_lot(self):
+        plan = self.plan(FLEET, SHELF, *TIME)
+        stocks = {}
+        for cut in plan["cuts"]:
+            for piece in cut["pieces"]:
+                if piece["name"] in ("bridle leg", "trapeze line"):
+                    stocks.setdefault((piece["boat"], piece["name"]), set()).add(cut["stock"])
+        self.assertEqual({len(names) for names in stocks.values()}, {1})
+
+    def test_twice_the_same(self):
+        words = ("reel", FLEET, "--shelf", SHELF, "--format", "json", *TIME)
+        self.assertTrue(run(*words).stdout == run(*words).stdout)
+
+    def test_every_format_names_every_piece(self):
+        rows = list(csv.DictReader(io.StringIO(run("reel", FLEET, "--shelf", SHELF, "--format", "csv").stdout)))
+        self.assertEqual(sum(int(row["times"]) for row in rows if row["name"]), 248)
+        for form in ("text", "html"):
+            text = run("reel", FLEET, "--shelf", SHELF, "--format", form).stdout
+            for word in ("ORDER", "CD5-O1", "rudder downhaul", "LEDGER OF ROPE"):
+                self.assertTrue(word.lower() in text.lower(), f"no {word} in {form}")
+
+
+class Answers(Reel):
+    def test_the_shape_of_the_answer(self):
+        plan = self.plan(self.job(("a", "4 m", 2)), self.shelf("r,ROPE,10 m,1,reel,1 m,L,,2"))
+        self.assertEqual(
+            {key: plan[key] for key in ("aim", "bound", "value", "gap", "proved", "order", "unplaced")},
+            {"aim": "cost", "bound": 20, "value": 20, "gap": 0, "proved": True, "order": [], "unplaced": []},
+        )
+        [cut] = plan["cuts"]
+        length = cut["pieces"][0]["cut_m"]
+        self.assertEqual(cut["stock"], "r")
+        self.assertEqual((cut["lot"], cut["kind"], cut["times"], cut["left_is"]), ("L", "reel", 1, "offcut"))
+        self.assertEqual([piece["at_m"] for piece in cut["pieces"]], [0, length])
+
+    def test_kerf_falls_between_pieces(self):
+        length = self.cut_length("4 m")
+        short = f"r,ROPE,{2 * length + 0.01:.4f} m,1,reel,1 m,,,"
+        plan = self.plan(self.job(("a", "4 m", 2)), self.shelf(short), "--kerf", "10 mm")
+        self.assertEqual((plan["cuts"][0]["kerf_m"], plan["cuts"][0]["left_is"]), (0.01, "nothing"))
+        self.plan(self.job(("a", "4 m", 2)), self.shelf(short), "--kerf", "11 mm", status=1)
+
+    def cut_length(self, length):
+        done = run("cut", self.job(("a", length, 1)), "--format", "json")
+        return json.loads(done.stdout)["pieces"][0]["cut_m"]
+
+    def test_an_order_and_its_price(self):
+        shelf = self.shelf("r,ROPE,5 m,1,reel,1 m,,,2", "o,ROPE,50 m,,order,1 m,,,90/reel")
+        plan = self.plan(self.job(("a", "4 m", 8)), shelf)
+        self.assertEqual([(o["length_m"], o["count"], o["cost"]) for o in plan["order"]], [(50, 1, 90)])
+
+    def test_headings_with_units_and_toml(self):
+        job = self.job(("a", "4 m", 2))
+        heading = "id,rope,length [mm],count,kind,usable [cm]"
+        by_csv = self.plan(job, self.shelf("r,ROPE,10000,1,reel,100", heading=heading))
+        toml = self.write(
+            "shelf.toml",
+            f'[[stock]]\nid = "r"\nrope = "{ROPE}"\nlength = "10 m"\nkind = "reel"\nusable = "1 m"\n',
+        )
+        self.assertEqual(by_csv, self.plan(job, toml))
+
+    def test_standard_input_is_a_job_or_a_shelf(self):
+        job, shelf = self.job(("a", "4 m", 2)), self.shelf("r,ROPE,10 m,1,reel,1 m,,,2")
+        done = run("reel", "-", "--shelf", shelf, text=job.read_text())
+        self.assertEqual(done.returncode, 0, done.stderr)
+        done = run("reel", job, "--shelf", "-", text=shelf.read_text())
+        self.assertEqual(done.returncode, 0, done.stderr)
+
+
+class Ends(Reel):
+    def refuses(self, status, words, *sentences):
+        done = run("reel", *words)
+        self.assertEqual(done.returncode, status, done.stderr)
+        for sentence in sentences:
+            self.assertIn(sentence, done.stderr)
+        if status > 1:
+            self.assertEqual(done.stdout, "")
+
+    def test_wrong_command_lines(self):
+        job, shelf = self.job(("a", "4 m", 2)), self.shelf("r,ROPE,10 m,1,reel,1 m,,,2")
+        self.refuses(2, [job], "--shelf")
+        self.refuses(2, ["--shelf", shelf], "job file")
+        self.refuses(2, [job, "--shelf", shelf, "--aim", "wast"], "waste")
+        self.refuses(2, [job, "--shelf", shelf, "--seconds", "0"], "--seconds")
+        self.refuses(2, [job, "--shelf", shelf, "--kerf", "3"], "--kerf")
+        self.refuses(2, [job, "--shelf", "-", "--commit"], "--commit")
+
+    def test_files_that_cannot_be_used(self):
+        job = self.job(("a", "4 m", 2))
+        self.refuses(3, [job, "--shelf", self.folder / "none.csv"], "error 101")
+        bad = self.shelf("r,ROPE,10,1,rel,1 m,,,2", "r,no such rope,5 m,1,reel,,,,-3")
+        self.refuses(3, [job, "--shelf", bad], "shelf.csv:2:22: error 112", 'did you mean "reel"?',
+                     "error 505", "error 114")  # fmt: skip
+        self.refuses(3, [job, "--shelf", self.shelf("r,ROPE", heading="id,rop")], "error 107")
+        self.refuses(3, [job, "--shelf", self.write("empty.csv", "")], "error 103")
+
+    def test_pieces_that_cannot_be_placed_say_why(self):
+        job = self.job(("long", "40 m", 1), ("fits", "4 m", 1), ("lot", "3 m", 1, "Z"))
+        shelf = self.shelf("r,ROPE,10 m,2,reel,1 m,A,,2", "s,ROPE,20 m,1,reel,1 m,B,,2")
+        plan = self.plan(job, shelf, status=1)
+        faults = {one["name"]: one["fault"] for one in plan["unplaced"]}
+        self.assertEqual({name: fault["code"] for name, fault in faults.items()}, {"long": 501, "lot": 504})
+        self.assertIn("20 m", faults["long"]["text"])
+        self.assertEqual([p["name"] for cut in plan["cuts"] for p in cut["pieces"]], ["fits"])
+
+    def test_a_refused_line_is_not_placed(self):
+        job = self.job(("a", "4 m", 2), ("b", "4", 1))
+        plan = self.plan(job, self.shelf("r,ROPE,10 m,1,reel,1 m,,,2"), status=1)
+        self.assertEqual([(one["name"], one["fault"]["code"]) for one in plan["unplaced"]], [("b", 112)])
+
+
+class Commit(Reel):
+    def setUp(self):
+        super().setUp()
+        self.jobs = self.job(("a", "4 m", 2))
+        self.stock = self.shelf("r,ROPE,30 m,2,reel,1 m,L,,2", "o,ROPE,9 m,1,offcut,,,,", "n,ROPE,50 m,,order,,,,")
+        self.before = self.stock.read_text()
+
+    def commit(self, *words):
+        return run("reel", self.jobs, "--shelf", self.stock, "--commit", *words)
+
+    def rows(self):
+        return {row["id"]: row for row in csv.DictReader(io.StringIO(self.stock.read_text()))}
+
+    def test_what_was_used_is_gone_and_what_is_left_came_back(self):
+        length = Answers.cut_length(self, "4 m")
+        self.jobs = self.job(("a", "4 m", 3))
+        done = self.commit()
+        self.assertEqual(done.returncode, 0, done.stderr)
+        rows = self.rows()
+        self.assertEqual(rows["r"]["count"], "1")
+        self.assertEqual(rows["o"]["length"], "9 m")
+        self.assertEqual(rows["n"]["kind"], "order")
+        back = rows["r-1"]
+        self.assertEqual((back["kind"], back["count"], back["lot"], back["usable"]), ("offcut", "1", "L", "1 m"))
+        self.assertEqual(nanometres(float(back["length"].split()[0])), nanometres(30) - 3 * nanometres(length))
+        self.assertEqual((self.folder / "shelf.csv.previous").read_text(), self.before)
+        self.assertEqual(self.commit().returncode, 0)
+
+    def test_without_it_nothing_is_written(self):
+        run("reel", self.jobs, "--shelf", self.stock)
+        self.assertEqual(self.stock.read_text(), self.before)
+        self.assertEqual(sorted(path.name for path in self.folder.iterdir()), ["job.csv", "shelf.csv"])
+
+    def test_a_plan_that_is_not_whole_is_not_written(self):
+        self.jobs = self.job(("a", "4 m", 2), ("long", "400 m", 1))
+        done = self.commit()
+        self.assertEqual(done.returncode, 1)
+        self.assertIn("left as it was", done.stderr)
+        self.assertEqual(self.stock.read_text(), self.before)
+
+    def test_a_shelf_that_another_run_holds_is_refused(self):
+        with open(self.stock, encoding="utf-8") as held:
+            fcntl.flock(held, fcntl.LOCK_EX)
+            done = self.commit()
+        self.assertEqual(done.returncode, 3)
+        self.assertIn("error 507", done.stderr)
+        self.assertEqual(self.commit().returncode, 0)
+
+    def test_a_shelf_that_has_changed_is_refused(self):
+        """The job comes by a pipe, so the shelf has been read when the job has not."""
+        command = [SPLICE, "reel", "-", "--shelf", str(self.stock), "--commit"]
+        with subprocess.Popen(command, stdin=subprocess.PIPE, stdout=subprocess.DEVNULL,
+                              stderr=subprocess.PIPE, text=True, env=ENVIRONMENT) as process:  # fmt: skip
+            while True:  # until it holds the shelf, and so has begun with it
+                with open(self.stock, encoding="utf-8") as shelf:
+                    try:
+                        fcntl.flock(shelf, fcntl.LOCK_EX | fcntl.LOCK_NB)
+                        fcntl.flock(shelf, fcntl.LOCK_UN)
+                    except BlockingIOError:
+                        break
+                time.sleep(0.01)
+            time.sleep(0.3)
+            changed = self.before + "x,braid-12 HMPE 6 mm,3 m,1,offcut,,,,\n"
+            self.stock.write_text(changed)
+            _, said = process.communicate(self.jobs.read_text())
+        self.assertEqual(process.returncode, 3, said)
+        self.assertIn("error 506", said)
+        self.assertEqual(self.stock.read_text(), changed)
+
+    def test_a_kill_at_any_instant_leaves_the_old_shelf_or_the_new(self):
+        begun = time.monotonic()
+        self.assertEqual(self.commit().returncode, 0)
+        whole = time.monotonic() - begun
+        after = self.stock.read_text()
+        self.assertNotEqual(after, self.before)
+        chance = random.Random(1)
+        seen = {"old": 0, "new": 0}
+        for attempt in itertools.count():
+            if attempt >= 60 and min(seen.values()) > 0 or attempt >= 400:
+                break
+            self.stock.write_text(self.before)
+            process = subprocess.Popen(
+                [SPLICE, "reel", str(self.jobs), "--shelf", str(self.stock), "--commit"],
+                stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, env=ENVIRONMENT,
+            )  # fmt: skip
+            time.sleep(whole * chance.uniform(0.5, 1.1))
+            process.kill()
+            process.wait()
+            text = self.stock.read_text()
+            self.assertIn(text, (self.before, after))
+            seen["old" if text == self.before else "new"] += 1
+            previous = self.folder / "shelf.csv.previous"
+            self.assertEqual(previous.read_text(), self.before)
+        self.assertGreater(min(seen.values()), 0, seen)
+        self.stock.write_text(self.before)
+        self.assertEqual(self.commit().returncode, 0, "a killed run must not hold the shelf")
+        self.assertEqual(self.stock.read_text(), after)
+
+
+class Stopped(Reel):
+    def hard_job(self):
+        """Pieces that fill their reels without waste, which nobody finds in a hurry."""
+        lines = (PLANTED / "zerowaste_3x40.txt").read_text().split("\n")
+        kinds = int(lines[0])
+        items = [line.split() for line in lines[kinds + 2 :] if line]
+        stocks = [line.split() for line in lines[1 : kinds + 1]]
+        job = self.job(*((f"p{i}", f"{length} mm", count) for i, (length, count) in enumerate(items)))
+        shelf = self.shelf(
+            *(f"s{i},ROPE,{length} mm,{count},reel,0 m,,," for i, (length, count, _) in enumerate(stocks))
+        )
+        return job, shelf
+
+    def test_ctrl_c_prints_the_best_plan_so_far(self):
+        job, shelf = self.hard_job()
+        begun = time.monotonic()
+        process = subprocess.Popen(
+            [SPLICE, "reel", str(job), "--shelf", str(shelf), "--format", "json", "--seconds", "600", "--step", "1 mm"],
+            stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, env=ENVIRONMENT,
+        )  # fmt: skip
+        time.sleep(2)
+        process.send_signal(signal.SIGINT)
+        out, said = process.communicate()
+        self.assertIn(process.returncode, (0, 1), said)
+        self.assertLess(time.monotonic() - begun, 300, "it goes on after Ctrl-C")
+        plan = json.loads(out)
+        self.check_balance(plan)
+        self.assertLessEqual(plan["bound"], plan["value"])
+
+    def test_progress_is_shown_on_a_terminal_and_nowhere_else(self):
+        job, shelf = self.hard_job()
+        words = [SPLICE, "reel", str(job), "--shelf", str(shelf), "--seconds", "3", "--step", "1 mm"]
+        terminal = Terminal([*words, "--output", str(self.folder / "plan")], {"LIBSPLICE_TABLES": TABLES})
+        self.assertTrue(terminal.wait_for(r"planning reels: bound [\d.]+, best [\d.]+, gap [\d.]+ %"))
+        terminal.end()
+        self.assertNotIn("planning", run(*words[1:]).stderr)
+
+
+if __name__ == "__main__":
+    unittest.main(argv=[sys.argv[0], *sys.argv[4:]])
