@@ -54,6 +54,9 @@ TEST(PublishedFiles, AreMostlyNotTheRowsOfOurTables) {
     std::size_t all = 0;
     std::size_t rows = 0;
     for (const auto& entry : std::filesystem::directory_iterator(LIBSPLICE_PUBLISHED_DIR)) {
+        if (entry.path().extension() != ".toml") {
+            continue; // instances of cutting stock, which tests/reel reads
+        }
         const std::string name = entry.path().string();
         const auto text = Input::open(name)->read_all();
         const auto document = parse_toml(*text, name);

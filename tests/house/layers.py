@@ -55,7 +55,6 @@ LIBRARIES = (
     ("toml++", r"toml\+\+|toml\.h"),
     ("JSON", r"nlohmann/"),
     ("QR code", r"qrencode\.h"),
-    ("COIN-OR", r"coin/"),
     ("csv", r"csv\.h"),
     ("Boost.Geometry", r"boost/geometry"),
     ("Boost.Math", r"boost/math"),
