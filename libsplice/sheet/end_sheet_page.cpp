@@ -66,35 +66,51 @@ void write_cautions(Page& page, const Allowance& allowance, UnitSystem units, Ci
     }
 }
 
-void write_end_on(Page& page, const EndSheet& sheet, const Book& book, const SheetOptions& options,
-                  Citing& citing) {
-    const Allowance& allowance = sheet.allowance;
-    page.section("LEDGER");
-    write_ledger(page, ledger_of(allowance), "allowance", options.units, citing);
-    page.section("MARKS");
-    write_marks(page, marks_of(allowance), book.names(), options.units);
-    if (!allowance.taper.empty()) {
-        page.section("TAPER");
-        write_taper(page, allowance, book.names(), options.units);
+/// What each part of an end's sheet says, in whatever order a page wants it.
+struct EndParts {
+    Page& page;
+    const EndSheet& sheet;
+    const Book& book;
+    UnitSystem units;
+    Citing& citing;
+
+    void ledger() const {
+        page.section("LEDGER");
+        write_ledger(page, ledger_of(sheet.allowance), "allowance", units, citing);
     }
-    if (!allowance.values.empty()) {
-        page.section("FIGURES");
-        write_values(page, allowance, book.names(), options.units);
+    void marks() const {
+        page.section("MARKS");
+        write_marks(page, marks_of(sheet.allowance), book.names(), units);
     }
-    page.section("STEPS IN ORDER");
-    write_steps(page, {allowance, book.names(), 0, options.units});
-    page.blank();
-    write_cautions(page, allowance, options.units, citing);
-    page.fact("Strength", allowance.retained ? show_retained(*allowance.retained, citing)
-                                             : std::string("no source says what this end retains"));
-    const auto rules = book.common_rules(sheet.rope);
-    page.fact("Stretch", show_printed_stretch(stretch_of(sheet.rope, rules), citing));
-    page.blank();
-    page.rule('=');
-    write_care(page);
-    page.blank();
-    write_origin(page, book, citing);
-}
+    void figures() const {
+        if (!sheet.allowance.taper.empty()) {
+            page.section("TAPER");
+            write_taper(page, sheet.allowance, book.names(), units);
+        }
+        if (!sheet.allowance.values.empty()) {
+            page.section("FIGURES");
+            write_values(page, sheet.allowance, book.names(), units);
+        }
+    }
+    void work() const {
+        page.section("STEPS IN ORDER");
+        write_steps(page, {sheet.allowance, book.names(), 0, units});
+        page.blank();
+        write_cautions(page, sheet.allowance, units, citing);
+        page.fact("Strength", sheet.allowance.retained
+                                  ? show_retained(*sheet.allowance.retained, citing)
+                                  : std::string("no source says what this end retains"));
+        const auto rules = book.common_rules(sheet.rope);
+        page.fact("Stretch", show_printed_stretch(stretch_of(sheet.rope, rules), citing));
+    }
+    void foot() const {
+        page.blank();
+        page.rule('=');
+        write_care(page);
+        page.blank();
+        write_origin(page, book, citing);
+    }
+};
 
 } // namespace
 
@@ -103,23 +119,36 @@ void write_end_as_text(const EndSheet& sheet, Output& output, const Book& book,
     TextPage page(output);
     Citing citing(book);
     write_title(page, sheet, options.units);
-    write_end_on(page, sheet, book, options, citing);
+    const EndParts parts{page, sheet, book, options.units, citing};
+    parts.ledger();
+    parts.marks();
+    parts.figures();
+    parts.work();
+    parts.foot();
 }
 
 void write_end_as_html(const EndSheet& sheet, Output& output, const Book& book,
                        const SheetOptions& options) {
-    const auto& declaration = sheet.kind.declaration;
-    std::string text = html_start(std::string(declaration.name));
+    std::string text = html_start("One end");
     {
         HtmlPage page(text);
         Citing citing(book);
+        const EndParts parts{page, sheet, book, options.units, citing};
         write_title(page, sheet, options.units);
         page.close();
         text += "<div class=\"draw\">";
-        append_drawing(text, declaration.name, sheet.allowance, sheet.rope.counting_diameter(),
-                       book.names(), options.units);
+        append_drawing(text, sheet.kind.declaration.name, sheet.allowance,
+                       sheet.rope.counting_diameter(), book.names(), options.units);
         text += "</div>\n";
-        write_end_on(page, sheet, book, options, citing);
+        parts.marks();
+        parts.work();
+        page.close();
+        text += "<details><summary>Ledger and figures</summary>\n";
+        parts.ledger();
+        parts.figures();
+        page.close();
+        text += "</details>\n";
+        parts.foot();
     }
     output.write(text);
     output.write(html_finish());

@@ -30,7 +30,7 @@ Polygon box(double from, double to, double half_at_from, double half_at_to) {
 
 /// Round lumps along the knot, as a rope that passes over itself.
 Shape lumps(double from, double to, double half_width) {
-    constexpr int points_of_circle = 24;
+    constexpr int points_of_circle = 16;
     bg::model::multi_point<Point> centres;
     const double length = std::abs(to - from);
     const int count = std::max(1, static_cast<int>(std::lround(length / (1.6 * half_width))));
@@ -72,6 +72,10 @@ std::string outline_path(std::span<const OutlinePart> parts, double y) {
         if (std::abs(part.to - part.from) < 0.01) {
             continue;
         }
+        if (whole.empty()) {
+            whole = shape_of(part);
+            continue;
+        }
         Shape joined;
         bg::union_(whole, shape_of(part), joined);
         whole = std::move(joined);
@@ -80,7 +84,7 @@ std::string outline_path(std::span<const OutlinePart> parts, double y) {
     for (const Polygon& polygon : whole) {
         char command = 'M';
         for (const Point& point : polygon.outer()) {
-            path += command + show_number(point.x(), 2) + ' ' + show_number(y + point.y(), 2);
+            path += command + show_number(point.x(), 1) + ' ' + show_number(y + point.y(), 1);
             command = 'L';
         }
         path += 'Z';
