@@ -42,6 +42,7 @@ struct Back {
     std::size_t row;
     Nanometres length;
     bool whole; ///< a reel that was ordered and not cut into
+    // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes the defaulted comparison for one
     auto operator<=>(const Back&) const = default;
 };
 
