@@ -29,16 +29,8 @@ Branch take_lowest(std::vector<Branch>& branches) {
     return branch;
 }
 
-} // namespace
-
-/// The stock of which the linear programme uses a number farthest from whole; `used` becomes the
-/// numbers.
-std::optional<std::size_t> GoalSearch::most_broken_stock(std::vector<double>& used) const {
-    used.assign(problem_.stocks.size(), 0.0);
-    const auto values = master_.column_values();
-    for (std::size_t c = 0; c < pool_added_; ++c) {
-        used[pool_.columns()[c].stock] += values[pool_first_ + c];
-    }
+/// The stock whose number is farthest from whole.
+std::optional<std::size_t> most_broken(const std::vector<double>& used) {
     std::optional<std::size_t> most;
     double farthest = 1e-5;
     for (std::size_t s = 0; s < used.size(); ++s) {
@@ -50,6 +42,8 @@ std::optional<std::size_t> GoalSearch::most_broken_stock(std::vector<double>& us
     }
     return most;
 }
+
+} // namespace
 
 void GoalSearch::branch(int most_branches) {
     constexpr int rounds_each = 300;
@@ -74,7 +68,8 @@ void GoalSearch::branch(int most_branches) {
         std::vector<double> used;
         std::optional<std::size_t> broken;
         if (!proved() && master_.solve()) {
-            broken = most_broken_stock(used);
+            used = stocks_used();
+            broken = most_broken(used);
             dive(here.limits.highest);
         }
         if (bound_ >= best_.value[0]) {

@@ -44,6 +44,37 @@ void GoalSearch::open_all() {
     }
 }
 
+/// About as many of each stock as the linear programme uses, but whole numbers of them, that cost
+/// less than the best plan and could hold all pieces: of several tries the dearest, which leaves
+/// most room. All stocks where none is found.
+std::vector<std::int64_t> GoalSearch::slightly_cheaper_stocks() {
+    constexpr int tries = 200;
+    const std::vector<std::int64_t> all = everything(problem_).stocks;
+    Nanometres wanted = 0;
+    for (const StockItem& item : problem_.items) {
+        wanted += item.loose ? 0 : (item.length + problem_.kerf) * item.count;
+    }
+    std::vector<std::int64_t> found = all;
+    Amount dearest = -1;
+    for (int i = 0; i < tries; ++i) {
+        std::vector<std::int64_t> stocks = all;
+        Amount cost = 0;
+        Nanometres holds = 0;
+        for (std::size_t s = 0; s < stocks.size(); ++s) {
+            const auto off = static_cast<double>(random_() % 1000) / 250.0 - 1.5; // -1.5 to 2.5
+            const auto about = static_cast<std::int64_t>(relaxed_stocks_[s] + off);
+            stocks[s] = std::clamp<std::int64_t>(about, 0, all[s]);
+            cost += problem_.stocks[s].each[0] * stocks[s];
+            holds += (problem_.stocks[s].length + problem_.kerf) * stocks[s];
+        }
+        if (holds >= wanted && cost < best_.value[0] && cost > dearest) {
+            dearest = cost;
+            found = std::move(stocks);
+        }
+    }
+    return found;
+}
+
 /// Patterns that hold more than remains are no part of the linear programme.
 void GoalSearch::shut_unfit(const Remaining& remaining) {
     for (std::size_t c = 0; c < pool_added_; ++c) {

@@ -300,14 +300,26 @@ void GoalSearch::run(int most_dives) {
     constexpr int until_done = 100'000;
     generate(all, until_done, goal_ == 0);
     best_.bound = goal_ == 0 ? bound_ : best_.bound;
+    relaxed_stocks_ = stocks_used();
     search_whole();
     while (dives_ < most_dives && !proved() && !limits_.reached()) {
-        dive(all.stocks);
+        const bool few = goal_ == 0 && dives_ % 2 == 1;
+        dive(few ? slightly_cheaper_stocks() : all.stocks);
         ++dives_;
         if ((dives_ & (dives_ - 1)) == 0) { // ever more rarely
             search_whole();
         }
     }
+}
+
+/// How many of each stock the linear programme uses.
+std::vector<double> GoalSearch::stocks_used() const {
+    std::vector<double> used(problem_.stocks.size(), 0.0);
+    const auto values = master_.column_values();
+    for (std::size_t c = 0; c < values.size() - pool_first_; ++c) {
+        used[pool_.columns()[c].stock] += values[pool_first_ + c];
+    }
+    return used;
 }
 
 /// The best choice of whole patterns among those that are known.

@@ -58,6 +58,7 @@ class GoalSearch {
     void dive(const std::vector<std::int64_t>& stocks);
     void shut_unfit(const Remaining& remaining);
     void open_all();
+    [[nodiscard]] std::vector<std::int64_t> slightly_cheaper_stocks();
     bool fix_some(PartPlan& part);
     bool fix(PartPlan& part, std::size_t column, std::int64_t times) const;
     void take_loose(PartPlan& part, std::size_t item, std::int64_t count) const;
@@ -67,7 +68,7 @@ class GoalSearch {
     [[nodiscard]] PartPlan nothing_fixed() const;
 
     void search_whole();
-    [[nodiscard]] std::optional<std::size_t> most_broken_stock(std::vector<double>& used) const;
+    [[nodiscard]] std::vector<double> stocks_used() const;
     void keep_if_better(StockPlan plan);
     [[nodiscard]] bool proved() const;
     [[nodiscard]] bool item_rows_are_equal() const;
@@ -87,6 +88,7 @@ class GoalSearch {
     Amount step_ = 1;               ///< of the goal: all prices are multiples
     Amount scale_ = 1;              ///< whole prices are in units of 1/scale
     std::vector<Amount> prices_;    ///< of items, by the last linear programme
+    std::vector<double> relaxed_stocks_; ///< how many the linear programme of the whole uses
     std::minstd_rand random_;
     int dives_ = 0;
 };

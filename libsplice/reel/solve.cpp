@@ -16,7 +16,11 @@ namespace {
 
 constexpr std::int64_t most_exhaustive_pieces = 40;
 constexpr std::int64_t most_exhaustive_steps = 200'000;
+constexpr std::size_t few_items = 100;
+constexpr int most_dives_if_few = 20;
+constexpr int most_dives_at_first = 6;
 constexpr int most_dives_first = 400;
+constexpr int most_dives_before_branching = 30;
 constexpr int most_dives_later = 3;
 constexpr int most_branches = 300;
 constexpr int most_dives_to_place = 20;
@@ -47,12 +51,17 @@ void improve(const StockProblem& problem, std::size_t goal, StockPlan& best,
         return; // the whole is no larger than a part
     }
     std::minstd_rand random;
-    std::size_t pieces = 30;
+    constexpr int most_in_vain = 25;
+    constexpr std::size_t fewest = 30;
+    const auto most =
+        std::min<std::size_t>(90, static_cast<std::size_t>(pieces_of(problem)) * 2 / 3);
+    std::size_t pieces = fewest;
     int in_vain = 0;
-    while (in_vain < 40 && !limits.reached() && !(goal == 0 && best.value[0] <= best.bound)) {
+    while (in_vain < most_in_vain && !limits.reached() &&
+           !(goal == 0 && best.value[0] <= best.bound)) {
         const bool better = improve_part(problem, goal, best, limits, pieces, random);
         in_vain = better ? 0 : in_vain + 1;
-        pieces = better ? 30 : std::min<std::size_t>(pieces + 2, 90);
+        pieces = better ? fewest : std::min(pieces + 2, most);
         if (better && limits.on_progress) {
             limits.on_progress({best.bound, best.value[0]});
         }
@@ -66,8 +75,11 @@ void search_goals(const StockProblem& problem, StockPlan& best, const SearchLimi
     }
     for (std::size_t goal = 0; goal < problem.goals && !limits.reached(); ++goal) {
         GoalSearch search(problem, pool, goal, best, limits);
-        search.run(goal == 0 ? 3 : 1);
+        search.run(goal > 0                            ? 1
+                   : problem.items.size() <= few_items ? most_dives_if_few
+                                                       : most_dives_at_first);
         improve(problem, goal, best, limits);
+        search.run(goal == 0 ? most_dives_before_branching : most_dives_later);
         if (goal == 0 && best.value[0] > best.bound && problem.stocks.size() > 1) {
             search.branch(most_branches);
         }
