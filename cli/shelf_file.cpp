@@ -123,7 +123,7 @@ Result<bool> ShelfFile::write_after(const ReelPlan& plan) const {
     if (!now || *now != text_ || !is_the_file(held_->descriptor, path_)) {
         return Unexpected(changed(path_));
     }
-    const auto kept = write_whole(path_ + ".previous", text_);
+    auto kept = write_whole(path_ + ".previous", text_);
     if (!kept) {
         return kept;
     }

@@ -73,7 +73,7 @@ class RowReader {
     }
 
     std::string needed(ShelfColumn column) {
-        const std::string text(cell(column).text);
+        std::string text(cell(column).text);
         if (text.empty()) {
             const std::string name(names.at(static_cast<std::size_t>(column)));
             add({Code::cell_missing, "a row of the shelf needs its " + name}, column);
