@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <tuple>
 #include <utility>
 
 namespace libsplice::cli {
@@ -42,8 +43,9 @@ struct Back {
     std::size_t row;
     Nanometres length;
     bool whole; ///< a reel that was ordered and not cut into
-    // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes the defaulted comparison for one
-    auto operator<=>(const Back&) const = default;
+    friend bool operator<(const Back& a, const Back& b) {
+        return std::tie(a.row, a.length, a.whole) < std::tie(b.row, b.length, b.whole);
+    }
 };
 
 ShelfRow row_back(const ShelfRow& from, const Back& back, std::int64_t count, Names& names) {

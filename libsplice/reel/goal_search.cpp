@@ -12,8 +12,6 @@ namespace {
 
 /// What a missing piece costs in the master, against the dearest stock.
 constexpr double dearest_piece = 1000.0;
-/// A master's column counts as used from here on.
-constexpr double hardly = 1e-6;
 
 bool has_waste(const Stock& stock, std::size_t goal) {
     return stock.waste[goal];
@@ -35,8 +33,7 @@ GoalSearch::GoalSearch(const StockProblem& problem, ColumnPool& pool, std::size_
       master_(problem.items.size() + problem.stocks.size() + goal),
       most_each_(most_goals, 1) {
     Amount step = 0;
-    for (std::size_t s = 0; s < problem.stocks.size(); ++s) {
-        const Stock& stock = problem.stocks[s];
+    for (const Stock& stock : problem.stocks) {
         stock_limits_.lowest.push_back(0);
         stock_limits_.highest.push_back(stock.available);
         for (std::size_t g = 0; g <= goal; ++g) {

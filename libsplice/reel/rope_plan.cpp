@@ -11,10 +11,6 @@ namespace libsplice {
 
 namespace {
 
-bool all_placed(const StockPlan& plan) {
-    return std::ranges::all_of(plan.unplaced, [](std::int64_t count) { return count == 0; });
-}
-
 Nanometres cut_into(const StockProblem& problem, const StockPlan& plan) {
     Nanometres sum = 0;
     for (const Pattern& pattern : plan.patterns) {
@@ -43,7 +39,7 @@ Answer answer(const ReelQuestion& question, const RopeShare& share, const LeftOu
     // No plan that keeps lots together is cheaper than one that need not.
     free.plan = solve(free.asked.problem, limits);
     kept.plan = solve(kept.asked.problem, limits);
-    if (all_placed(kept.plan)) {
+    if (kept.plan.places_all()) {
         kept.plan.bound = free.plan.bound;
         kept.plan.proved = kept.plan.value[0] <= free.plan.bound;
     } else {
@@ -72,7 +68,7 @@ ReelPlan plan_without(const ReelQuestion& question, const RopeShare& share, cons
     plan.cut_into = cut_into(found.asked.problem, found.plan);
     const StockPlan fit = first_fit(found.asked.problem, everything(found.asked.problem),
                                     FirstFitRule::least_per_length);
-    plan.first_fit = all_placed(fit) ? cut_into(found.asked.problem, fit) : plan.cut_into;
+    plan.first_fit = fit.places_all() ? cut_into(found.asked.problem, fit) : plan.cut_into;
     return plan;
 }
 

@@ -152,7 +152,7 @@ class ProblemBuilder {
             }
         }
         const StockPlan plan = first_fit(part, remaining, FirstFitRule::least_per_length);
-        return std::ranges::all_of(plan.unplaced, [](std::int64_t count) { return count == 0; });
+        return plan.places_all();
     }
 
     bool give(std::vector<bool> stocks, const std::vector<std::size_t>& items) {

@@ -25,15 +25,11 @@ constexpr int most_dives_later = 3;
 constexpr int most_branches = 300;
 constexpr int most_dives_to_place = 20;
 
-bool all_placed(const StockPlan& plan) {
-    return std::ranges::all_of(plan.unplaced, [](std::int64_t count) { return count == 0; });
-}
-
 StockPlan better_first_fit(const StockProblem& problem) {
     StockPlan a = first_fit(problem, everything(problem), FirstFitRule::least_per_length);
     StockPlan b = first_fit(problem, everything(problem), FirstFitRule::least_per_piece);
-    if (all_placed(a) != all_placed(b)) {
-        return all_placed(a) ? a : b;
+    if (a.places_all() != b.places_all()) {
+        return a.places_all() ? a : b;
     }
     return b.value < a.value ? b : a;
 }
@@ -147,7 +143,7 @@ StockPlan solve(const StockProblem& problem, const SearchLimits& limits) {
         return {.patterns = {}, .loose = {}, .unplaced = {}, .proved = true};
     }
     StockPlan first = better_first_fit(problem);
-    if (all_placed(first)) {
+    if (first.places_all()) {
         return meet_goals(problem, std::move(first), limits);
     }
     first = place_most(problem, limits);

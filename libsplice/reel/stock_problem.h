@@ -3,6 +3,7 @@
 
 #include "libsplice/units/quantity.h"
 
+#include <algorithm>
 #include <array>
 #include <atomic>
 #include <chrono>
@@ -78,6 +79,11 @@ struct StockPlan {
     Goals value{};                      ///< of what is placed
     Amount bound = 0;    ///< no plan that places as much is under this in the first goal
     bool proved = false; ///< the first goal's value meets the bound, and no more can be placed
+
+    [[nodiscard]] bool places_all() const {
+        return std::all_of(unplaced.begin(), unplaced.end(),
+                           [](std::int64_t count) { return count == 0; });
+    }
 };
 
 /// How far a search has come.
