@@ -49,11 +49,36 @@ struct Caution {
 
 /// How a span of rope lies, so that a sheet can draw the end without knowing the kind.
 struct Span {
-    enum class Form : unsigned char { straight, loop, buried, tapered, knot, whipped, covered };
+    enum class Form : unsigned char {
+        straight, ///< laid alongside
+        loop,     ///< round an eye
+        buried,
+        tapered,
+        knot,    ///< counted in the crossings of its plainest picture
+        whipped, ///< bound round
+        covered, ///< under a cover or in a fitting
+        turns,   ///< full turns round a spar, a pin or another part
+        half_hitches,
+        crossed, ///< over or through another part
+        tucked,  ///< under other parts, or between strands
+        nipped,  ///< held in small turns of the standing part
+        doubled, ///< a knot tied in doubled rope, counted in the crossings of the knot
+        stitched,
+        seized,
+        clipped,
+        pressed, ///< in a sleeve or shank that is swaged on
+        crimped,
+        sealed, ///< melted
+        core,   ///< the core without its cover
+        ball    ///< inside a ball or bead
+    };
+    static constexpr std::size_t forms = static_cast<std::size_t>(Form::ball) + 1;
     Form form{};
     Nanometres from = 0; ///< from the tail end
     Nanometres to = 0;
-    Nanometres width = 0; ///< diameter of what is seen there
+    Nanometres width = 0;  ///< diameter of what is seen there
+    double count = 0.0;    ///< of turns, tucks, hitches, clips or crossings; 0: not counted
+    Nanometres around = 0; ///< diameter of what it goes round; 0: nothing, or not known
 };
 
 /// A pair of strands dropped from a buried tail.

@@ -35,7 +35,7 @@ constexpr std::string_view closes_caution =
 
 Result<Allowance> work_out(const Request& request) {
     const bool elastic = request.rope.construction == Construction::shock_cord;
-    auto allowance = loop_knot(request, {loop, pin, stub},
+    auto allowance = loop_knot(request, {loop, pin, stub}, {Span::Form::turns, 2.0},
                                elastic ? std::span<const std::string_view>(steps_elastic)
                                        : std::span<const std::string_view>(steps));
     if (allowance && !request.fields.has(pin)) {

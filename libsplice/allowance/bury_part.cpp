@@ -177,8 +177,7 @@ void add_bury_facts(Allowance& allowance, const BuryPart& bury, const Request& r
     if (bury.ends_inside) {
         add_taper_facts(allowance, bury.taper, request, tail_end);
     }
-    allowance.add(
-        Span{Span::Form::buried, taper_start, tail_end + to_nanometres(bury.tail.length), width});
+    allowance.add(Span{bury.seen, taper_start, tail_end + to_nanometres(bury.tail.length), width});
 
     const auto shorter_than = [&](const Figure* figure) {
         return figure != nullptr &&

@@ -64,6 +64,7 @@ struct BuryPart {
     Length minimum; ///< the published minimum of the tail; 0 where none is printed
     Length counted; ///< diameter that the rule's tail, taper, exit and fid are counted in
     Length outside; ///< diameter of what is seen over the bury
+    Span::Form seen = Span::Form::buried; ///< how the tail is drawn: `core` where it has no cover
 };
 
 /// Works the bury out in `rope`, the host itself: the whole rope, or its core. Sheets for covered

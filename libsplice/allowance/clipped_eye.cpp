@@ -95,7 +95,7 @@ Result<Allowance> work_out(const Request& request) {
         return Unexpected(held.error());
     }
     Allowance allowance;
-    const TurnedBackPart turned{*eye_part, held->turn_back, Span::Form::straight};
+    const TurnedBackPart turned{*eye_part, held->turn_back, Span::Form::clipped, held->count};
     allowance.add(Value{ValueName::clips, held->count});
     add_turned_back(allowance, turned);
     allowance.add(Value{ValueName::spacing_m, held->spacing.si()});

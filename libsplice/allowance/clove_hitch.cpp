@@ -83,7 +83,7 @@ Result<Allowance> work_out(const Request& request) {
     if (!hitch) {
         return Unexpected(hitch.error());
     }
-    Allowance allowance = lay_hitch(request, *hitch);
+    Allowance allowance = lay_hitch(request, *hitch, {Span::Form::crossed, hitch->turns - 1.0});
     add_margin(allowance, request, *hitch, is_stitched);
     allowance.steps = is_stitched ? steps_stitched : steps;
     return allowance;

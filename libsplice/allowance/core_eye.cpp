@@ -53,6 +53,7 @@ Result<Allowance> work_out(const Request& request) {
         return Unexpected(eye_part ? bury.error() : eye_part.error());
     }
     bury->outside = over_cover(rope, core_part->diameter);
+    bury->seen = Span::Form::core;
     auto allowance = eye_with_bury(request, *eye_part, *bury);
     add_slip_knot(allowance, request);
     add_small_rope_caution(allowance, request,

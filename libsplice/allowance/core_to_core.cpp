@@ -38,11 +38,12 @@ Result<Allowance> work_out(const Request& request) {
     if (!core_part) {
         return Unexpected(core_part.error());
     }
-    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs, strands},
-                                core_part->diameter, request.rope.counting_diameter());
+    auto bury = read_bury(request, {tail, taper, exit, setting, pairs, strands},
+                          core_part->diameter, request.rope.counting_diameter());
     if (!bury) {
         return Unexpected(bury.error());
     }
+    bury->seen = Span::Form::core;
     Allowance side = buried_side(request, *bury, Cut::shears);
     add_stitching(side, request, core_part->diameter);
     add_grip(side, *bury, request);

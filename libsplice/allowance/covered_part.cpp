@@ -121,6 +121,12 @@ Result<Allowance> covered_eye(const Request& request, CoveredFields fields, Exit
     add_eye_marks(allowance, *eye, near_throat);
     add_covered_marks(allowance, *part);
     add_covered_facts(allowance, *part, request, tail_end);
+    const bool into_each_other = exit_from == ExitFrom::core_entry;
+    allowance.add(Span{Span::Form::buried, tail_end + to_nanometres(part->taper), near_throat,
+                       to_nanometres(eye->rope), into_each_other ? 1.0 : 2.0});
+    if (into_each_other) {
+        add_crossing(allowance, 2.0, near_throat, eye->rope);
+    }
     add_eye_facts(allowance, *eye, request, near_throat);
     add_slip_knot(allowance, request);
     add_retained(allowance, request);

@@ -20,7 +20,7 @@ constexpr std::array<std::string_view, 4> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    return hitch(request, {spar, std::nullopt, stub}, steps);
+    return hitch(request, {spar, std::nullopt, stub}, {Span::Form::half_hitches, 1.0}, steps);
 }
 
 } // namespace

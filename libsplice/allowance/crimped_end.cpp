@@ -77,7 +77,7 @@ Result<Allowance> work_out(const Request& request) {
     allowance.add(Value{ValueName::crimp_m, held.length.si()});
     allowance.add(Value{ValueName::stub_m, left->length.si()});
     allowance.add(
-        Span{Span::Form::covered, far_side, allowance.standing_mark, to_nanometres(cord)});
+        Span{Span::Form::crimped, far_side, allowance.standing_mark, to_nanometres(cord)});
     add_retained(allowance, request);
     allowance.steps =
         steps_for(request.fields.has(form) ? static_cast<std::size_t>(request.fields.at(form)) : 0);

@@ -21,7 +21,7 @@ constexpr std::array<std::string_view, 5> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    return loop_knot(request, {loop, pin, stub}, steps);
+    return loop_knot(request, {loop, pin, stub}, {Span::Form::nipped, 2.0}, steps);
 }
 
 } // namespace

@@ -30,7 +30,7 @@ constexpr std::array<std::string_view, 4> steps_elastic{
 
 Result<Allowance> work_out(const Request& request) {
     const bool elastic = request.rope.construction == Construction::shock_cord;
-    return stopper_knot(request, {set, stub}, elastic ? steps_elastic : steps);
+    return stopper_knot(request, {set, stub}, 5.0, elastic ? steps_elastic : steps);
 }
 
 } // namespace

@@ -89,6 +89,7 @@ Result<Allowance> side_of_braid(const Request& request) {
     side.fid_reach = to_nanometres(bury->exit);
     side.add(Mark{MarkName::core_exit, side.standing_mark + side.fid_reach});
     add_bury_facts(side, *bury, request, tail_end);
+    add_crossing(side, 2.0, side.standing_mark, rope);
     side.add(Value{ValueName::short_section_m, section.length.si()});
     side.steps = steps_braid;
     return side;

@@ -44,6 +44,7 @@ Result<Allowance> work_out(const Request& request) {
     allowance.add(Mark{MarkName::crossing, allowance.standing_mark});
     add_bury_marks(allowance, *bury);
     add_bury_facts(allowance, *bury, request, tail_end);
+    add_crossing(allowance, 1.0, allowance.standing_mark, bury->rope);
     add_stitching(allowance, request, bury->rope);
     add_grip(allowance, *bury, request);
     add_retained(allowance, request);

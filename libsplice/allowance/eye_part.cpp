@@ -123,8 +123,11 @@ void add_eye_facts(Allowance& allowance, const EyePart& eye, const Request& requ
     if (eye.legs > Length()) {
         allowance.add(Value{ValueName::legs_m, eye.legs.si()});
     }
-    allowance.add(Span{Span::Form::loop, near_throat, near_throat + to_nanometres(eye.rope_round),
-                       to_nanometres(eye.rope)});
+    allowance.add(Span{.form = Span::Form::loop,
+                       .from = near_throat,
+                       .to = near_throat + to_nanometres(eye.rope_round),
+                       .width = to_nanometres(eye.rope),
+                       .around = to_nanometres(eye.pin)});
     if (!(eye.pin > Length())) {
         return;
     }

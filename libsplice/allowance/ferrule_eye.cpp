@@ -38,7 +38,7 @@ Result<Allowance> work_out(const Request& request) {
         return Unexpected(eye_part.error());
     }
     const TurnedBackPart turned{*eye_part, from_job(Length(request.fields.at(turn_back))),
-                                Span::Form::covered};
+                                Span::Form::pressed};
     Allowance allowance;
     add_turned_back(allowance, turned);
     add_turned_back_facts(allowance, turned, request);

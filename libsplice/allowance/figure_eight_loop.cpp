@@ -20,7 +20,8 @@ constexpr std::array<std::string_view, 5> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    return loop_knot(request, {loop, pin, stub}, steps, KnotLies::both_sides);
+    return loop_knot(request, {loop, pin, stub}, {Span::Form::doubled, 4.0}, steps,
+                     KnotLies::both_sides);
 }
 
 } // namespace

@@ -21,7 +21,7 @@ constexpr std::array<std::string_view, 5> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    return hitch(request, {pin, turns, stub, ValueName::pin_m}, steps);
+    return hitch(request, {pin, turns, stub, ValueName::pin_m}, {Span::Form::tucked, 1.0}, steps);
 }
 
 } // namespace

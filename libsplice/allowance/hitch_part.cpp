@@ -43,7 +43,7 @@ void add_load_past(Allowance& allowance, const Request& request) {
     }
 }
 
-Allowance lay_hitch(const Request& request, const HitchPart& hitch) {
+Allowance lay_hitch(const Request& request, const HitchPart& hitch, Finish finish) {
     const Nanometres width = to_nanometres(request.rope.counting_diameter());
     const SourcedLength turns = from_geometry(hitch.turn.rope * hitch.turns);
 
@@ -64,20 +64,21 @@ Allowance lay_hitch(const Request& request, const HitchPart& hitch) {
     allowance.add(Value{ValueName::stub_m, hitch.stub.length.si()});
     allowance.add(
         Value{ValueName::bend_ratio, hitch.turn.around / request.rope.counting_diameter()});
-    allowance.add(Span{Span::Form::knot, far_side, turns_end, width});
-    allowance.add(Span{Span::Form::loop, turns_end, allowance.standing_mark, width});
+    allowance.add(Span{finish.form, far_side, turns_end, width, finish.count, finish.around});
+    allowance.add(Span{Span::Form::turns, turns_end, allowance.standing_mark, width, hitch.turns,
+                       to_nanometres(hitch.turn.around)});
     add_slip_caution(allowance, request);
     add_retained(allowance, request);
     return allowance;
 }
 
-Result<Allowance> hitch(const Request& request, HitchFields fields,
+Result<Allowance> hitch(const Request& request, HitchFields fields, Finish finish,
                         std::span<const std::string_view> steps) {
     const auto part = read_hitch(request, fields);
     if (!part) {
         return Unexpected(part.error());
     }
-    Allowance allowance = lay_hitch(request, *part);
+    Allowance allowance = lay_hitch(request, *part, finish);
     allowance.steps = steps;
     return allowance;
 }

@@ -48,6 +48,13 @@ struct Turn {
     Length rope;   ///< rope that it takes
 };
 
+/// What ends a hitch beyond its turns.
+struct Finish {
+    Span::Form form = Span::Form::half_hitches;
+    double count = 1.0;
+    Nanometres around = 0; ///< diameter of what it goes round; 0: nothing of its own
+};
+
 /// A hitch's measures.
 struct HitchPart {
     ValueName around_name = ValueName::spar_m;
@@ -71,10 +78,10 @@ void add_load_past(Allowance& allowance, const Request& request);
 
 /// All of a hitch but its steps: from the tail's end stub, hitch and turns, to the load side, from
 /// which it is measured. In slippery rope with the slip caution.
-[[nodiscard]] Allowance lay_hitch(const Request& request, const HitchPart& hitch);
+[[nodiscard]] Allowance lay_hitch(const Request& request, const HitchPart& hitch, Finish finish);
 
 /// A plain hitch, read and laid, with its steps.
-[[nodiscard]] Result<Allowance> hitch(const Request& request, HitchFields fields,
+[[nodiscard]] Result<Allowance> hitch(const Request& request, HitchFields fields, Finish finish,
                                       std::span<const std::string_view> steps);
 
 } // namespace libsplice

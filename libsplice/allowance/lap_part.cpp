@@ -29,7 +29,11 @@ Result<Allowance> eye_with_lap(const Request& request, const EyePart& eye, const
     allowance.bury_reach = to_nanometres(lap.tail.length);
     allowance.add(Value{ValueName::tail_m, lap.tail.length.si()});
     allowance.add(Value{lap.held_value, lap.held.si()});
-    allowance.add(Span{Span::Form::straight, tail_end, near_throat, to_nanometres(eye.rope)});
+    const Nanometres width = to_nanometres(eye.rope);
+    if (near_throat - held > tail_end) {
+        allowance.add(Span{Span::Form::straight, tail_end, near_throat - held, width});
+    }
+    allowance.add(Span{lap.holds, near_throat - held, near_throat, width});
     add_eye_facts(allowance, eye, request, near_throat);
     add_retained(allowance, request);
     return allowance;

@@ -12,6 +12,7 @@ struct LapPart {
     Length held;          ///< from the throat, how far the stitching or the first seizing reaches
     MarkName held_mark{}; ///< where that ends on the standing part
     ValueName held_value{};
+    Span::Form holds{}; ///< stitched or seized
 };
 
 /// The allowance of an eye whose tail lies along the standing part, all but its steps. The tail's

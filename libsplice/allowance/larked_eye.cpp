@@ -78,6 +78,18 @@ Result<EyePart> read_flat_eye(const Request& request, Length rope, Length used) 
     return shape_eye(request, inside, given ? cited_job : stand->source, Length(), rope);
 }
 
+/// The crown's rope, both legs of it, lies in the two turns.
+void add_turns_on_bar(Allowance& allowance, const Bar& bar, Length used, Length rope) {
+    for (const Mark& mark : allowance.marks) {
+        if (mark.name == MarkName::crown) {
+            const Nanometres leg = to_nanometres(used);
+            allowance.add(Span{Span::Form::turns, mark.from_tail_end - leg,
+                               mark.from_tail_end + leg, to_nanometres(rope), 2.0,
+                               to_nanometres(bar.diameter)});
+        }
+    }
+}
+
 /// The finished length ends at the bar, not at the crown of the eye as it was spliced.
 void move_bearing_to_bar(Allowance& allowance, const Bar& bar, Length used,
                          const SourcedLength& draw) {
@@ -110,6 +122,7 @@ Result<Allowance> work_out(const Request& request) {
     }
     auto allowance = eye_with_bury(request, *flat, *bury);
     move_bearing_to_bar(allowance, *bar, used, draw);
+    add_turns_on_bar(allowance, *bar, used, rope);
     if (bar->spread > Length()) {
         allowance.add(
             row_of(Item::soft_eye, {{}, bar->spread, SpreadOrigin::stated_guess, bar->source}));

@@ -118,8 +118,9 @@ Result<Allowance> work_out(const Request& request) {
     allowance.standing_mark = turns_end + to_nanometres(round.length);
     allowance.add(Mark{MarkName::turns_end, turns_end});
     allowance.add(Mark{MarkName::load_side, allowance.standing_mark});
-    allowance.add(Span{Span::Form::knot, tail_end, turns_end, width});
-    allowance.add(Span{Span::Form::loop, turns_end, allowance.standing_mark, width});
+    allowance.add(Span{Span::Form::half_hitches, tail_end, turns_end, width, lashing->hitches});
+    allowance.add(Span{Span::Form::turns, turns_end, allowance.standing_mark, width, lashing->turns,
+                       to_nanometres(Length(request.fields.at(spar)))});
     add_values(allowance, request, *lashing);
     add_finish_caution(allowance, request);
     allowance.steps = request.fields.has(gap) ? steps_two : steps;

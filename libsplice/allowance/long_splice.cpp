@@ -93,8 +93,8 @@ Result<Allowance> work_out(const Request& request) {
     side.add(Value{ValueName::crown_m, a_crown.si()});
     side.add(Value{ValueName::unlay_m, unlaid->length.si()});
     side.add(Value{ValueName::strand_unlay_m, one_strand.si()});
-    side.add(Span{Span::Form::tapered, tail_end, side.standing_mark,
-                  to_nanometres(request.rope.counting_diameter())});
+    side.add(Span{Span::Form::crossed, tail_end, side.standing_mark,
+                  to_nanometres(request.rope.counting_diameter()), *count});
     add_retained(side, request);
     side.steps = steps;
     count_both_sides(side);

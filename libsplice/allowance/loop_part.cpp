@@ -24,7 +24,7 @@ void add_loop_marks(Allowance& allowance, const EyePart& loop, Nanometres near, 
 
 } // namespace
 
-Result<Allowance> loop_knot(const Request& request, LoopFields fields,
+Result<Allowance> loop_knot(const Request& request, LoopFields fields, LoopKnot drawn,
                             std::span<const std::string_view> steps, KnotLies lies) {
     const Length rope = request.rope.counting_diameter();
     auto loop = read_eye(request, {fields.loop, fields.pin}, rope);
@@ -53,7 +53,7 @@ Result<Allowance> loop_knot(const Request& request, LoopFields fields,
     allowance.add(Value{ValueName::knot_m, in_knot.length.si()});
     allowance.add(Value{ValueName::stub_m, stub->length.si()});
     add_eye_facts(allowance, *loop, request, near);
-    allowance.add(Span{Span::Form::knot, far_side, near, to_nanometres(rope)});
+    allowance.add(Span{drawn.form, far_side, near, to_nanometres(rope), drawn.count});
     add_slip_caution(allowance, request);
     add_retained(allowance, request);
     allowance.steps = steps;

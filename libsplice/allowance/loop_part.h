@@ -29,9 +29,15 @@ struct LoopFields {
 /// side of the loop; a loop of doubled rope has a half of its knot on either side.
 enum class KnotLies : std::uint8_t { tail_side, both_sides };
 
+/// How a loop knot is drawn.
+struct LoopKnot {
+    Span::Form form = Span::Form::nipped;
+    double count = 1.0;
+};
+
 /// A loop knot with its steps: the loop as an eye without a throat of its own, the rope beyond its
 /// two legs, and the stub. In slippery rope with the slip caution. Faults name `loop`.
-[[nodiscard]] Result<Allowance> loop_knot(const Request& request, LoopFields fields,
+[[nodiscard]] Result<Allowance> loop_knot(const Request& request, LoopFields fields, LoopKnot knot,
                                           std::span<const std::string_view> steps,
                                           KnotLies lies = KnotLies::tail_side);
 

@@ -19,7 +19,7 @@ constexpr std::array<std::string_view, 4> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    return stopper_knot(request, {set, stub}, steps);
+    return stopper_knot(request, {set, stub}, 3.0, steps);
 }
 
 } // namespace

@@ -76,6 +76,12 @@ Nanometres add_cutting_loss(Allowance& allowance, const Request& request, Cut cu
     return row.length;
 }
 
+void add_crossing(Allowance& allowance, double count, Nanometres at, Length rope) {
+    const Nanometres start = at - to_nanometres(rope * count);
+    allowance.add(
+        Span{Span::Form::crossed, std::max<Nanometres>(start, 0), at, to_nanometres(rope), count});
+}
+
 void set_value(Allowance& allowance, ValueName name, Length length) {
     for (Value& value : allowance.values) {
         if (value.name == name) {

@@ -69,6 +69,10 @@ struct FieldRange {
 /// has none.
 [[nodiscard]] Nanometres add_cutting_loss(Allowance& allowance, const Request& request, Cut cut);
 
+/// Shows, just before `at`, that the tail passes over or through other parts, `count` times, a
+/// diameter each.
+void add_crossing(Allowance& allowance, double count, Nanometres at, Length rope);
+
 /// Replaces a value that a part has added.
 void set_value(Allowance& allowance, ValueName name, Length length);
 

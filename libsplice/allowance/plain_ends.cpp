@@ -100,6 +100,10 @@ Result<Allowance> work_out_heat_sealed(const Request& request) {
                                 "core_back"});
     }
     Allowance allowance = plain_end(request, Cut::heat);
+    // The melted end is drawn a diameter long.
+    const Nanometres width = to_nanometres(request.rope.counting_diameter());
+    allowance.add(
+        Span{Span::Form::sealed, allowance.standing_mark, allowance.standing_mark + width, width});
     allowance.steps = sealed_steps;
     if (!spoils && !request.fields.has(core_back)) {
         return allowance;

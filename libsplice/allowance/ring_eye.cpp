@@ -144,6 +144,19 @@ void move_bearing_to_bore(Allowance& allowance, const Ring& ring) {
     }
 }
 
+/// The closing holds both legs, next to the ring.
+void add_closing(Allowance& allowance, const Ring& ring, const EyePart& eye,
+                 Nanometres near_throat) {
+    const auto form = ring.stitched ? Span::Form::stitched : Span::Form::seized;
+    const Nanometres width = to_nanometres(eye.rope);
+    const Nanometres ends = near_throat + to_nanometres(eye.legs);
+    const Nanometres far_throat = allowance.standing_mark;
+    const Nanometres begins = ends - to_nanometres(ring.closing);
+    allowance.add(Span{form, begins, ends, width});
+    allowance.add(
+        Span{form, far_throat - (ends - near_throat), far_throat - (begins - near_throat), width});
+}
+
 Result<Allowance> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto ring = read_ring(request, rope);
@@ -157,6 +170,8 @@ Result<Allowance> work_out(const Request& request) {
     }
     auto allowance = eye_with_bury(request, *eye_part, *bury);
     move_bearing_to_bore(allowance, *ring);
+    add_closing(allowance, *ring, *eye_part,
+                allowance.standing_mark - to_nanometres(eye_part->rope_round));
     allowance.add(Value{ValueName::groove_m, ring->groove.si()});
     allowance.add(Value{ValueName::bore_m, (ring->groove - ring->wall * 2.0).si()});
     allowance.add(

@@ -20,7 +20,7 @@ constexpr std::array<std::string_view, 4> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    return hitch(request, {spar, turns, stub}, steps);
+    return hitch(request, {spar, turns, stub}, {Span::Form::crossed, 2.0}, steps);
 }
 
 } // namespace

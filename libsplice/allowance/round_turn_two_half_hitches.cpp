@@ -19,7 +19,7 @@ constexpr std::array<std::string_view, 4> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    auto allowance = hitch(request, {spar, turns, stub}, steps);
+    auto allowance = hitch(request, {spar, turns, stub}, {Span::Form::half_hitches, 2.0}, steps);
     if (allowance) {
         add_load_past(*allowance, request);
     }

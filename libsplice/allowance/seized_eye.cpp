@@ -40,9 +40,10 @@ Result<Allowance> work_out(const Request& request) {
     if (!eye_part || !end || !bound) {
         return Unexpected(!eye_part ? eye_part.error() : !end ? end.error() : bound.error());
     }
-    auto allowance =
-        eye_with_lap(request, *eye_part,
-                     {*end, bound->length, MarkName::seizing_end, ValueName::seizing_m}, "tail");
+    auto allowance = eye_with_lap(
+        request, *eye_part,
+        {*end, bound->length, MarkName::seizing_end, ValueName::seizing_m, Span::Form::seized},
+        "tail");
     if (allowance) {
         add_untested_caution(*allowance, request);
         allowance->steps = steps;

@@ -71,7 +71,7 @@ Result<Allowance> overlapped_side(const Request& request) {
     side.add(Mark{MarkName::overlap_end, end});
     side.bury_reach = end - side.standing_mark;
     side.add(Value{ValueName::overlap_m, whole->length.si()});
-    side.add(Span{Span::Form::straight, tail_end, end, to_nanometres(rope)});
+    side.add(Span{Span::Form::stitched, tail_end, end, to_nanometres(rope)});
     side.steps = steps_overlap;
     return side;
 }

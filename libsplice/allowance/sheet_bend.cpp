@@ -43,7 +43,7 @@ Result<Allowance> work_out(const Request& request) {
     if (!bend) {
         return Unexpected(bend.error());
     }
-    Allowance allowance = lay_hitch(request, *bend);
+    Allowance allowance = lay_hitch(request, *bend, {Span::Form::nipped, 1.0});
     allowance.steps = steps;
     return allowance;
 }

@@ -21,7 +21,7 @@ constexpr std::array<std::string_view, 5> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    return stopper_knot(request, {set, stub}, steps);
+    return stopper_knot(request, {set, stub}, 6.0, steps);
 }
 
 } // namespace

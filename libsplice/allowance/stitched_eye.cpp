@@ -37,9 +37,10 @@ Result<Allowance> work_out(const Request& request) {
     if (!eye_part || !lap) {
         return Unexpected(eye_part ? lap.error() : eye_part.error());
     }
-    auto allowance =
-        eye_with_lap(request, *eye_part,
-                     {*lap, lap->length, MarkName::lap_end, ValueName::overlap_m}, "overlap");
+    auto allowance = eye_with_lap(
+        request, *eye_part,
+        {*lap, lap->length, MarkName::lap_end, ValueName::overlap_m, Span::Form::stitched},
+        "overlap");
     if (allowance) {
         add_untested_caution(*allowance, request);
         allowance->steps = steps;

@@ -62,17 +62,22 @@ Allowance lay_stopper(const Request& request, const StopperPart& stopper) {
     }
     allowance.add(Value{ValueName::stub_m, stopper.stub.length.si()});
     allowance.add(Span{Span::Form::straight, tail_end, far_side, width});
-    allowance.add(Span{Span::Form::knot, far_side, face, width});
+    allowance.add(
+        Span{stopper.drawn.form, far_side, face, width, stopper.drawn.count, stopper.drawn.around});
+    if (stopper.ball) {
+        allowance.add(Span{Span::Form::ball, face, allowance.standing_mark, width});
+    }
     add_retained(allowance, request);
     return allowance;
 }
 
-Result<Allowance> stopper_knot(const Request& request, StopperFields fields,
+Result<Allowance> stopper_knot(const Request& request, StopperFields fields, double crossings,
                                std::span<const std::string_view> steps) {
-    const auto stopper = read_stopper(request, fields);
+    auto stopper = read_stopper(request, fields);
     if (!stopper) {
         return Unexpected(stopper.error());
     }
+    stopper->drawn.count = crossings;
     Allowance allowance = lay_stopper(request, *stopper);
     allowance.steps = steps;
     return allowance;

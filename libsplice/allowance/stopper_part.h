@@ -30,6 +30,7 @@ struct StopperPart {
     SourcedLength knot;                ///< rope used up: its length less the distance of its ends
     std::optional<SourcedLength> body; ///< length along the rope, where `knot` leaves it out
     SourcedLength stub;
+    Span drawn{Span::Form::knot}; ///< how the knot is drawn: its form, count and what it goes round
 };
 
 [[nodiscard]] Result<StopperPart> read_stopper(const Request& request, StopperFields fields);
@@ -38,7 +39,9 @@ struct StopperPart {
 [[nodiscard]] Allowance lay_stopper(const Request& request, const StopperPart& stopper);
 
 /// A plain stopper knot, read and laid, with its steps.
+/// `crossings` are those of its plainest picture.
 [[nodiscard]] Result<Allowance> stopper_knot(const Request& request, StopperFields fields,
+                                             double crossings,
                                              std::span<const std::string_view> steps);
 
 } // namespace libsplice

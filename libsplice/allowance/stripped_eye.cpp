@@ -66,6 +66,7 @@ struct CoverPart {
     Length from_bearing; ///< on the finished line
     SourcedLength tail;
     SourcedLength take_up;
+    Length over; ///< diameter of the core
 };
 
 /// The cover's tail keeps its section over its first half and is thinned to nothing over the other.
@@ -91,6 +92,7 @@ Result<CoverPart> read_cover(const Request& request, const CorePart& core,
         return Unexpected(tail ? gap.error() : tail.error());
     }
     cover.tail = *tail;
+    cover.over = core.diameter;
     const auto take_up = take_up_over_cover(request, core, cover.tail.length);
     if (!take_up) {
         return Unexpected(take_up.error());
@@ -119,6 +121,7 @@ Result<CoverPart> read_cover(const Request& request, const CorePart& core,
 void add_cover(Allowance& allowance, const CoverPart& cover) {
     const Nanometres end = allowance.standing_mark + to_nanometres(cover.from_throat);
     allowance.add(Mark{MarkName::cover_end, end});
+    allowance.add(Span{Span::Form::core, allowance.standing_mark, end, to_nanometres(cover.over)});
     allowance.add(row_of(Item::cover_take_up, cover.take_up, Group::take_up));
     allowance.add(Value{ValueName::cover_tail_m, cover.tail.length.si()});
     allowance.add(Value{ValueName::cover_end_m, cover.from_bearing.si()});

@@ -59,7 +59,7 @@ Result<Allowance> work_out(const Request& request) {
     allowance.add(Value{ValueName::shank_m, to_mouth.length.si()});
     allowance.add(Value{ValueName::insertion_m, inside.length.si()});
     allowance.add(Value{ValueName::growth_m, grown.length.si()});
-    allowance.add(Span{Span::Form::covered, 0, allowance.standing_mark,
+    allowance.add(Span{Span::Form::pressed, 0, allowance.standing_mark,
                        to_nanometres(request.rope.diameter)});
     add_retained(allowance, request);
     allowance.steps = steps;

@@ -92,8 +92,13 @@ Nanometres add_tucks(Allowance& allowance, const TuckPart& tucks, const Request&
     allowance.add(Value{ValueName::unlay_m, tucks.unlaid.length.si()});
     allowance.add(Value{ValueName::stub_m, tucks.stub.length.si()});
     allowance.add(Value{ValueName::tail_m, (tucks.unlaid.length + tucks.stub.length).si()});
-    allowance.add(Span{Span::Form::tapered, tail_end, unlay,
-                       to_nanometres(request.rope.counting_diameter())});
+    const Nanometres width = to_nanometres(request.rope.counting_diameter());
+    const Nanometres last_tuck = tail_end + to_nanometres(tucks.stub.length);
+    if (last_tuck > tail_end) {
+        allowance.add(Span{Span::Form::straight, tail_end, last_tuck, width});
+    }
+    allowance.add(Span{Span::Form::tucked, last_tuck, unlay, width,
+                       tucks.count + tucks.singles + tucks.halves});
     return unlay;
 }
 

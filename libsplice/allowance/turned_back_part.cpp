@@ -10,7 +10,7 @@ void add_turned_back(Allowance& allowance, const TurnedBackPart& part) {
     allowance.add(row_of(Item::turn_back, part.turned));
     add_eye_marks(allowance, part.eye, start, {.near = MarkName::turn_back});
     allowance.add(Value{ValueName::turn_back_m, part.turned.length.si()});
-    allowance.add(Span{part.held, 0, start, to_nanometres(part.eye.rope)});
+    allowance.add(Span{part.held, 0, start, to_nanometres(part.eye.rope), part.count});
 }
 
 void add_turned_back_facts(Allowance& allowance, const TurnedBackPart& part,

@@ -10,7 +10,8 @@ namespace libsplice {
 struct TurnedBackPart {
     EyePart eye;
     SourcedLength turned; ///< from the throat to the wire's end
-    Span::Form held{};    ///< how the turned-back wire is seen: beside the other, or covered
+    Span::Form held{};    ///< what holds the turned-back wire: clips, or a sleeve
+    double count = 1.0;   ///< of clips or sleeves
 };
 
 /// Rows, marks, the value and the span of the turn-back. The mark at the near throat is where the

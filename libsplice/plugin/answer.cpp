@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <cstring>
 
 namespace libsplice {
 
@@ -29,10 +30,22 @@ bool within(double value, double lowest, double highest) {
     return std::isfinite(value) && value >= lowest && value <= highest;
 }
 
-/// Rows and spans have not grown since their first layout.
-template <class Record>
-bool is_whole(const Record* record) {
-    return record != nullptr && record->size >= sizeof(Record);
+constexpr double most_counted = 1000.0;
+
+/// Rows have not grown since their first layout.
+bool is_whole(const splice_plugin_row* row) {
+    return row != nullptr && row->size >= sizeof(*row);
+}
+/// In their first layout spans ended before `count`.
+bool is_whole(const splice_plugin_span* span) {
+    return span != nullptr && span->size >= offsetof(splice_plugin_span, count);
+}
+
+/// The span with what its layout lacks left at 0.
+splice_plugin_span in_full(const splice_plugin_span& given) {
+    splice_plugin_span span{};
+    std::memcpy(&span, &given, std::min<std::size_t>(given.size, sizeof(span)));
+    return span;
 }
 
 } // namespace
@@ -60,7 +73,7 @@ splice_plugin_sink_1 AnswerReader::sink() {
     sink.span = [](void* host, const splice_plugin_span* span) {
         auto& reader = *static_cast<AnswerReader*>(host);
         if (is_whole(span)) {
-            reader.add_span(*span);
+            reader.add_span(in_full(*span));
         } else {
             reader.fail(Code::plug_in_size, "a span is null or of a wrong size");
         }
@@ -127,16 +140,18 @@ void AnswerReader::add_caution(std::uint32_t caution) {
 }
 
 void AnswerReader::add_span(const splice_plugin_span& span) {
-    if (!has_room("form of a span", span.form, SPLICE_COVERED + 1, allowance_.shape.size(),
-                  most_spans) ||
+    if (!has_room("form of a span", span.form, Span::forms, allowance_.shape.size(), most_spans) ||
         !is_number(span.from_m, 0.0, longest, "a span's start") ||
         !is_number(span.to_m, span.from_m, longest, "a span's end") ||
-        !is_number(span.width_m, 0.0, widest, "a span's width")) {
+        !is_number(span.width_m, 0.0, widest, "a span's width") ||
+        !is_number(span.count, 0.0, most_counted, "a span's count") ||
+        !is_number(span.around_m, 0.0, longest, "what a span goes round")) {
         return;
     }
     allowance_.add(Span{Span::Form(span.form), cutting_loss_ + to_nanometres(Length(span.from_m)),
                         cutting_loss_ + to_nanometres(Length(span.to_m)),
-                        to_nanometres(Length(span.width_m))});
+                        to_nanometres(Length(span.width_m)), span.count,
+                        to_nanometres(Length(span.around_m))});
 }
 
 void AnswerReader::finish(const splice_plugin_answer& answer) {

@@ -4,6 +4,7 @@
 #include "libsplice/cut/layout.h"
 #include "libsplice/sheet/html_text.h"
 #include "libsplice/sheet/outline.h"
+#include "libsplice/sheet/span_look.h"
 #include "libsplice/sheet/stacking.h"
 #include "libsplice/sheet/words.h"
 
@@ -60,53 +61,15 @@ Nanometres shown_length(const DrawnEnd& end) {
     return length + length / 20;
 }
 
-std::string_view caption_of(Span::Form form) {
-    switch (form) {
-    case Span::Form::loop:
-        return "round the eye or turns";
-    case Span::Form::buried:
-        return "goes inside";
-    case Span::Form::tapered:
-        return "thinned";
-    case Span::Form::knot:
-        return "in the knot";
-    case Span::Form::whipped:
-        return "whipped";
-    case Span::Form::covered:
-        return "under cover";
-    case Span::Form::straight:
-        break;
-    }
-    return "laid alongside";
-}
-
-std::string_view pattern_of(Span::Form form) {
-    switch (form) {
-    case Span::Form::loop:
-        return "p-loop";
-    case Span::Form::buried:
-    case Span::Form::tapered:
-        return "p-inside";
-    case Span::Form::knot:
-        return "p-knot";
-    case Span::Form::whipped:
-        return "p-whipped";
-    case Span::Form::covered:
-        return "p-covered";
-    case Span::Form::straight:
-        break;
-    }
-    return "p-straight";
-}
-
 OutlinePart part_of(const Span& span, const Scale& scale, Nanometres over, double units_of_width) {
     OutlinePart part{OutlinePart::Form::even, scale.x(over + span.from), scale.x(over + span.to),
                      std::clamp(0.5 * units_of_width * static_cast<double>(span.width),
                                 0.4 * half_rope, 2.0 * half_rope)};
     if (span.form == Span::Form::tapered) {
         part.form = OutlinePart::Form::pointed;
-    } else if (span.form == Span::Form::knot) {
+    } else if (span.form == Span::Form::knot || span.form == Span::Form::doubled) {
         part.form = OutlinePart::Form::bulging;
+        part.lumps = static_cast<int>(std::lround(span.count));
     }
     return part;
 }
@@ -163,7 +126,7 @@ class Drawing {
 
     std::string caption(const DrawnEnd& end, std::size_t span) const {
         const Span& of = end.allowance->shape[span];
-        return std::string(caption_of(of.form)) + ' ' + show_length(of.to - of.from, units_);
+        return words_of(of, units_) + ": " + show_length(of.to - of.from, units_);
     }
 
     static std::string over_caption(const DrawnEnd& end) {
@@ -217,10 +180,13 @@ class Drawing {
         }
         into_ += "<path class=\"o\" d=\"" + outline_path(parts, rope_) + "\"/>";
         for (const Span& span : end.allowance->shape) {
-            fill(part_of(span, scale, end.over, units_of_width_), pattern_of(span.form));
+            append_look(into_, span, part_of(span, scale, end.over, units_of_width_), rope_);
         }
         if (end.over > 0) {
-            fill({OutlinePart::Form::even, scale.x(0), scale.x(end.over), half_rope}, "p-over");
+            const OutlinePart over{OutlinePart::Form::even, scale.x(0), scale.x(end.over),
+                                   half_rope};
+            into_ += "<path fill=\"url(#p-over)\" d=\"" + outline_path(std::span(&over, 1), rope_) +
+                     "\"/>";
         }
         draw_names(end, scale, names_down);
         draw_brackets(end, scale, -names_down);
@@ -236,11 +202,6 @@ class Drawing {
             }
         }
         return end.over;
-    }
-
-    void fill(const OutlinePart& part, std::string_view pattern) {
-        into_ += "<path fill=\"url(#" + std::string(pattern) + ")\" d=\"" +
-                 outline_path(std::span(&part, 1), rope_) + "\"/>";
     }
 
     static std::string anchor(const Scale& scale) {
@@ -337,28 +298,22 @@ void append_drawing(std::string& into, const Piece& piece, UnitSystem units) {
                  "in the tables of the two ends.");
 }
 
-void append_drawing(std::string& into, std::string_view kind, const Allowance& allowance,
+void append_drawing(std::string& into, const KindDeclaration& kind, const Allowance& allowance,
                     Length rope, const Names& names, UnitSystem units) {
-    DrawnEnd end{"a", &allowance, {}, 0, false, {}, {}};
-    for (const Mark& mark : allowance.marks) {
-        end.marks.push_back({End::a, mark.name, mark.from_tail_end});
-    }
+    const auto side = [&](End end) {
+        DrawnEnd drawn{letter_of(end), &allowance, {}, 0, false, {}, {}};
+        for (const Mark& mark : allowance.marks) {
+            drawn.marks.push_back({end, mark.name, mark.from_tail_end});
+        }
+        return drawn;
+    };
+    const bool both = kind.reach == Reach::both_ends;
+    std::string title(kind.name);
+    title += both ? ": the rope laid straight, both its ends, what lies between broken out."
+                  : ": the rope laid straight, its end on the left.";
+    title += " Along the rope to scale; drawn thicker than it is.";
     Drawing(into, names, units, to_nanometres(rope))
-        .draw(std::move(end), std::nullopt,
-              std::string(kind) + ": the rope laid straight, its end on the left. Along the rope "
-                                  "to scale; drawn thicker than it is.");
-}
-
-std::string_view drawing_patterns() {
-    return R"svg(<svg width="0" height="0" aria-hidden="true"><defs>
-<pattern id="p-inside" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V6" stroke="#222" stroke-width="1.2"/></pattern>
-<pattern id="p-loop" width="6" height="6" patternUnits="userSpaceOnUse"><circle cx="2" cy="2" r="1" fill="#222"/></pattern>
-<pattern id="p-knot" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0H7M0 0V7" stroke="#222" stroke-width="1"/></pattern>
-<pattern id="p-whipped" width="3" height="8" patternUnits="userSpaceOnUse"><path d="M0 0V8" stroke="#222" stroke-width="1.6"/></pattern>
-<pattern id="p-covered" width="8" height="4" patternUnits="userSpaceOnUse"><path d="M0 2H8" stroke="#222" stroke-width="1"/></pattern>
-<pattern id="p-straight" width="9" height="9" patternUnits="userSpaceOnUse"><path d="M0 9L9 0" stroke="#777" stroke-width="0.8"/></pattern>
-<pattern id="p-over" width="10" height="10" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)"><path d="M0 0V10" stroke="#222" stroke-width="3"/></pattern>
-</defs></svg>)svg";
+        .draw(side(End::a), both ? std::optional(side(End::b)) : std::nullopt, title);
 }
 
 } // namespace libsplice

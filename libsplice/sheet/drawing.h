@@ -15,11 +15,8 @@ namespace libsplice {
 /// have `data-end`, `data-mark` and, in `x`, their place. The piece has a plan.
 void append_drawing(std::string& into, const Piece& piece, UnitSystem units);
 
-/// One end by itself.
-void append_drawing(std::string& into, std::string_view kind, const Allowance& allowance,
+/// One end by itself, or both sides of one that is made at both ends of a piece.
+void append_drawing(std::string& into, const KindDeclaration& kind, const Allowance& allowance,
                     Length rope, const Names& names, UnitSystem units);
-
-/// The patterns that drawings fill with; once on a page.
-[[nodiscard]] std::string_view drawing_patterns();
 
 } // namespace libsplice

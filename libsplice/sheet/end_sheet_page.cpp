@@ -137,7 +137,7 @@ void write_end_as_html(const EndSheet& sheet, Output& output, const Book& book,
         write_title(page, sheet, options.units);
         page.close();
         text += "<div class=\"draw\">";
-        append_drawing(text, sheet.kind.declaration.name, sheet.allowance,
+        append_drawing(text, sheet.kind.declaration, sheet.allowance,
                        sheet.rope.counting_diameter(), book.names(), options.units);
         text += "</div>\n";
         parts.marks();

@@ -1,8 +1,8 @@
 #include "libsplice/sheet/html_page.h"
 
-#include "libsplice/sheet/drawing.h"
 #include "libsplice/sheet/html_style.h"
 #include "libsplice/sheet/html_text.h"
+#include "libsplice/sheet/span_look.h"
 
 #include <algorithm>
 #include <array>

@@ -45,6 +45,7 @@ tbody td.r { font-weight: 700; white-space: nowrap; }
 .rope .e { font-size: 13px; }
 .rope .o { fill: #fff; stroke: #111; stroke-width: 1.4; }
 .rope .m { fill: #111; }
+.rope .w { fill: none; stroke: #111; stroke-width: 1.1; }
 .rope .b { fill: none; stroke: #555; stroke-width: 1; }
 details { margin: 0.75rem 0; }
 summary { cursor: pointer; padding: 0.3rem 0; }

@@ -29,11 +29,12 @@ Polygon box(double from, double to, double half_at_from, double half_at_to) {
 }
 
 /// Round lumps along the knot, as a rope that passes over itself.
-Shape lumps(double from, double to, double half_width) {
+Shape lumps(double from, double to, double half_width, int wanted) {
     constexpr int points_of_circle = 16;
     bg::model::multi_point<Point> centres;
     const double length = std::abs(to - from);
-    const int count = std::max(1, static_cast<int>(std::lround(length / (1.6 * half_width))));
+    const int round = static_cast<int>(std::lround(length / (1.6 * half_width)));
+    const int count = std::max(1, wanted > 0 ? wanted : round);
     for (int i = 0; i < count; ++i) {
         const double share = (i + 0.5) / count;
         const double side = i % 2 == 0 ? 0.35 : -0.35;
@@ -55,7 +56,7 @@ Shape shape_of(const OutlinePart& part) {
     case OutlinePart::Form::bulging: {
         Shape both;
         bg::union_(Shape{box(part.from, part.to, part.half_width, part.half_width)},
-                   lumps(part.from, part.to, part.half_width), both);
+                   lumps(part.from, part.to, part.half_width, part.lumps), both);
         return both;
     }
     case OutlinePart::Form::even:

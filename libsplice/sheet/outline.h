@@ -18,6 +18,7 @@ struct OutlinePart {
     double from = 0.0; ///< nearer to the cut end, on whichever side that lies
     double to = 0.0;
     double half_width = 0.0; ///< over 0
+    int lumps = 0;           ///< of a knot; 0: as many as are round
 };
 
 /// The union of all parts about the line y = 0, as the `d` of an SVG path. Empty without parts.

@@ -40,6 +40,10 @@ const std::vector<Answer> answers{
     {25, Code::plug_in_answer, "the rule"},
     {26, Code::plug_in_answer, "group"},
     {27, Code::plug_in_number, "a span's end is 0.25"},
+    {28, Code::plug_in_answer, "form of a span"},
+    {29, Code::plug_in_number, "a span's count is -1"},
+    {30, Code::plug_in_number, "what a span goes round is not a number"},
+    {31, Code::plug_in_size, "a span"},
 };
 
 TEST(Answers, EveryWrongAnswerIsAFaultOfItsEnd) {
@@ -58,7 +62,7 @@ TEST(Answers, EveryWrongAnswerIsAFaultOfItsEnd) {
 
 TEST(Answers, AFieldThatNoMoreMisbehaviourHasIsOutOfRange) {
     const Book book = book_with({"unruly"});
-    const auto end = work_out(book, "unruly-end", rope, {{"does", "28"}});
+    const auto end = work_out(book, "unruly-end", rope, {{"does", "32"}});
     ASSERT_FALSE(end);
     EXPECT_EQ(end.error().code, Code::field_out_of_range);
 }

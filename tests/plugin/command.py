@@ -67,6 +67,8 @@ def check_end():
     expect("values", end["values"], {"tail_m": 0.2032, "rope_round_eye_m": 0.105, "eye_m": 0.04, "tucks": 5})
     expect("step", end["steps"][0].startswith("Serve the wire at the near throat mark, 203 mm"), True)
     expect("plug-ins", end["plug_ins"], [{"name": "tucked-wire", "version": "1.0"}])
+    page = run("end", *words, *WIRE, "--format", "html").stdout
+    expect("drawn", ["5 tucks: 203 mm" in page, "round the eye: 105 mm" in page], [True, True])
     sheet = run("end", *words, *WIRE).stdout
     expect("footer", "Plug-in       tucked-wire 1.0, hand-tucked eyes in wire" in sheet, True)
     expect("footer's source", "[army-tm-1-1500-204-23-1]" in sheet, True)

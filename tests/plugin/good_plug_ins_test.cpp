@@ -109,6 +109,25 @@ TEST(OldLayout, StillWorks) {
     ASSERT_TRUE(end) << end.error().text;
     EXPECT_EQ(end->total(), mm(3 * 60 + 50 + 2));
     EXPECT_EQ(end->standing_mark, end->total());
+    ASSERT_EQ(end->shape.size(), 1U);
+    EXPECT_EQ(end->shape[0].form, Span::Form::loop);
+    EXPECT_EQ(end->shape[0].to - end->shape[0].from, mm(3 * 60));
+    EXPECT_EQ(end->shape[0].count, 0.0);
+    EXPECT_EQ(end->shape[0].around, 0);
+}
+
+// Five tucks in the free end of eight inches, then the wire round its thimble.
+TEST(TuckedWireEye, SaysHowItIsDrawn) {
+    const Book book = book_with({"tucked-wire-eye"});
+    const auto end = work_out(book, "tucked-wire-eye", "wire galvanised-steel 1/8 in",
+                              {{"eye", "40 mm"}, {"round", "105 mm"}});
+    ASSERT_TRUE(end) << end.error().text;
+    ASSERT_EQ(end->shape.size(), 2U);
+    EXPECT_EQ(end->shape[0].form, Span::Form::tucked);
+    EXPECT_EQ(end->shape[0].count, 5.0);
+    EXPECT_EQ(end->shape[0].to, 203'200'000);
+    EXPECT_EQ(end->shape[1].form, Span::Form::loop);
+    EXPECT_EQ(end->shape[1].to, 308'200'000);
 }
 
 TEST(Book, KeepsItsPlugInsWhenItMoves) {

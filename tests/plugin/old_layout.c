@@ -71,6 +71,14 @@ typedef struct old_row {
     uint32_t citation;
 } old_row;
 
+typedef struct old_span {
+    uint32_t size;
+    uint32_t form;
+    double from_m;
+    double to_m;
+    double width_m;
+} old_span;
+
 typedef struct old_answer {
     uint32_t size;
     uint32_t way;
@@ -81,6 +89,9 @@ typedef struct old_sink {
     void* host;
     void (*row)(void* host, const old_row* row);
     void (*mark)(void* host, uint32_t mark, double from_tail_end_m);
+    void (*value)(void* host, uint32_t value, double figure);
+    void (*caution)(void* host, uint32_t caution);
+    void (*span)(void* host, const old_span* span);
 } old_sink;
 
 typedef struct old_functions {
@@ -156,6 +167,9 @@ static int32_t work_out(const old_request* request, old_answer* answer, const ol
     sink->row(sink->host, &tail);
     sink->mark(sink->host, 0, round.length_m + tail.length_m);
     answer->standing_m = round.length_m + tail.length_m;
+    const old_span laid = {sizeof(old_span), 1, tail.length_m, answer->standing_m,
+                           request->diameter_m};
+    sink->span(sink->host, &laid);
     return 0;
 }
 

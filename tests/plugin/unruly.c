@@ -2,6 +2,7 @@
 #include "splice_plugin.h"
 
 #include <math.h>
+#include <stddef.h>
 #include <string.h>
 
 enum {
@@ -33,6 +34,10 @@ enum {
     minimum_without_rule,
     group_unknown,
     span_backwards,
+    span_form_unknown,
+    span_count_negative,
+    span_in_nothing,
+    span_too_short,
     how_many
 };
 
@@ -119,7 +124,12 @@ static splice_status work_out(const splice_plugin_request* request, splice_plugi
     const int does = (int)request->fields[0].value;
     splice_plugin_row row = {.size = sizeof(row), .length_m = 0.5, .citation = SPLICE_CITED_OWN};
     const splice_plugin_span span = {
-        .size = sizeof(span), .from_m = 0.5, .to_m = does == span_backwards ? 0.25 : 0.75};
+        .size = does == span_too_short ? offsetof(splice_plugin_span, count) - 1 : sizeof(span),
+        .form = does == span_form_unknown ? SPLICE_BALL + 1 : SPLICE_TURNS,
+        .from_m = 0.5,
+        .to_m = does == span_backwards ? 0.25 : 0.75,
+        .count = does == span_count_negative ? -1 : 2,
+        .around_m = does == span_in_nothing ? NAN : 0.01};
 
     spoil(&row, does);
     for (int i = 0; i < (does == too_many_rows ? 16 : 1); ++i) {

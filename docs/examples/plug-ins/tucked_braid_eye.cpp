@@ -215,6 +215,19 @@ splice_status work_out(const splice_plugin_request* request, splice_plugin_answe
     sink->mark(sink->host, mark_crown, tail.length_m + eye->rope_m / 2);
     sink->mark(sink->host, mark_far_throat, answer->standing_m);
 
+    const auto add_span = [&](uint32_t form, double from, double to, double around) {
+        splice_plugin_span span{};
+        span.size = sizeof(span);
+        span.form = form;
+        span.from_m = from;
+        span.to_m = to;
+        span.width_m = request->diameter_m;
+        span.around_m = around;
+        sink->span(sink->host, &span);
+    };
+    add_span(SPLICE_TUCKED, 0, tail.length_m, 0);
+    add_span(SPLICE_LOOP, tail.length_m, answer->standing_m, pin);
+
     sink->value(sink->host, value_tail, tail.length_m);
     sink->value(sink->host, value_eye, inside);
     sink->value(sink->host, value_pin, pin);

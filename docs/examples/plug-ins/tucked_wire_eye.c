@@ -8,6 +8,7 @@
 
 // The published figures. The manual prints the free end as 8 in or more.
 static const double free_end_m = 8 * 0.0254;
+static const double tucks = 5;
 static const double retained_carbon = 0.86;
 static const double retained_stainless = 0.76;
 
@@ -129,6 +130,11 @@ static void add_row(const splice_plugin_sink_1* sink, uint32_t item, double leng
     sink->row(sink->host, &row);
 }
 
+static void add_span(const splice_plugin_sink_1* sink, splice_plugin_span span) {
+    span.size = sizeof(span);
+    sink->span(sink->host, &span);
+}
+
 static splice_status work_out(const splice_plugin_request* request, splice_plugin_answer* answer,
                               const splice_plugin_sink_1* sink, splice_fault* fault) {
     const double eye_m = request->fields[field_eye].value;
@@ -154,10 +160,19 @@ static splice_status work_out(const splice_plugin_request* request, splice_plugi
     sink->mark(sink->host, mark_crown, tail_m + round_m / 2);
     sink->mark(sink->host, mark_far_throat, tail_m + round_m);
 
+    add_span(sink, (splice_plugin_span){.form = SPLICE_TUCKED,
+                                        .to_m = tail_m,
+                                        .width_m = request->diameter_m,
+                                        .count = tucks});
+    add_span(sink, (splice_plugin_span){.form = SPLICE_LOOP,
+                                        .from_m = tail_m,
+                                        .to_m = tail_m + round_m,
+                                        .width_m = request->diameter_m});
+
     sink->value(sink->host, value_tail, tail_m);
     sink->value(sink->host, value_round, round_m);
     sink->value(sink->host, value_eye, eye_m);
-    sink->value(sink->host, value_tucks, 5);
+    sink->value(sink->host, value_tucks, tucks);
     sink->caution(sink->host, caution_fairlead);
 
     const int stainless = strcmp(request->fibre, "stainless-steel") == 0;

@@ -201,13 +201,27 @@ typedef struct splice_plugin_row {
 
 /// How a span of rope lies, so that a sheet can draw the end.
 enum {
-    SPLICE_STRAIGHT = 0,
-    SPLICE_LOOP = 1,
+    SPLICE_STRAIGHT = 0, ///< laid alongside
+    SPLICE_LOOP = 1,     ///< round an eye
     SPLICE_BURIED = 2,
     SPLICE_TAPERED = 3,
-    SPLICE_KNOT = 4,
-    SPLICE_WHIPPED = 5,
-    SPLICE_COVERED = 6
+    SPLICE_KNOT = 4,    ///< counted in the crossings of its plainest picture
+    SPLICE_WHIPPED = 5, ///< bound round
+    SPLICE_COVERED = 6, ///< under a cover or in a fitting
+    SPLICE_TURNS = 7,   ///< full turns round a spar, a pin or another part
+    SPLICE_HALF_HITCHES = 8,
+    SPLICE_CROSSED = 9,  ///< over or through another part
+    SPLICE_TUCKED = 10,  ///< under other parts, or between strands
+    SPLICE_NIPPED = 11,  ///< held in small turns of the standing part
+    SPLICE_DOUBLED = 12, ///< a knot tied in doubled rope
+    SPLICE_STITCHED = 13,
+    SPLICE_SEIZED = 14,
+    SPLICE_CLIPPED = 15,
+    SPLICE_PRESSED = 16, ///< in a sleeve or shank that is swaged on
+    SPLICE_CRIMPED = 17,
+    SPLICE_SEALED = 18, ///< melted
+    SPLICE_CORE = 19,   ///< the core without its cover
+    SPLICE_BALL = 20    ///< inside a ball or bead
 };
 
 /// A span of the end, measured from the end's own tail end.
@@ -215,8 +229,10 @@ typedef struct splice_plugin_span {
     uint32_t size;
     uint32_t form; ///< SPLICE_STRAIGHT ...
     double from_m;
-    double to_m;    ///< at least `from_m`
-    double width_m; ///< of what is seen there
+    double to_m;     ///< at least `from_m`
+    double width_m;  ///< of what is seen there
+    double count;    ///< of turns, tucks, hitches, clips or crossings, to 1000; 0: not counted
+    double around_m; ///< diameter of what it goes round; 0: nothing, or not known
 } splice_plugin_span;
 
 /// What is said once of an end. The host sets `size` and the rest to 0 before the call; a plug-in
