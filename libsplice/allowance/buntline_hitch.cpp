@@ -21,9 +21,7 @@ constexpr std::array<std::string_view, 4> steps{
 };
 
 Result<Allowance> work_out(const Request& request) {
-    // The two turns that hold it go round the standing part.
-    const Finish finish{Span::Form::turns, 2.0, to_nanometres(request.rope.counting_diameter())};
-    return hitch(request, {pin, turns, stub, ValueName::pin_m}, finish, steps);
+    return hitch(request, {pin, turns, stub, ValueName::pin_m}, {Span::Form::turns, 2.0}, steps);
 }
 
 } // namespace

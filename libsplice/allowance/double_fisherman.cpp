@@ -27,9 +27,8 @@ Result<Allowance> work_out(const Request& request) {
     if (!barrel || !left) {
         return Unexpected(barrel ? left.error() : barrel.error());
     }
-    const Span two_turns{.form = Span::Form::turns, .count = 2.0, .around = to_nanometres(rope)};
     Allowance allowance =
-        lay_stopper(request, {{}, from_figure(*barrel, rope), {}, *left, two_turns});
+        lay_stopper(request, {{}, from_figure(*barrel, rope), {}, *left, Span::Form::turns, 2.0});
     add_slip_caution(allowance, request);
     allowance.steps = steps;
     return allowance;

@@ -64,7 +64,7 @@ Allowance lay_hitch(const Request& request, const HitchPart& hitch, Finish finis
     allowance.add(Value{ValueName::stub_m, hitch.stub.length.si()});
     allowance.add(
         Value{ValueName::bend_ratio, hitch.turn.around / request.rope.counting_diameter()});
-    allowance.add(Span{finish.form, far_side, turns_end, width, finish.count, finish.around});
+    allowance.add(Span{finish.form, far_side, turns_end, width, finish.count});
     allowance.add(Span{Span::Form::turns, turns_end, allowance.standing_mark, width, hitch.turns,
                        to_nanometres(hitch.turn.around)});
     add_slip_caution(allowance, request);

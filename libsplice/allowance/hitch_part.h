@@ -48,11 +48,10 @@ struct Turn {
     Length rope;   ///< rope that it takes
 };
 
-/// What ends a hitch beyond its turns.
+/// What ends a hitch beyond its turns. Turns of it go round the line itself.
 struct Finish {
     Span::Form form = Span::Form::half_hitches;
     double count = 1.0;
-    Nanometres around = 0; ///< diameter of what it goes round; 0: nothing of its own
 };
 
 /// A hitch's measures.

@@ -24,7 +24,7 @@ void add_loop_marks(Allowance& allowance, const EyePart& loop, Nanometres near, 
 
 } // namespace
 
-Result<Allowance> loop_knot(const Request& request, LoopFields fields, LoopKnot drawn,
+Result<Allowance> loop_knot(const Request& request, LoopFields fields, LoopKnot knot,
                             std::span<const std::string_view> steps, KnotLies lies) {
     const Length rope = request.rope.counting_diameter();
     auto loop = read_eye(request, {fields.loop, fields.pin}, rope);
@@ -33,12 +33,12 @@ Result<Allowance> loop_knot(const Request& request, LoopFields fields, LoopKnot 
         fault.field = "loop";
         return Unexpected(std::move(fault));
     }
-    const auto knot = request.rules.need(FigureId::beyond_loop);
+    const auto beyond_loop = request.rules.need(FigureId::beyond_loop);
     const auto stub = field_or_figure(request, fields.stub, FigureId::stub, rope);
-    if (!knot || !stub) {
-        return Unexpected(knot ? stub.error() : knot.error());
+    if (!beyond_loop || !stub) {
+        return Unexpected(beyond_loop ? stub.error() : beyond_loop.error());
     }
-    const auto in_knot = from_figure(*knot, rope);
+    const auto in_knot = from_figure(*beyond_loop, rope);
 
     Allowance allowance;
     add_loop_rows(allowance, *loop);
@@ -53,7 +53,7 @@ Result<Allowance> loop_knot(const Request& request, LoopFields fields, LoopKnot 
     allowance.add(Value{ValueName::knot_m, in_knot.length.si()});
     allowance.add(Value{ValueName::stub_m, stub->length.si()});
     add_eye_facts(allowance, *loop, request, near);
-    allowance.add(Span{drawn.form, far_side, near, to_nanometres(rope), drawn.count});
+    allowance.add(Span{knot.form, far_side, near, to_nanometres(rope), knot.count});
     add_slip_caution(allowance, request);
     add_retained(allowance, request);
     allowance.steps = steps;

@@ -62,8 +62,7 @@ Allowance lay_stopper(const Request& request, const StopperPart& stopper) {
     }
     allowance.add(Value{ValueName::stub_m, stopper.stub.length.si()});
     allowance.add(Span{Span::Form::straight, tail_end, far_side, width});
-    allowance.add(
-        Span{stopper.drawn.form, far_side, face, width, stopper.drawn.count, stopper.drawn.around});
+    allowance.add(Span{stopper.form, far_side, face, width, stopper.count});
     if (stopper.ball) {
         allowance.add(Span{Span::Form::ball, face, allowance.standing_mark, width});
     }
@@ -77,7 +76,7 @@ Result<Allowance> stopper_knot(const Request& request, StopperFields fields, dou
     if (!stopper) {
         return Unexpected(stopper.error());
     }
-    stopper->drawn.count = crossings;
+    stopper->count = crossings;
     Allowance allowance = lay_stopper(request, *stopper);
     allowance.steps = steps;
     return allowance;

@@ -30,7 +30,8 @@ struct StopperPart {
     SourcedLength knot;                ///< rope used up: its length less the distance of its ends
     std::optional<SourcedLength> body; ///< length along the rope, where `knot` leaves it out
     SourcedLength stub;
-    Span drawn{Span::Form::knot}; ///< how the knot is drawn: its form, count and what it goes round
+    Span::Form form = Span::Form::knot; ///< how the knot is drawn
+    double count = 0.0;                 ///< of its crossings or turns; 0: not said
 };
 
 [[nodiscard]] Result<StopperPart> read_stopper(const Request& request, StopperFields fields);

@@ -25,7 +25,7 @@ constexpr double half_rope = 8.0;
 constexpr double letter = 6.2; // of the names' letters, on the safe side of most faces
 constexpr double row_height = 15.0;
 constexpr double gap = 10.0;
-constexpr double least_between_names = 9.0;
+constexpr double least_between_names = 24.0;
 
 /// One end, its distances from the cut end.
 struct DrawnEnd {
@@ -87,7 +87,8 @@ class Drawing {
           units_(units),
           units_of_width_(2.0 * half_rope / static_cast<double>(std::max<Nanometres>(rope, 1))) {}
 
-    void draw(DrawnEnd left, std::optional<DrawnEnd> right, const std::string& title) {
+    /// Returns the height over the width.
+    double draw(DrawnEnd left, std::optional<DrawnEnd> right, const std::string& title) {
         const Nanometres a = shown_length(left);
         const Nanometres b = !right ? 0 : shown_length(*right);
         // An end that is only cut still shows some rope.
@@ -113,6 +114,7 @@ class Drawing {
         }
         draw_break(end_of_a);
         into_ += "</svg>";
+        return total / width;
     }
 
   private:
@@ -289,17 +291,18 @@ DrawnEnd drawn_end(const Piece& piece, End end) {
 
 } // namespace
 
-void append_drawing(std::string& into, const Piece& piece, UnitSystem units) {
+double append_drawing(std::string& into, const Piece& piece, UnitSystem units) {
     const LinePlan& plan = *piece.plan;
     Drawing drawing(into, *plan.names, units, to_nanometres(plan.rope->counting_diameter()));
-    drawing.draw(drawn_end(piece, End::a), drawn_end(piece, End::b),
-                 "The rope laid straight, end a on the left, end b on the right, what lies between "
-                 "broken out. Along the rope to scale; drawn thicker than it is. Every mark stands "
-                 "in the tables of the two ends.");
+    return drawing.draw(
+        drawn_end(piece, End::a), drawn_end(piece, End::b),
+        "The rope laid straight, end a on the left, end b on the right, what lies between "
+        "broken out. Along the rope to scale; drawn thicker than it is. Every mark stands "
+        "in the tables of the two ends.");
 }
 
-void append_drawing(std::string& into, const KindDeclaration& kind, const Allowance& allowance,
-                    Length rope, const Names& names, UnitSystem units) {
+double append_drawing(std::string& into, const KindDeclaration& kind, const Allowance& allowance,
+                      Length rope, const Names& names, UnitSystem units) {
     const auto side = [&](End end) {
         DrawnEnd drawn{letter_of(end), &allowance, {}, 0, false, {}, {}};
         for (const Mark& mark : allowance.marks) {
@@ -312,7 +315,7 @@ void append_drawing(std::string& into, const KindDeclaration& kind, const Allowa
     title += both ? ": the rope laid straight, both its ends, what lies between broken out."
                   : ": the rope laid straight, its end on the left.";
     title += " Along the rope to scale; drawn thicker than it is.";
-    Drawing(into, names, units, to_nanometres(rope))
+    return Drawing(into, names, units, to_nanometres(rope))
         .draw(side(End::a), both ? std::optional(side(End::b)) : std::nullopt, title);
 }
 

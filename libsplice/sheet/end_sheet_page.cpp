@@ -1,4 +1,5 @@
 // One end for people, as text or for a browser: its allowance, row by row, and how it is made.
+#include "libsplice/sheet/bearing_sketch.h"
 #include "libsplice/sheet/drawing.h"
 #include "libsplice/sheet/html_page.h"
 #include "libsplice/sheet/piece_text.h"
@@ -140,6 +141,9 @@ void write_end_as_html(const EndSheet& sheet, Output& output, const Book& book,
         append_drawing(text, sheet.kind.declaration, sheet.allowance,
                        sheet.rope.counting_diameter(), book.names(), options.units);
         text += "</div>\n";
+        if (sheet.kind.declaration.reach != Reach::both_ends) {
+            append_bearing_sketch(text, sheet.kind.declaration, sheet.allowance);
+        }
         parts.marks();
         parts.work();
         page.close();

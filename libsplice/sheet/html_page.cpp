@@ -87,9 +87,13 @@ void HtmlPage::fact(std::string_view label, std::string_view text) {
     into_ += "<div><dt>" + html_text(label) + "</dt><dd>" + html_text(text) + "</dd></div>\n";
 }
 
-void HtmlPage::write_in(std::string_view label) {
+void HtmlPage::write_in(std::initializer_list<std::string_view> labels) {
     close();
-    into_ += "<p class=\"write-in\">" + html_text(label) + " <span class=\"box\"></span></p>\n";
+    into_ += "<p class=\"write-in\">";
+    for (const std::string_view label : labels) {
+        into_ += "<span>" + html_text(label) + " <span class=\"box\"></span></span> ";
+    }
+    into_ += "</p>\n";
 }
 
 void HtmlPage::large(std::string_view label, std::string_view text) {

@@ -19,7 +19,7 @@ class HtmlPage : public Page {
     void section(std::string_view text) override;
     void end_heading(std::string_view text) override;
     void fact(std::string_view label, std::string_view text) override;
-    void write_in(std::string_view label) override;
+    void write_in(std::initializer_list<std::string_view> labels) override;
     void large(std::string_view label, std::string_view text) override;
     void head(std::span<const PageColumn> columns, std::span<const std::string> cells) override;
     void row(std::span<const PageColumn> columns, std::span<const std::string> cells) override;

@@ -1,7 +1,10 @@
 // A cut sheet for the browser and the printer: a summary, then a panel a piece with its drawing.
+#include "libsplice/sheet/bearing_sketch.h"
 #include "libsplice/sheet/drawing.h"
 #include "libsplice/sheet/html_page.h"
+#include "libsplice/sheet/html_style.h"
 #include "libsplice/sheet/html_text.h"
+#include "libsplice/sheet/page_fit.h"
 #include "libsplice/sheet/person_rules.h"
 #include "libsplice/sheet/piece_panel.h"
 #include "libsplice/sheet/text_end.h"
@@ -9,37 +12,9 @@
 #include "libsplice/sheet/text_stretch.h"
 #include "libsplice/sheet/writers.h"
 
-#include <algorithm>
-
 namespace libsplice {
 
 namespace {
-
-/// Lines that the longer of the two columns takes on paper, about.
-std::size_t lines_on_paper(const Piece& piece) {
-    constexpr std::size_t letters_to_a_line = 52;
-    std::size_t longest = 0;
-    for (const End end : {End::a, End::b}) {
-        const Allowance& allowance = *piece.plan->end(end).allowance;
-        std::size_t lines = allowance.marks.size();
-        for (const std::string_view step : allowance.steps) {
-            lines += 1 + step.size() / letters_to_a_line;
-        }
-        for (const PieceCaution& caution : piece.cautions) {
-            if (caution.end.value_or(end) == end) {
-                lines += 2 + caution.caution.text.size() / letters_to_a_line;
-            }
-        }
-        longest = std::max(longest, lines);
-    }
-    return longest;
-}
-
-/// A page never splits a piece: one that is long is set smaller.
-std::string_view size_on_paper(const Piece& piece) {
-    const std::size_t lines = piece.fault != nullptr ? 0 : lines_on_paper(piece);
-    return lines > 36 ? " class=\"longest\"" : lines > 26 ? " class=\"long\"" : "";
-}
 
 /// The panels wait until the summary, which stands before them, is known.
 class HtmlSheet : public SheetWriter {
@@ -52,8 +27,13 @@ class HtmlSheet : public SheetWriter {
     void piece(const Piece& piece) override {
         ++lines_;
         add_to_summary(piece);
+        std::string drawing;
+        const double shape =
+            piece.fault != nullptr ? 0.0 : append_drawing(drawing, piece, options_.units);
+        const PageFit fit = fit_on_page(piece, shape);
         panels_ += "<article id=\"line-" + std::to_string(lines_) + "\"" +
-                   std::string(size_on_paper(piece)) + ">\n";
+                   (fit.abreast ? " class=\"abreast\"" : "") +
+                   " style=\"--size:" + show_number(fit.size, 2) + "\">\n";
         HtmlPage page(panels_);
         write_title(page, piece);
         page.close();
@@ -61,7 +41,7 @@ class HtmlSheet : public SheetWriter {
         if (piece.fault != nullptr) {
             write_refusal(page, piece, options_.units);
         } else {
-            write_panel(page, piece);
+            write_panel(page, piece, drawing);
         }
         page.close();
         panels_ += "</article>\n";
@@ -76,6 +56,10 @@ class HtmlSheet : public SheetWriter {
                           "<th scope=\"col\" class=\"r\">cut</th></tr></thead><tbody>\n");
             output_.write(summary_);
             output_.write("</tbody></table></section>\n");
+        }
+        constexpr std::size_t very_many = 300;
+        if (lines_ > very_many) {
+            output_.write(style_of_long_sheet);
         }
         output_.write(panels_);
         std::string foot = "<footer>\n";
@@ -101,16 +85,14 @@ class HtmlSheet : public SheetWriter {
                     "</td></tr>\n";
     }
 
-    void write_panel(HtmlPage& page, const Piece& piece) {
+    void write_panel(HtmlPage& page, const Piece& piece, const std::string& drawing) {
         write_heading(page, piece, options_.units);
         write_stretch_facts(page, piece, options_.units, citing_);
         page.close();
-        panels_ += "<div class=\"draw\">";
-        append_drawing(panels_, piece, options_.units);
-        panels_ += "</div>\n";
+        panels_ += "<div class=\"draw\">" + drawing + "</div>\n";
         page.fact("THREAD NOW", piece.thread);
         write_work(page, piece);
-        page.write_in("Finished length read");
+        page.write_in({"Finished length read"});
         write_line_cautions(page, piece, options_.units, citing_);
         write_strength(page, piece, options_.units, citing_);
         write_person_rules(page, piece, options_.units, citing_);
@@ -123,18 +105,28 @@ class HtmlSheet : public SheetWriter {
         panels_ += "</details>\n";
     }
 
-    /// The ends side by side where there is room, the first one's check below it.
+    /// End by end, the first one's check below it.
     void write_work(HtmlPage& page, const Piece& piece) {
         const End first = piece.plan->made_first;
         panels_ += "<div class=\"ends\">\n<section>\n";
+        append_sketch(piece, first);
         write_end_of_piece(page, piece, first, options_.units, citing_);
         write_check(page, piece, options_.units);
         page.close();
         panels_ += "</section>\n<section>\n";
+        append_sketch(piece, other(first));
         write_end_of_piece(page, piece, other(first), options_.units, citing_);
         write_over(page, piece, options_.units);
         page.close();
         panels_ += "</section>\n</div>\n";
+    }
+
+    /// Of an end that the finished length is measured to; a closed line is measured round.
+    void append_sketch(const Piece& piece, End end) {
+        if (!piece.plan->closing) {
+            const EndPlan& plan = piece.plan->end(end);
+            append_bearing_sketch(panels_, plan.kind->declaration, *plan.allowance, end);
+        }
     }
 
     Output& output_;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <initializer_list>
 #include <span>
 #include <string>
 #include <string_view>
@@ -36,7 +37,7 @@ class Page {
     /// A fact with its label before it. Nothing is written where the text is empty.
     virtual void fact(std::string_view label, std::string_view text) = 0;
     /// Room to write what was measured.
-    virtual void write_in(std::string_view label) = 0;
+    virtual void write_in(std::initializer_list<std::string_view> labels) = 0;
     /// A short figure with its label, so that the eye finds it first.
     virtual void large(std::string_view label, std::string_view text) = 0;
     /// The first row of a table, and those below it.

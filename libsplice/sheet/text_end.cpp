@@ -41,6 +41,7 @@ void write_end_of_piece(Page& page, const Piece& piece, End end, UnitSystem unit
     const Filling filling = filling_of(piece, end, units);
     write_steps(page, filling);
     write_bury(page, filling.allowance, units);
+    write_measuring(page, filling.allowance);
     for (const PieceCaution& caution : piece.cautions) {
         if (caution.end == end) {
             std::string text;
@@ -66,7 +67,7 @@ void write_check(Page& page, const Piece& piece, UnitSystem units) {
     }
     page.blank();
     page.fact("CHECK", text);
-    page.write_in("read");
+    page.write_in({"read"});
 }
 
 void write_over(Page& page, const Piece& piece, UnitSystem units) {

@@ -71,6 +71,14 @@ void write_bury(Page& page, const Allowance& allowance, UnitSystem units) {
     page.fact("Bury", text);
 }
 
+void write_measuring(Page& page, const Allowance& allowance) {
+    if (allowance.bury_reach > 0 && allowance.find(ValueName::take_up_m)) {
+        page.write_in({"Host before", "Host after"});
+    } else if (allowance.find(ValueName::knot_m)) {
+        page.write_in({"Rope in knot"});
+    }
+}
+
 void write_steps(Page& page, const Filling& filling) {
     std::size_t number = 0;
     for (const std::string_view step : filling.allowance.steps) {

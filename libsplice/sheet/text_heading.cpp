@@ -33,6 +33,16 @@ std::string how_to_mark(const LinePlan& plan, UnitSystem units) {
     return is_slack(plan) ? "Mark slack." : "Mark relaxed and straight.";
 }
 
+/// How a mark is put on so that it is still there when it is needed.
+std::string_view marks_that_last(const Rope& rope) {
+    if (rope.construction == Construction::wire) {
+        return "tape round the wire";
+    }
+    return rope.fibre == Fibre::hmpe
+               ? "a thread drawn through the rope; ink washes off"
+               : "a thread, or tape folded to a flag on dark rope; ink washes off";
+}
+
 /// The pull that the finished length was asked at.
 std::string tension_of(const LinePlan& plan, UnitSystem units) {
     switch (plan.tension.basis) {
@@ -110,6 +120,7 @@ void write_heading(Page& page, const Piece& piece, UnitSystem units) {
     page.large("CUT", show_length(piece.cut, units));
     page.fact("Rope", rope_of(piece));
     page.paragraph(how_to_mark(plan, units), 2);
+    page.fact("Mark by", marks_that_last(*plan.rope));
     page.fact("Bedded", plan.bedded ? "yes" : "no");
     page.fact("Marks are for",
               "rope " + show_fine(plan.rope->counting_diameter(), units) + " in diameter");

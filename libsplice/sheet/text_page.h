@@ -21,7 +21,11 @@ class TextPage : public Page {
     void section(std::string_view text) override;
     void end_heading(std::string_view text) override;
     void fact(std::string_view label, std::string_view text) override;
-    void write_in(std::string_view label) override { fact(label, "______________"); }
+    void write_in(std::initializer_list<std::string_view> labels) override {
+        for (const std::string_view label : labels) {
+            fact(label, "______________");
+        }
+    }
     void large(std::string_view label, std::string_view text) override;
     void head(std::span<const PageColumn> columns, std::span<const std::string> cells) override {
         row(columns, cells);

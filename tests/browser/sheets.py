@@ -114,8 +114,20 @@ def check_marks(seen, answer, name):
             check(abs(scales[0] / scales[1] - 1.0) < 0.005, f"{name}: line {number}: two scales")
 
 
+def check_heights(bench, path, name):
+    """Every piece is no higher than a page of Letter leaves room for."""
+    bench.browser.call("Emulation.setEmulatedMedia", media="print")
+    bench.browser.open(path, 707)  # 187 mm
+    heights = bench.browser.run(
+        "[...document.querySelectorAll('article')].map(a => a.getBoundingClientRect().height)")
+    bench.browser.call("Emulation.setEmulatedMedia", media="")
+    for line, height in enumerate(heights, 1):
+        check(height * 25.4 / 96 < 265, f"{name}: line {line} is {height * 25.4 / 96:.0f} mm high on paper")
+
+
 def check_paper(bench, path, name):
     """No page splits a piece: what ends a piece stands on the page on which it begins."""
+    check_heights(bench, path, name)
     for paper, size in PAPERS.items():
         pages, _ = bench.pages_of_paper(path, size)
         line, begun = None, None
@@ -146,6 +158,21 @@ def first_boat(source):
     with open(os.path.join(source, "docs/examples/sailing-school.csv"), encoding="utf-8") as file:
         lines = file.read().splitlines(keepends=True)
     return "".join(lines[:22] + lines[-3:])
+
+
+def check_long_sheet(bench):
+    """A sheet of some thousand pieces opens, and its summary leads to the last of them."""
+    with open(os.path.join(bench.source, "docs/examples/sailing-school.csv"), encoding="utf-8") as file:
+        head, *lines = file.read().splitlines(keepends=True)
+    job = os.path.join(bench.folder, "long.csv")
+    with open(job, "w", encoding="utf-8") as file:
+        file.write(head + "".join(lines * 12))
+    path = bench.page("long", "cut", job, "--format", "html")
+    check(not bench.browser.open(path, 1280), "long: complaints")
+    last = 12 * len(lines)
+    shown = bench.browser.run(f"(location.hash = '#line-{last}', [document.querySelectorAll('article').length,"
+                              f" document.getElementById('line-{last}').getBoundingClientRect().top])")
+    check(shown[0] == last and 0 <= shown[1] < 2000, f"long: the last line is not led to: {shown}")
 
 
 def job_blocks(page):
@@ -217,6 +244,7 @@ def main():
         bench = Bench(program, source, folder, shots, browser)
         check_cut_sheets(bench)
         check_every_kind(bench)
+        check_long_sheet(bench)
         check_chart(bench)
         check_labels(bench)
     print(f"{len(failures)} failed")

@@ -12,6 +12,8 @@
 namespace libsplice {
 namespace {
 
+using Form = Span::Form;
+
 std::string drawing_of(const Bench& bench) {
     std::string svg;
     append_drawing(svg, bench.piece, UnitSystem::metric);
@@ -72,7 +74,6 @@ struct Words {
 };
 
 TEST(SpanWords, CountWhatIsCountedAndNameWhatItGoesRound) {
-    using Form = Span::Form;
     const auto span = [](Form form, double count = 0.0, Nanometres around = 0) {
         return Span{form, 0, mm(100), mm(5), count, around};
     };

@@ -9,7 +9,7 @@
 namespace libsplice {
 namespace {
 
-using Form = OutlinePart::Form;
+using OutlineForm = OutlinePart::Form;
 
 std::ptrdiff_t count(const std::string& path, char letter) {
     return std::ranges::count(path, letter);
@@ -20,7 +20,7 @@ TEST(Outline, OfNothingIsEmpty) {
 }
 
 TEST(Outline, OfEvenRopeIsABox) {
-    const std::array parts{OutlinePart{Form::even, 0.0, 100.0, 8.0, 0}};
+    const std::array parts{OutlinePart{OutlineForm::even, 0.0, 100.0, 8.0, 0}};
     const std::string path = outline_path(parts, 20.0);
     EXPECT_EQ(count(path, 'M'), 1);
     EXPECT_EQ(count(path, 'L'), 4); // back to where it began
@@ -30,15 +30,15 @@ TEST(Outline, OfEvenRopeIsABox) {
 }
 
 TEST(Outline, PartsThatMeetMakeOne) {
-    const std::array parts{OutlinePart{Form::even, 0.0, 100.0, 8.0, 0},
-                           OutlinePart{Form::even, 50.0, 150.0, 8.0, 0}};
+    const std::array parts{OutlinePart{OutlineForm::even, 0.0, 100.0, 8.0, 0},
+                           OutlinePart{OutlineForm::even, 50.0, 150.0, 8.0, 0}};
     EXPECT_EQ(count(outline_path(parts, 0.0), 'Z'), 1);
-    const std::array apart{parts[0], OutlinePart{Form::even, 120.0, 150.0, 8.0, 0}};
+    const std::array apart{parts[0], OutlinePart{OutlineForm::even, 120.0, 150.0, 8.0, 0}};
     EXPECT_EQ(count(outline_path(apart, 0.0), 'Z'), 2);
 }
 
 TEST(Outline, ATaperIsThinAtItsEnd) {
-    const std::array parts{OutlinePart{Form::pointed, 0.0, 60.0, 8.0, 0}};
+    const std::array parts{OutlinePart{OutlineForm::pointed, 0.0, 60.0, 8.0, 0}};
     const std::string path = outline_path(parts, 0.0);
     EXPECT_NE(path.find("0 -2"), std::string::npos) << path;
     EXPECT_NE(path.find("60 -8"), std::string::npos) << path;
@@ -47,7 +47,7 @@ TEST(Outline, ATaperIsThinAtItsEnd) {
 TEST(Outline, EveryLumpOfAKnotIsSeen) {
     std::array<std::ptrdiff_t, 4> corners{};
     for (int lumps = 3; lumps < 7; ++lumps) {
-        const std::array parts{OutlinePart{Form::bulging, 0.0, 200.0, 8.0, lumps}};
+        const std::array parts{OutlinePart{OutlineForm::bulging, 0.0, 200.0, 8.0, lumps}};
         corners.at(static_cast<std::size_t>(lumps) - 3) = count(outline_path(parts, 0.0), 'L');
     }
     EXPECT_TRUE(std::ranges::is_sorted(corners, std::ranges::less_equal()) ||
@@ -56,7 +56,7 @@ TEST(Outline, EveryLumpOfAKnotIsSeen) {
 }
 
 TEST(Outline, AStretchOfNoLengthIsLeftOut) {
-    const std::array parts{OutlinePart{Form::even, 5.0, 5.0, 8.0, 0}};
+    const std::array parts{OutlinePart{OutlineForm::even, 5.0, 5.0, 8.0, 0}};
     EXPECT_EQ(outline_path(parts, 0.0), "");
 }
 
