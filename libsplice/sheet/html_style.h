@@ -75,7 +75,8 @@ footer { border-top: 3px solid var(--ink); padding-top: 0.5rem; margin-top: 1rem
 @media (min-width: 52rem) { .ends table { float: left; clear: left; width: 47%; }
   .ends section > :not(h3, table, figure) { margin-left: 50%; clear: right; }
   .ends figure { max-width: none; display: flex; gap: 1rem; align-items: center; width: 27rem; } }
-@media (max-width: 34rem) { dl div { grid-template-columns: 1fr; gap: 0; }
+main > section > table thead th { overflow-wrap: normal; }
+@media (max-width: 34rem) { .ends figure { float: none; margin-left: 0; } dl div { grid-template-columns: 1fr; gap: 0; }
   .large strong { font-size: 2rem; } th, td { padding-right: 0.35rem; font-size: 0.875rem; }
   .ends tbody th, .ends thead th:first-child { white-space: normal; } }
 .ends tbody th, .ends thead th:first-child { white-space: nowrap; }

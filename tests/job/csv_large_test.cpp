@@ -5,6 +5,7 @@
 
 #include <array>
 #include <cstdio>
+#include <ostream>
 #include <string>
 #include <sys/resource.h>
 #include <unistd.h>
@@ -92,6 +93,8 @@ struct Flood {
     std::string head;
     std::string tail;
     char byte;
+
+    friend void PrintTo(const Flood& flood, std::ostream* out) { *out << flood.what; }
 };
 
 class LargeCells : public testing::TestWithParam<Flood> {};
