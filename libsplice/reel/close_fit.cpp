@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <functional>
+#include <limits>
 #include <numeric>
 
 namespace libsplice {
@@ -75,6 +77,7 @@ int CloseFit::tries() const {
 std::optional<StockPlan> CloseFit::turn(const std::vector<std::int64_t>& stocks,
                                         std::minstd_rand& random) {
     start(stocks);
+    by_stock_ = random() % 2 == 0;
     const std::int64_t most_work = work_ + most_work_each;
     int tries_left = tries();
     while (pieces_left_ > 0) {
@@ -101,20 +104,38 @@ std::optional<StockPlan> CloseFit::turn(const std::vector<std::int64_t>& stocks,
     return plan();
 }
 
-/// Cuts the longest piece that is left from the stock that it wastes least of; false if that is
-/// more than there is to spare.
+/// The longest piece of all, or that some stock holds, drawn by lot: else the short stock would be
+/// left to the end, with nothing but short pieces.
+std::optional<std::size_t> CloseFit::next_piece(std::minstd_rand& random) const {
+    Amount longest = std::numeric_limits<Amount>::max();
+    if (by_stock_ && stocks_left_ > last_few) {
+        auto lot = static_cast<std::int64_t>(random()) % stocks_left_;
+        std::size_t stock = 0;
+        while (lot >= rest_.stocks[stock]) {
+            lot -= rest_.stocks[stock];
+            ++stock;
+        }
+        longest = capacities_[stock];
+    }
+    const auto piece = std::ranges::find_if(
+        order_, [&](std::size_t item) { return rest_.items[item] > 0 && sizes_[item] <= longest; });
+    return piece == order_.end() ? std::nullopt : std::optional(*piece);
+}
+
+/// Cuts the next piece from the stock that it wastes least of; false if that is more than there is
+/// to spare.
 bool CloseFit::cut_one(std::minstd_rand& random) {
     constexpr int most_stocks = 8;
-    const auto longest =
-        *std::ranges::find_if(order_, [&](std::size_t item) { return rest_.items[item] > 0; });
+    work_ += work_of_a_try;
+    const auto piece = next_piece(random);
     std::optional<Pattern> best;
     Amount least = spare_ + 1;
     int stocks = 0;
     for (const std::size_t stock : stock_order_) {
-        if (!holds(stock, longest) || random() % passed_over_one_in == 0) {
+        if (!piece || !holds(stock, *piece) || random() % passed_over_one_in == 0) {
             continue;
         }
-        Pattern pattern = fill(stock, longest, random);
+        Pattern pattern = fill(stock, *piece, random);
         const Amount waste = waste_of(pattern);
         if (waste < least) {
             best = std::move(pattern);
@@ -124,7 +145,6 @@ bool CloseFit::cut_one(std::minstd_rand& random) {
             break;
         }
     }
-    work_ += work_of_a_try;
     if (!best) {
         return false;
     }
@@ -139,23 +159,23 @@ bool CloseFit::holds(std::size_t stock, std::size_t item) const {
            problem_.items[item].may_come_from(stock);
 }
 
-/// The fullest filling that has the longest piece in it. Before the last two stocks other pieces
+/// The fullest filling that has the piece in it. Before the last two stocks other pieces
 /// are passed over now and then.
-Pattern CloseFit::fill(std::size_t stock, std::size_t longest, std::minstd_rand& random) {
+Pattern CloseFit::fill(std::size_t stock, std::size_t piece, std::minstd_rand& random) {
     offered_.clear();
     for (const std::size_t item : order_) {
         const bool passed_over = stocks_left_ > 2 && random() % passed_over_one_in == 0;
         const bool offered = !passed_over && problem_.items[item].may_come_from(stock);
-        const std::int64_t left = rest_.items[item] - (item == longest ? 1 : 0);
+        const std::int64_t left = rest_.items[item] - (item == piece ? 1 : 0);
         offered_.push_back({sizes_[item], offered ? left : 0});
     }
-    sums_.make(offered_, capacities_[stock] - sizes_[longest]);
+    sums_.make(offered_, capacities_[stock] - sizes_[piece]);
     work_ += sums_.work();
     const auto counts = sums_.pieces_of(sums_.largest(), random);
     Pattern pattern{stock, {}, rest_.stocks[stock]};
     for (std::size_t k = 0; k < order_.size(); ++k) {
         const std::size_t item = order_[k];
-        const std::int32_t count = counts[k] + (item == longest ? 1 : 0);
+        const std::int32_t count = counts[k] + (item == piece ? 1 : 0);
         if (count > 0) {
             pattern.takes.push_back({static_cast<std::uint32_t>(item), count});
             pattern.times = std::min(pattern.times, rest_.items[item] / count);

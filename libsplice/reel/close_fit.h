@@ -38,9 +38,10 @@ class CloseFit {
 
     void start(const std::vector<std::int64_t>& stocks);
     [[nodiscard]] int tries() const;
+    [[nodiscard]] std::optional<std::size_t> next_piece(std::minstd_rand& random) const;
     bool cut_one(std::minstd_rand& random);
     [[nodiscard]] bool holds(std::size_t stock, std::size_t item) const;
-    [[nodiscard]] Pattern fill(std::size_t stock, std::size_t longest, std::minstd_rand& random);
+    [[nodiscard]] Pattern fill(std::size_t stock, std::size_t piece, std::minstd_rand& random);
     [[nodiscard]] Amount waste_of(const Pattern& pattern) const;
     void place(const Pattern& pattern, std::int64_t sign);
     [[nodiscard]] StockPlan plan() const;
@@ -54,7 +55,8 @@ class CloseFit {
     Remaining rest_;                 ///< what is still to be cut, and stock that may still be used
     std::int64_t pieces_left_ = 0;
     std::int64_t stocks_left_ = 0;
-    Amount spare_ = 0; ///< capacity left beyond what the pieces left take
+    Amount spare_ = 0;      ///< capacity left beyond what the pieces left take
+    bool by_stock_ = false; ///< whether the next piece is one that a drawn stock holds
     std::vector<Cut> cuts_;
     std::vector<SubsetSums::Piece> offered_;
     SubsetSums sums_;

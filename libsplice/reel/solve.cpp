@@ -24,7 +24,8 @@ constexpr int most_dives_first = 400;
 constexpr int most_dives_before_branching = 30;
 constexpr int most_dives_later = 3;
 constexpr int most_branches = 300;
-constexpr std::int64_t most_fitting_at_first = 3'000'000'000;
+constexpr std::int64_t most_fitting_at_first = 300'000'000;
+constexpr std::int64_t most_fitting_between = 2'000'000'000;
 constexpr std::int64_t most_fitting = 30'000'000'000;
 constexpr int most_turns_to_place = 2'000;
 constexpr std::int64_t most_fitting_to_place = 1'500'000'000;
@@ -90,6 +91,9 @@ void search_goals(const StockProblem& problem, StockPlan& best, const SearchLimi
                    : problem.items.size() <= few_items ? most_dives_if_few
                                                        : most_dives_at_first);
         improve(problem, goal, best, limits);
+        if (goal == 0 && can_fit_closely(problem)) {
+            search.fit_closely(most_fitting_between);
+        }
         search.run(goal == 0 ? most_dives_before_branching : most_dives_later);
         if (goal == 0 && best.value[0] > best.bound && problem.stocks.size() > 1) {
             search.branch(most_branches);
