@@ -16,6 +16,8 @@ constexpr std::int64_t most_work_each = 1'000'000'000;
 /// Of so many stocks each is filled in several ways.
 constexpr std::int64_t last_few = 8;
 constexpr unsigned passed_over_one_in = 8;
+/// What else it takes to fill a stock, by item, against a word of a table.
+constexpr std::int64_t work_of_an_item = 100;
 constexpr std::int64_t work_of_a_try = 1'000;
 
 Amount rounded_up(Amount length, Amount unit) {
@@ -170,7 +172,7 @@ Pattern CloseFit::fill(std::size_t stock, std::size_t piece, std::minstd_rand& r
         offered_.push_back({sizes_[item], offered ? left : 0});
     }
     sums_.make(offered_, capacities_[stock] - sizes_[piece]);
-    work_ += sums_.work();
+    work_ += sums_.work() + work_of_an_item * static_cast<std::int64_t>(order_.size());
     const auto counts = sums_.pieces_of(sums_.largest(), random);
     Pattern pattern{stock, {}, rest_.stocks[stock]};
     for (std::size_t k = 0; k < order_.size(); ++k) {

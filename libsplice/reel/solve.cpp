@@ -25,10 +25,10 @@ constexpr int most_dives_before_branching = 30;
 constexpr int most_dives_later = 3;
 constexpr int most_branches = 300;
 constexpr std::int64_t most_fitting_at_first = 300'000'000;
-constexpr std::int64_t most_fitting_between = 2'000'000'000;
+constexpr std::int64_t most_fitting_between = 1'000'000'000;
 constexpr std::int64_t most_fitting = 30'000'000'000;
 constexpr int most_turns_to_place = 2'000;
-constexpr std::int64_t most_fitting_to_place = 1'500'000'000;
+constexpr std::int64_t most_fitting_to_place = 3'000'000'000;
 constexpr int most_dives_to_place = 20;
 
 StockPlan better_first_fit(const StockProblem& problem) {
