@@ -51,7 +51,7 @@ class Draws {
 
     /// Goes through all numbers of the first that the second can make up for.
     void set_two(std::size_t first, std::size_t second) {
-        constexpr std::int64_t most_tries = 2'000;
+        constexpr std::int64_t most_tries = 500;
         numbers_[first] = 0;
         numbers_[second] = 0;
         Nanometres missing = wanted_;
