@@ -38,6 +38,10 @@ class GoalSearch {
     /// Runs until the goal is proved, `most_dives` are done or a limit is reached.
     void run(int most_dives);
 
+    /// Plans from scratch until the goal is proved, so much work of close fitting is done or a
+    /// limit is reached. Expects the first goal, its linear programme solved.
+    void fit_closely(std::int64_t most_work);
+
     /// Splits the first goal's question by how many of each stock are used, so as to raise the
     /// bound or find what is under it. Expects the first goal.
     void branch(int most_branches);
@@ -90,6 +94,7 @@ class GoalSearch {
     std::vector<Amount> prices_;    ///< of items, by the last linear programme
     std::vector<double> relaxed_stocks_; ///< how many the linear programme of the whole uses
     std::minstd_rand random_;
+    std::minstd_rand fit_random_;
     int dives_ = 0;
 };
 

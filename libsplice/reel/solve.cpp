@@ -1,4 +1,5 @@
 // From the first plan to the best: what can be placed, then goal after goal.
+#include "libsplice/reel/close_fit.h"
 #include "libsplice/reel/column_pool.h"
 #include "libsplice/reel/exhaustive.h"
 #include "libsplice/reel/first_fit.h"
@@ -23,6 +24,11 @@ constexpr int most_dives_first = 400;
 constexpr int most_dives_before_branching = 30;
 constexpr int most_dives_later = 3;
 constexpr int most_branches = 300;
+constexpr std::int64_t most_fitting_at_first = 200'000'000;
+constexpr std::int64_t most_fitting_between = 300'000'000;
+constexpr std::int64_t most_fitting = 30'000'000'000;
+constexpr int most_turns_to_place = 2'000;
+constexpr std::int64_t most_fitting_to_place = 3'000'000'000;
 constexpr int most_dives_to_place = 20;
 
 StockPlan better_first_fit(const StockProblem& problem) {
@@ -64,6 +70,13 @@ void improve(const StockProblem& problem, std::size_t goal, StockPlan& best,
     }
 }
 
+/// Close fitting cuts every piece from stock, and makes no waste small.
+bool can_fit_closely(const StockProblem& problem) {
+    return std::ranges::none_of(problem.items,
+                                [](const StockItem& item) { return item.loose.has_value(); }) &&
+           std::ranges::none_of(problem.stocks, [](const Stock& stock) { return stock.waste[0]; });
+}
+
 void search_goals(const StockProblem& problem, StockPlan& best, const SearchLimits& limits) {
     ColumnPool pool(problem);
     for (const Pattern& pattern : best.patterns) {
@@ -71,13 +84,22 @@ void search_goals(const StockProblem& problem, StockPlan& best, const SearchLimi
     }
     for (std::size_t goal = 0; goal < problem.goals && !limits.reached(); ++goal) {
         GoalSearch search(problem, pool, goal, best, limits);
+        if (goal == 0 && can_fit_closely(problem)) {
+            search.fit_closely(most_fitting_at_first);
+        }
         search.run(goal > 0                            ? 1
                    : problem.items.size() <= few_items ? most_dives_if_few
                                                        : most_dives_at_first);
         improve(problem, goal, best, limits);
+        if (goal == 0 && can_fit_closely(problem)) {
+            search.fit_closely(most_fitting_between);
+        }
         search.run(goal == 0 ? most_dives_before_branching : most_dives_later);
         if (goal == 0 && best.value[0] > best.bound && problem.stocks.size() > 1) {
             search.branch(most_branches);
+        }
+        if (goal == 0 && can_fit_closely(problem)) {
+            search.fit_closely(most_fitting);
         }
         search.run(goal == 0 ? most_dives_first : most_dives_later);
         for (const Pattern& pattern : best.patterns) {
@@ -99,6 +121,21 @@ StockProblem placing(const StockProblem& problem) {
         stock.waste = {};
     }
     return placing;
+}
+
+/// A plan that places every piece, from all the stock that there is.
+std::optional<StockPlan> place_all(const StockProblem& problem, const SearchLimits& limits) {
+    std::minstd_rand random;
+    CloseFit fit(problem, limits);
+    const std::vector<std::int64_t> stocks = everything(problem).stocks;
+    for (int turn = 0;
+         turn < most_turns_to_place && fit.work() < most_fitting_to_place && !limits.reached();
+         ++turn) {
+        if (auto plan = fit.turn(stocks, random)) {
+            return plan;
+        }
+    }
+    return std::nullopt;
 }
 
 /// Places as much rope as can be. The bound of the plan is of what is placed.
@@ -145,6 +182,9 @@ StockPlan solve(const StockProblem& problem, const SearchLimits& limits) {
     StockPlan first = better_first_fit(problem);
     if (first.places_all()) {
         return meet_goals(problem, std::move(first), limits);
+    }
+    if (auto plan = place_all(problem, limits)) {
+        return meet_goals(problem, *std::move(plan), limits);
     }
     first = place_most(problem, limits);
     const bool most_placed = first.proved;
