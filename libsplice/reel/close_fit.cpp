@@ -12,7 +12,8 @@ namespace {
 
 /// Tables are no wider than this: finer lengths are rounded, up for pieces and down for stock.
 constexpr Amount widest_table = 500'000;
-constexpr std::int64_t most_work_each = 1'000'000'000;
+/// How much is done in a turn once only the last few stocks are left.
+constexpr std::int64_t most_work_on_last = 100'000'000;
 /// Of so many stocks each is filled in several ways.
 constexpr std::int64_t last_few = 8;
 constexpr unsigned passed_over_one_in = 8;
@@ -80,16 +81,19 @@ std::optional<StockPlan> CloseFit::turn(const std::vector<std::int64_t>& stocks,
                                         std::minstd_rand& random) {
     start(stocks);
     by_stock_ = random() % 2 == 0;
-    const std::int64_t most_work = work_ + most_work_each;
+    std::int64_t work_on_last = 0;
     int tries_left = tries();
     while (pieces_left_ > 0) {
-        if (limits_.reached() || work_ > most_work) {
+        if (limits_.reached() || work_on_last > most_work_on_last) {
             return std::nullopt;
         }
         if (tries_left > 0) {
             --tries_left;
             const bool few = stocks_left_ <= last_few;
-            if (cut_one(random)) {
+            const std::int64_t before = work_;
+            const bool done = cut_one(random);
+            work_on_last += few ? work_ - before : 0;
+            if (done) {
                 cuts_.back().tries_left = few ? tries_left : 0;
                 tries_left = tries();
             }

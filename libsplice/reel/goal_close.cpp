@@ -26,10 +26,16 @@ void GoalSearch::fit_closely(std::int64_t most_work) {
     raise_bound_by_length();
     best_.bound = bound_;
     CloseFit fit(problem_, limits_);
+    constexpr std::int64_t fewest_turns = 24; // of large problems, where each takes long
+    constexpr std::int64_t most_work_of_few = 20;
     constexpr int most_in_vain = 50; // no numbers seem to cost less than the best plan
     int in_vain = 0;
     std::int64_t turns = 0;
-    while (!proved() && !limits_.reached() && fit.work() + turns * work_of_a_turn < most_work) {
+    const auto may_go_on = [&] {
+        const std::int64_t work = fit.work() + turns * work_of_a_turn;
+        return work < most_work || (turns < fewest_turns && work < most_work_of_few * most_work);
+    };
+    while (!proved() && !limits_.reached() && may_go_on()) {
         const DrawRule rule = turns % 4 == 3 ? DrawRule::dearest : DrawRule::cheapest;
         ++turns;
         const bool by_best = relaxed_stocks_.empty() || turns % 2 == 0;
