@@ -61,10 +61,10 @@ void write_pieces(Page& page, const LearntPieces& pieces, const LearntFile& file
               shown(learnt.sample.mean) + (learnt.sample.count > 1
                                                ? " on average, sd " + shown(learnt.sample.spread)
                                                : std::string()));
-    if (learnt.limit) {
+    if (learnt.limit && learnt.own_spread) {
         page.fact("Next piece", "stays under " + shown(*learnt.limit) + " but for a risk of " +
                                     in_percent(file.risk));
-    } else {
+    } else if (!learnt.limit) {
         page.fact("Next piece", "one piece says what it used, and nothing of how far the next will "
                                 "differ; two tell something, three more");
     }
@@ -76,6 +76,13 @@ void write_pieces(Page& page, const LearntPieces& pieces, const LearntFile& file
     }
     if (learnt.outlier) {
         page.fact("Look at", about_outlier(pieces, units));
+    }
+    constexpr double far_off = 4.0;
+    const double off = std::abs(learnt.sample.mean - learnt.tables) / learnt.tables_spread;
+    if (learnt.tables_spread > 0.0 && off > far_off) {
+        page.fact("Far off", "this lies " + show_number(off, 1) +
+                                 " sd from what the tables say: see that nothing else was measured "
+                                 "with it before you cut by it");
     }
     page.fact("Tables said", shown(learnt.tables) + ", sd " + shown(learnt.tables_spread));
     page.fact("Learnt", std::string(name_of(learnt.what)) + " " + show_number(learnt.constant, 6) +
@@ -92,7 +99,8 @@ void write_text(const LearntFile& file, UnitSystem units, Output& output) {
     }
     page.blank();
     page.paragraph(file.table.empty()
-                       ? std::string("No table was written; --output names one.")
+                       ? std::string("No table was written") +
+                             (file.all.empty() ? ": nothing was learnt." : "; --output names one.")
                        : "Written to " + file.table + "; cut with it by --tables " + file.table,
                    0);
 }

@@ -6,6 +6,7 @@
 #include "libsplice/sheet/writer.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace libsplice::cli {
@@ -31,6 +32,10 @@ struct LearntFile {
 };
 
 void write_learnt(const LearntFile& learnt, Format format, UnitSystem units, Output& output);
+
+/// How a table that learning wrote begins.
+inline constexpr std::string_view first_line_of_shop_table =
+    "# Learnt from measured pieces by splice learn.";
 
 /// The shop table: a rule for each kind and rope, with status `shop`, count and date.
 void write_shop_table(const LearntFile& file, Output& output);

@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <chrono>
 #include <filesystem>
+#include <fstream>
 
 namespace libsplice::cli {
 
@@ -62,9 +63,15 @@ class Sorter {
         std::size_t left_out = 0;
         for (LearntPieces& pieces : all_) {
             auto learnt = learn(book_, *pieces.kind, pieces.rope, pieces.used, risk);
+            if (!learnt) {
+                left_out += leave_out_singly(pieces, risk);
+                learnt = pieces.used.empty()
+                             ? learnt
+                             : learn(book_, *pieces.kind, pieces.rope, pieces.used, risk);
+            }
             if (learnt) {
                 pieces.learnt = *learnt;
-            } else {
+            } else if (!pieces.used.empty()) {
                 left_out += pieces.used.size();
                 refuse(learnt.error(), pieces.places.front(), "kind");
                 pieces.used.clear();
@@ -77,6 +84,25 @@ class Sorter {
     [[nodiscard]] std::vector<LearntPieces> take() { return std::move(all_); }
 
   private:
+    /// Leaves out the pieces from which nothing could be learnt by themselves, each at its own
+    /// place; their number.
+    std::size_t leave_out_singly(LearntPieces& pieces, double risk) {
+        LearntPieces kept{pieces.kind, pieces.rope, {}, {}, {}};
+        for (std::size_t i = 0; i < pieces.used.size(); ++i) {
+            const auto alone =
+                learn(book_, *pieces.kind, pieces.rope, std::span(&pieces.used[i], 1), risk);
+            if (alone) {
+                kept.used.push_back(pieces.used[i]);
+                kept.places.push_back(pieces.places[i]);
+            } else {
+                refuse(alone.error(), pieces.places[i], "used");
+            }
+        }
+        const std::size_t left_out = pieces.used.size() - kept.used.size();
+        pieces = std::move(kept);
+        return left_out;
+    }
+
     LearntPieces& of(const Kind* kind, const Rope& rope) {
         const auto found = std::ranges::find_if(all_, [&](const LearntPieces& pieces) {
             return pieces.kind == kind && is_same(pieces.rope, rope);
@@ -110,10 +136,26 @@ Result<std::string> table_file(const std::string& named) {
     return named + "/tables.toml";
 }
 
+/// Only what learning wrote itself is written over.
+std::optional<Fault> check_is_ours(const std::string& file) {
+    std::ifstream in(file);
+    std::string line;
+    if (!in || (std::getline(in, line) && line == first_line_of_shop_table)) {
+        return std::nullopt;
+    }
+    return Fault{Code::cannot_write,
+                 "the file is there already and is no table that learn wrote; nothing was written: "
+                 "name another, or move it away",
+                 Place{file}};
+}
+
 std::optional<Fault> write_table(const LearntFile& learnt, const std::string& named) {
     const auto file = table_file(named);
     if (!file) {
         return file.error();
+    }
+    if (const auto fault = check_is_ours(*file)) {
+        return fault;
     }
     auto output = Output::open(*file);
     if (!output) {

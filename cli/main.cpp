@@ -12,6 +12,9 @@
 
 #include <csignal>
 #include <cstdio>
+#include <filesystem>
+#include <optional>
+#include <system_error>
 
 namespace {
 
@@ -37,6 +40,24 @@ Exit unknown_verb(const std::string& given) {
                  "; splice --help lists them");
 }
 
+/// The file that is read and would be written over: the output by another of its names.
+std::optional<std::string> read_and_written(const CommandLine& line) {
+    if (!line.has("output")) {
+        return std::nullopt;
+    }
+    std::vector<std::string> inputs = line.words;
+    const auto shelf = line.values("shelf");
+    inputs.insert(inputs.end(), shelf.begin(), shelf.end());
+    const std::string output = line.value("output", "-");
+    for (const std::string& input : inputs) {
+        std::error_code error;
+        if (input != "-" && std::filesystem::equivalent(input, output, error)) {
+            return input;
+        }
+    }
+    return std::nullopt;
+}
+
 Exit run(const CommandLine& line) {
     if (line.has("version")) {
         return print("splice " + std::string(version()) + '\n');
@@ -56,6 +77,10 @@ Exit run(const CommandLine& line) {
             return wrong("--" + name + " does not go with " + std::string(verb->name) +
                          "; see splice " + std::string(verb->name) + " --help");
         }
+    }
+    if (const auto file = read_and_written(line)) {
+        return wrong("--output is a file that is read, " + *file +
+                     "; nothing was written: give it another name");
     }
     return verb->run(line);
 }

@@ -54,7 +54,7 @@ std::string figures(const Learnt& learnt) {
 } // namespace
 
 void write_shop_table(const LearntFile& file, Output& output) {
-    output.write("# Learnt from measured pieces by splice learn.\n");
+    output.write(std::string(first_line_of_shop_table) + "\n");
     output.write("version = " + quoted("shop " + file.date) + "\n");
     output.write("title = \"The shop's own measurements\"\n\n");
     output.write("[[source]]\nkey = \"shop-pieces\"\ntitle = " +

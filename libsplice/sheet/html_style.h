@@ -62,14 +62,16 @@ summary { cursor: pointer; padding: 0.3rem 0; }
 footer { border-top: 3px solid var(--ink); padding-top: 0.5rem; margin-top: 1rem; }
 .chart { margin-bottom: 2rem; overflow-x: auto; }
 .chart td, .chart tbody th { font-size: 1.1rem; }
+.chart tbody th, .chart td:last-child { overflow-wrap: normal; min-width: 8rem; }
 .chart td:nth-child(2), .chart td:nth-child(3), .chart thead th { white-space: nowrap; }
 .sheet { display: grid; }
 .label { display: flex; justify-content: space-between; gap: 2mm; overflow: hidden; padding: 1mm;
   border: 1px dotted #8a8a8a; }
 .label div { min-width: 0; }
 .label p { margin: 0; font-size: 8.5pt; line-height: 1.2; }
-.label .l-name { font-size: 10.5pt; font-weight: 700; max-height: 2.4em; overflow: hidden; }
-.label .l-cut { font-size: 15pt; font-weight: 700; }
+.label .l-name { font-weight: 700; overflow-wrap: anywhere; overflow: hidden; display: -webkit-box;
+  -webkit-box-orient: vertical; -webkit-line-clamp: 3; }
+.label .l-cut { font-weight: 700; white-space: nowrap; }
 .qr { height: 100%; max-width: 45%; flex: none; aspect-ratio: 1; }
 /* The marks beside the steps, where there is room. */
 @media (min-width: 52rem) { .ends table { float: left; clear: left; width: 47%; }
@@ -119,6 +121,7 @@ main > section > table thead th { overflow-wrap: normal; }
   .chart p, .chart thead th { font-size: 7.5pt; margin: 1mm 0; }
   .chart td, .chart th { font-size: 13pt; padding: 0.7mm 4mm 0.7mm 0; }
   .chart td.r { font-size: 16pt; }
+  .chart tbody th { font-size: 15pt; font-weight: 700; }
   .sheet { break-after: page; }
   main:has(.label) h1, main:has(.chart) > h1 { display: none; }
   .label { border-color: transparent; }

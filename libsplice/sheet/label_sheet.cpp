@@ -1,8 +1,11 @@
 // Labels to tie to the coils.
+#include "libsplice/base/text.h"
 #include "libsplice/sheet/html_page.h"
 #include "libsplice/sheet/html_text.h"
 #include "libsplice/sheet/paper.h"
 #include "libsplice/sheet/qr_code.h"
+
+#include <algorithm>
 
 namespace libsplice {
 
@@ -22,6 +25,15 @@ std::string beginning(std::string_view text) {
         --end;
     }
     return std::string(text.substr(0, end));
+}
+
+/// The size, in points, at which a text of so many letters still fits: smaller if there are more
+/// than `letters` of them.
+std::string size_for(std::string_view text, double points, double letters) {
+    constexpr double smallest = 5.5;
+    const double count = static_cast<double>(std::max<std::size_t>(1, character_count(text)));
+    return " style=\"font-size: " +
+           show_number(std::clamp(points * letters / count, smallest, points), 1) + "pt\"";
 }
 
 class Labels : public SheetWriter {
@@ -80,10 +92,11 @@ class Labels : public SheetWriter {
         const std::string record =
             "name: " + beginning(piece.name) + "\nboat: " + beginning(piece.boat) +
             "\nrope: " + beginning(piece.rope) + "\ncut: " + cut + "\n" + number + "\n";
-        output_.write("<div class=\"label\"><div><p class=\"l-name\">" + html_text(piece.name) +
-                      "</p><p>" + html_text(piece.boat) + "</p><p>" + html_text(piece.rope) +
-                      "</p><p class=\"l-cut\">" + html_text(cut) + "</p><p>" + html_text(number) +
-                      "</p></div>" + qr_code(record) + "</div>\n");
+        output_.write("<div class=\"label\"><div><p class=\"l-name\"" +
+                      size_for(piece.name, 10.5, 22.0) + ">" + html_text(piece.name) + "</p><p>" +
+                      html_text(piece.boat) + "</p><p>" + html_text(piece.rope) +
+                      "</p><p class=\"l-cut\"" + size_for(cut, 15.0, 8.0) + ">" + html_text(cut) +
+                      "</p><p>" + html_text(number) + "</p></div>" + qr_code(record) + "</div>\n");
     }
 
     Output& output_;

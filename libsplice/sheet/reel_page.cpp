@@ -47,15 +47,32 @@ class ReelPage {
         return std::to_string(amount);
     }
 
+    /// How far this plan may lie over the best one; nothing to say where the bound is 0.
+    [[nodiscard]] std::string over_the_best() const {
+        if (plan_.bound <= 0) {
+            return {};
+        }
+        const double over =
+            static_cast<double>(plan_.value - plan_.bound) / static_cast<double>(plan_.bound);
+        return "; at most " + show_number(100.0 * over, 3) + " % over the best";
+    }
+
     void write_result() {
         page_.blank();
         page_.fact("Aim", sheet_.aim);
         page_.fact("Value", show_amount(plan_.value));
+        if (!plan_.unplaced.empty()) {
+            std::int64_t pieces = 0;
+            for (const Unplaced& unplaced : plan_.unplaced) {
+                pieces += unplaced.count;
+            }
+            page_.fact("NOT PLACED", std::to_string(pieces) + (pieces == 1 ? " piece" : " pieces") +
+                                         "; see the end. What follows is of the rest");
+        }
         const std::string bound = "no plan can be under " + show_amount(plan_.bound);
         page_.fact("How good", plan_.proved
                                    ? "proved best: " + bound
-                                   : bound + "; at most " + show_number(100.0 * gap_of(plan_), 3) +
-                                         " % over the best" +
+                                   : bound + over_the_best() +
                                          (sheet_.stopped ? ", as the search was stopped" : ""));
         page_.fact("First fit", "the longest piece first into the first stock that holds it would "
                                 "cut into " +
@@ -64,8 +81,10 @@ class ReelPage {
     }
 
     void write_cuts() {
-        static constexpr std::array<PageColumn, 4> columns{
-            PageColumn{12, true}, PageColumn{12, true}, PageColumn{26}, PageColumn{20}};
+        // Feet, inches and sixteenths take more room.
+        const std::size_t length = units_ == UnitSystem::metric ? 12 : 18;
+        const std::array columns{PageColumn{length, true}, PageColumn{length, true},
+                                 PageColumn{38 - length}, PageColumn{32 - length}};
         for (const ReelCut& cut : plan_.cuts) {
             const ReelStock& stock = question_.stock[cut.stock];
             page_.section(stock.rope + ": " + std::string(stock_kind_word(stock.kind)) + ' ' +

@@ -64,7 +64,8 @@ class WallChart : public SheetWriter {
 
   private:
     std::string row_of(const Piece& piece) const {
-        std::string row = "<tr><th scope=\"row\">" + html_text(piece.name);
+        std::string row =
+            "<tr><th scope=\"row\">" + html_text(piece.name.empty() ? "(no name)" : piece.name);
         if (piece.quantity != 1) {
             row += " &#215;&#160;" + std::to_string(piece.quantity);
         }
