@@ -28,24 +28,93 @@ struct Answer {
     StockPlan plan;
 };
 
+/// Solves it again without the groups that are placed in part: half a pair is of no use.
+void drop_torn_groups(Answer& answer, const SearchLimits& limits) {
+    StockProblem whole = answer.asked.problem;
+    bool torn = false;
+    for (const auto& items : answer.asked.groups) {
+        const auto is_placed = [&](std::size_t item) {
+            return answer.plan.unplaced[item] < answer.asked.problem.items[item].count;
+        };
+        const auto is_missed = [&](std::size_t item) {
+            return answer.plan.unplaced[item] > 0;
+        };
+        if (std::ranges::any_of(items, is_placed) && std::ranges::any_of(items, is_missed)) {
+            torn = true;
+            for (const std::size_t item : items) {
+                whole.items[item].count = 0;
+            }
+        }
+    }
+    if (!torn) {
+        return;
+    }
+    answer.plan = solve(whole, limits);
+    answer.plan.proved = false;
+    for (std::size_t item = 0; item < whole.items.size(); ++item) {
+        answer.plan.unplaced[item] +=
+            answer.asked.problem.items[item].count - whole.items[item].count;
+    }
+}
+
+Nanometres not_placed(const Answer& answer) {
+    Nanometres sum = 0;
+    for (std::size_t item = 0; item < answer.plan.unplaced.size(); ++item) {
+        sum += answer.asked.problem.items[item].length * answer.plan.unplaced[item];
+    }
+    return sum;
+}
+
+bool is_better(const Answer& one, const Answer& other) {
+    return std::pair(not_placed(one), one.plan.value) <
+           std::pair(not_placed(other), other.plan.value);
+}
+
 Answer answer(const ReelQuestion& question, const RopeShare& share, const LeftOut& left_out,
               const SearchLimits& limits) {
-    Answer free{rope_problem(question, share, left_out, false), {}};
-    Answer kept{rope_problem(question, share, left_out, true), {}};
-    if (!kept.asked.one_lot) {
-        kept.plan = solve(kept.asked.problem, limits);
-        return kept;
+    const auto with_lots = [&](const LotChoice& choice) {
+        return Answer{rope_problem(question, share, left_out, choice), {}};
+    };
+    Answer best = with_lots({});
+    const std::size_t groups = best.asked.groups.size();
+    if (groups == 0) {
+        best.plan = solve(best.asked.problem, limits);
+        return best;
     }
     // No plan that keeps lots together is cheaper than one that need not.
+    Answer free{rope_problem(question, share, left_out, std::nullopt), {}};
     free.plan = solve(free.asked.problem, limits);
-    kept.plan = solve(kept.asked.problem, limits);
-    if (kept.plan.places_all()) {
-        kept.plan.bound = free.plan.bound;
-        kept.plan.proved = kept.plan.value[0] <= free.plan.bound;
-    } else {
-        kept.plan.proved = false; // other lots might have placed more
+    best.plan = solve(best.asked.problem, limits);
+    const auto proved = [&] {
+        return best.plan.places_all() && best.plan.value[0] <= free.plan.bound;
+    };
+    // One group after the other is given every lot that could hold it.
+    constexpr int most_tries = 60;
+    LotChoice choice(groups, 0);
+    int tries = 0;
+    for (std::size_t group = 0; group < groups; ++group) {
+        LotChoice next = choice;
+        while (!proved() && !limits.reached() && ++tries <= most_tries) {
+            ++next[group];
+            Answer other = with_lots(next);
+            if (other.asked.items_without_lot.size() > best.asked.items_without_lot.size()) {
+                break; // there are no more
+            }
+            other.plan = solve(other.asked.problem, limits);
+            if (is_better(other, best)) {
+                best = std::move(other);
+                choice = next;
+            }
+        }
     }
-    return kept;
+    if (best.plan.places_all()) {
+        best.plan.bound = free.plan.bound;
+    }
+    best.plan.proved = proved(); // else other lots might have done better
+    if (!best.plan.places_all()) {
+        drop_torn_groups(best, limits);
+    }
+    return best;
 }
 
 /// Rows of which less was ordered than must be.

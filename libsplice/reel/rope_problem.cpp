@@ -33,7 +33,7 @@ class ProblemBuilder {
         }
     }
 
-    RopeProblem build(bool keep_lots) {
+    RopeProblem build(const std::optional<LotChoice>& choice) {
         StockProblem& problem = built_.problem;
         problem.kerf = question_.kerf;
         problem.goals = question_.aim == Aim::waste ? 3 : 2;
@@ -45,8 +45,8 @@ class ProblemBuilder {
         for (const std::size_t demand : share_.demands) {
             add_demand(demand);
         }
-        if (keep_lots) {
-            give_lots();
+        if (choice) {
+            give_lots(*choice);
         }
         for (StockItem& item : problem.items) {
             if (std::ranges::find(item.allowed, false) == item.allowed.end()) {
@@ -109,8 +109,8 @@ class ProblemBuilder {
         built_.item_demands.emplace_back();
     }
 
-    /// Every group gets the first lot that can hold it, those with most rope first.
-    void give_lots() {
+    /// Every group gets a lot that can hold it, those with most rope first.
+    void give_lots(const LotChoice& choice) {
         std::vector<std::vector<std::size_t>> groups;
         for (const auto& [name, items] : groups_) {
             groups.push_back(items);
@@ -122,8 +122,10 @@ class ProblemBuilder {
             }
             return length;
         });
-        built_.one_lot = !groups.empty();
-        for (const auto& items : groups) {
+        built_.groups = groups;
+        for (std::size_t group = 0; group < groups.size(); ++group) {
+            const auto& items = groups[group];
+            to_pass_over_ = group < choice.size() ? choice[group] : 0;
             if (!give_stated_lot(items) && !give_one_stock(items) && !give_loose(items)) {
                 for (const std::size_t item : items) {
                     built_.problem.items[item].allowed.assign(built_.problem.stocks.size(), false);
@@ -155,8 +157,16 @@ class ProblemBuilder {
         return plan.places_all();
     }
 
+    bool passes_over() {
+        if (to_pass_over_ == 0) {
+            return false;
+        }
+        --to_pass_over_;
+        return true;
+    }
+
     bool give(std::vector<bool> stocks, const std::vector<std::size_t>& items) {
-        if (!holds(stocks, items)) {
+        if (!holds(stocks, items) || passes_over()) {
             return false;
         }
         for (const std::size_t item : items) {
@@ -235,20 +245,22 @@ class ProblemBuilder {
     bool give_loose(const std::vector<std::size_t>& items) {
         const bool all = std::ranges::all_of(
             items, [&](std::size_t item) { return built_.loose_rows[item].has_value(); });
-        for (const std::size_t item : items) {
-            if (all) {
-                built_.problem.items[item].allowed.assign(built_.problem.stocks.size(), false);
-                given_[item] = std::vector<bool>(built_.problem.stocks.size(), false);
-            }
+        if (!all || passes_over()) {
+            return false;
         }
-        return all;
+        for (const std::size_t item : items) {
+            built_.problem.items[item].allowed.assign(built_.problem.stocks.size(), false);
+            given_[item] = std::vector<bool>(built_.problem.stocks.size(), false);
+        }
+        return true;
     }
 
     const ReelQuestion& question_;
     const RopeShare& share_;
     const LeftOut& left_out_;
     RopeProblem built_;
-    std::set<std::string> lots_; ///< that some row states
+    std::size_t to_pass_over_ = 0; ///< lots that could hold the group at hand
+    std::set<std::string> lots_;   ///< that some row states
     std::map<std::tuple<Nanometres, std::string, std::string, std::string>, std::size_t> items_;
     std::map<std::string, std::vector<std::size_t>> groups_; ///< items
     std::map<std::size_t, std::vector<bool>> given_;         ///< by item of a group: its stocks
@@ -290,8 +302,8 @@ Goals goals_of(const ReelQuestion& question, const ReelStock& row, Nanometres le
 }
 
 RopeProblem rope_problem(const ReelQuestion& question, const RopeShare& share,
-                         const LeftOut& left_out, bool keep_lots) {
-    return ProblemBuilder(question, share, left_out).build(keep_lots);
+                         const LeftOut& left_out, const std::optional<LotChoice>& choice) {
+    return ProblemBuilder(question, share, left_out).build(choice);
 }
 
 } // namespace libsplice

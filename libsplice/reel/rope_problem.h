@@ -25,18 +25,24 @@ struct RopeProblem {
     std::vector<std::size_t> stock_rows;                ///< by stock: the question's
     std::vector<std::vector<std::size_t>> item_demands; ///< by item: the question's
     std::vector<std::optional<std::size_t>> loose_rows; ///< by item: the order by the metre
-    std::vector<std::size_t> items_without_lot; ///< whose lot cannot be had: no stock is allowed
-    bool one_lot = false; ///< some pieces must come from one lot, and were given one
+    std::vector<std::size_t> items_without_lot;   ///< whose lot cannot be had: no stock is allowed
+    std::vector<std::vector<std::size_t>> groups; ///< items that must come from one lot, by group
 };
+
+/// By group: how many of the lots that could hold it are passed over. Groups beyond its end take
+/// the first.
+using LotChoice = std::vector<std::size_t>;
 
 /// Stock rows that are left out, because their minimum order is not worth it.
 using LeftOut = std::vector<bool>;
 
 /// Builds the question. With `keep_lots` the pieces of a pair, or of a lot that no row states, are
-/// given stock of one lot; without, they may come from any stock that they may come from singly,
-/// which no plan can be cheaper than.
+/// given stock of one lot, as `choice` says; without, they may come from any stock that they may
+/// come from singly, which no plan can be cheaper than. A group that passes over every lot that
+/// could hold it is without one.
 [[nodiscard]] RopeProblem rope_problem(const ReelQuestion& question, const RopeShare& share,
-                                       const LeftOut& left_out, bool keep_lots);
+                                       const LeftOut& left_out,
+                                       const std::optional<LotChoice>& choice);
 
 /// What a row costs in each goal of the question's aim.
 [[nodiscard]] Goals goals_of(const ReelQuestion& question, const ReelStock& row, Nanometres length);

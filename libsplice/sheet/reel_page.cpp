@@ -49,7 +49,7 @@ class ReelPage {
 
     /// How far this plan may lie over the best one; nothing to say where the bound is 0.
     [[nodiscard]] std::string over_the_best() const {
-        if (plan_.bound <= 0) {
+        if (plan_.bound <= 0 || plan_.value <= plan_.bound) {
             return {};
         }
         const double over =

@@ -71,6 +71,30 @@ class Learn(unittest.TestCase):
         self.assertAlmostEqual(one["limit_m"], 0.0985 + 2.919986 * 0.0025 * (4 / 3) ** 0.5, 7)
         self.assertTrue(row["source"].startswith("shop: 3 pieces measured"), row["source"])
 
+    def test_only_the_row_at_fault_is_left_out(self):
+        done = self.learn(self.pieces(("43 mm", "45 mm", "44 mm", "440 mm")), "--format", "json")
+        self.assertEqual(done.returncode, 1)
+        self.assertRegex(done.stderr, r"measured\.csv:5:\d+: error 214")
+        self.assertNotIn("measured.csv:2", done.stderr)
+        (one,) = json.loads(done.stdout)["learnt"]
+        self.assertEqual(one["count"], 3)
+        self.assertAlmostEqual(one["mean_m"], 0.044, 9)
+
+    def test_what_learn_did_not_write_is_spared(self):
+        table = self.folder / "notes.toml"
+        table.write_text("mine = 1\n")
+        done = self.learn(self.pieces(("43 mm",)), "--output", str(table))
+        self.assertEqual(done.returncode, 3)
+        self.assertIn("no table that learn wrote", done.stderr)
+        self.assertEqual(table.read_text(), "mine = 1\n")
+        table.unlink()
+        for _ in range(2):  # its own it writes anew
+            self.assertEqual(self.learn(self.pieces(("43 mm",)), "--output", str(table)).returncode, 0)
+
+    def test_one_far_from_the_tables_is_pointed_at(self):
+        self.assertIn("Far off", self.learn(self.pieces(("200 mm",), "bowline", "double-braid polyester 6 mm")).stdout)
+        self.assertNotIn("Far off", self.learn(self.pieces(("85 mm",), "bowline", "double-braid polyester 6 mm")).stdout)
+
     def test_the_page_changes_a_cut_length(self):
         page = (ROOT / "docs/learning.md").read_text()
         text = re.search(r"```csv\n(.*?)```", page, re.S)[1]
