@@ -18,7 +18,7 @@ TEST(FigureEightLoop, HalfOfItsKnotLiesOnTheStandingSide) {
     EXPECT_NEAR(length_of(end, Item::loop_legs), 215.707963268, near);
     EXPECT_NEAR(length_of(end, Item::knot_to_bearing), -100.0, near);
     EXPECT_NEAR(length_of(end, Item::knot), 449.5, near);
-    EXPECT_NEAR(spread_of(end, Item::knot), 34.641016151, 1e-7); // 6 D over root 3
+    EXPECT_NEAR(spread_of(end, Item::knot), 34.641016151, 1e-7);  // 6 D over root 3
     EXPECT_NEAR(mark_of(end, MarkName::loop_near), 348.75, near); // 4 + 120 + 224.75
     EXPECT_NEAR(mark_of(end, MarkName::loop_far), 564.457963268, near);
     EXPECT_NEAR(mark_of(end, MarkName::knot_standing), 789.207963268, near);
