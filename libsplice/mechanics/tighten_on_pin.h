@@ -29,7 +29,7 @@ struct TightOnPin {
     /// the axis and across the pull. Likewise divided by the clearance.
     [[nodiscard]] double in_hitch() const;
 
-    /// The least of beyond_loop() or in_hitch() that the knot can come to.
+    /// beyond_loop() or in_hitch(), whichever the knot is counted by.
     [[nodiscard]] std::optional<double> consumed(PinHold hold) const {
         return hold == PinHold::loop ? beyond_loop() : in_hitch();
     }
@@ -38,8 +38,8 @@ struct TightOnPin {
 /// `turns` full turns of the centreline about a pin, in rope diameters.
 [[nodiscard]] double rope_in_turns(double pin, double turns);
 
-/// Draws up a loose rope, which comes no nearer to the pin than it lies, round a pin of diameter
-/// `pin`. A loop knot's tails and legs are cut short on the way where `hold` says that it is one.
+/// Draws up a loose rope, which nowhere lies within the pin, round a pin of diameter `pin`. Where
+/// `hold` says that it is a loop knot, its tails and legs are cut short on the way.
 /// Otherwise as tighten(); `telling` is told the whole length.
 [[nodiscard]] TightOnPin tighten_on_pin(const Curve& loose, double pin, PinHold hold, double mesh,
                                         const Telling& telling = {}, double haste = 1.0);

@@ -67,8 +67,8 @@ TEST(PinKnot, AUTurnHasTheLengthOfItsGeometry) {
     }
 }
 
-// One full turn, its ends led on past each other a diameter apart: a helix of that pitch unrolls to
-// a straight line, which is the shortest there is; straight across the pin to begin with is longer.
+// One full turn, its ends led on past each other a diameter apart: a helix of that pitch, which
+// unrolls to a straight line.
 TEST(PinKnot, AFullTurnLiesBetweenTheCircleAndTheHelix) {
     constexpr double end = 15.0;
     constexpr double pin = 4.0;
@@ -155,8 +155,8 @@ TEST(PinKnot, CloveHitchIsTwoTurnsAndALittle) {
     EXPECT_NEAR(rope_in_turns(4.0, 2.0), 31.4159265, 1e-6); // 5 pi twice
 }
 
-// A pin that the rope was pulled through would leave another determinant: a straight rope past a
-// pin, and a round turn on it.
+// A rope that only passes a pin makes no knot with it; one that is hitched to it does. So a pin
+// that the rope was pulled through would be noticed.
 TEST(PinKnot, DeterminantTellsTheTurnsRoundThePin) {
     const Curve past{{{9, 2, 0.5}, {0.1, 2.2, 0}, {-9, 2, -0.5}}, false};
     EXPECT_EQ(determinant_with_pin(past), 1);
