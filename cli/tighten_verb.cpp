@@ -3,17 +3,14 @@
 #include "libsplice/job/curve_file.h"
 #include "libsplice/mechanics/knot_shapes.h"
 #include "libsplice/mechanics/loose_knot.h"
-#include "libsplice/mechanics/tighten.h"
-#include "libsplice/sheet/csv_cells.h"
-#include "libsplice/sheet/json_text.h"
+#include "libsplice/mechanics/tighten_on_pin.h"
 #include "libsplice/sheet/writer.h"
 
 #include "cli/messages.h"
 #include "cli/progress.h"
 #include "cli/sheet_options.h"
+#include "cli/tight_answer.h"
 #include "cli/verb.h"
-
-#include <gsl/assert>
 
 #include <algorithm>
 #include <chrono>
@@ -22,13 +19,6 @@
 namespace libsplice::cli {
 
 namespace {
-
-/// What came out, as it is written.
-struct TightAnswer {
-    std::string knot;
-    TightKnot tight;
-    double seconds = 0.0;
-};
 
 Result<double> read_mesh(const CommandLine& line) {
     const std::string text = line.value("mesh", "0.1");
@@ -41,17 +31,31 @@ Result<double> read_mesh(const CommandLine& line) {
     return *mesh;
 }
 
-const KnotShape* find_shape(std::string_view name) {
-    const auto shapes = knot_shapes();
-    const auto found = std::ranges::find(shapes, name, &KnotShape::name);
+/// `--pin`, or the knot's usual one.
+Result<double> read_pin(const CommandLine& line, const PinShape& shape) {
+    if (!line.has("pin")) {
+        return shape.usual_pin;
+    }
+    const std::string text = line.value("pin", {});
+    const auto pin = read_number(text);
+    if (!pin || *pin < thinnest_pin || *pin > thickest_pin) {
+        return Unexpected(Fault{Code::not_a_choice, "--pin " + in_quotes(text) +
+                                                        ": it must be a count of rope diameters "
+                                                        "from 0.5 to 20"});
+    }
+    return *pin;
+}
+
+template <typename Shape>
+const Shape* find_shape(std::span<const Shape> shapes, std::string_view name) {
+    const auto found = std::ranges::find(shapes, name, &Shape::name);
     return found == shapes.end() ? nullptr : &*found;
 }
 
 Exit unknown_knot(const std::string& word) {
     std::vector<std::string_view> names;
-    names.reserve(knot_shapes().size());
-    for (const KnotShape& shape : knot_shapes()) {
-        names.push_back(shape.name);
+    for (const Word& known : knot_words()) {
+        names.push_back(known.name);
     }
     return wrong_command(in_quotes(word) + " is no knot that is known by name; give " +
                          listed(names) + ", or a file such as knot.csv" +
@@ -108,76 +112,13 @@ std::optional<std::vector<Point>> read_points(const std::string& path) {
     return points;
 }
 
-void write_text(const TightAnswer& answer, Output& output) {
-    const TightRope& rope = answer.tight.rope;
-    output.write(answer.knot + ": " + show_number(rope.consumed(), 3) +
-                 " diameters of rope taken up at its tightest\n");
-    output.write("  mesh          " + show_number(rope.mesh, 4) + " diameters between points\n");
-    output.write("  clearance     " + show_number(rope.clearance, 5) +
-                 " diameters between strands\n");
-    output.write("  determinant   " + std::to_string(answer.tight.determinant_before) +
-                 " before, " + std::to_string(answer.tight.determinant_after) +
-                 " after: the knot is the same\n");
-    output.write("  time          " + show_number(answer.seconds, 2) + " s\n");
-    output.write("An ideal rope, flexible and without friction. A knot set by hand takes up more: "
-                 "the table's figure `set` says how much.\n");
-}
-
-void write_csv(const TightAnswer& answer, Output& output) {
-    output.write("knot,consumed_diameters,mesh,clearance,determinant_before,determinant_after,"
-                 "seconds\n");
-    std::string row;
-    append_text_cell(row, answer.knot);
-    const TightRope& rope = answer.tight.rope;
-    for (const double value : {rope.consumed(), rope.mesh, rope.clearance}) {
-        row += ',';
-        append_number_cell(row, value);
-    }
-    for (const auto value : {answer.tight.determinant_before, answer.tight.determinant_after}) {
-        row += ',';
-        append_number_cell(row, value);
-    }
-    row += ',';
-    append_number_cell(row, answer.seconds);
-    output.write(row + '\n');
-}
-
-void write_json(const TightAnswer& answer, Output& output) {
-    const TightRope& rope = answer.tight.rope;
-    JsonText json(output);
-    json.begin_object();
-    json.text("knot", answer.knot);
-    json.number("consumed_diameters", rope.consumed());
-    json.number("mesh", rope.mesh);
-    json.number("clearance", rope.clearance);
-    json.key("determinant_before");
-    json.whole(answer.tight.determinant_before);
-    json.key("determinant_after");
-    json.whole(answer.tight.determinant_after);
-    json.number("seconds", answer.seconds);
-    json.end_object();
-    output.write('\n');
-}
-
 Exit write(const TightAnswer& answer, Format format, const std::string& path) {
     auto output = Output::open(path);
     if (!output) {
         say(output.error());
         return Exit::unusable_file;
     }
-    switch (format) {
-    case Format::text:
-        write_text(answer, *output);
-        break;
-    case Format::csv:
-        write_csv(answer, *output);
-        break;
-    case Format::json:
-        write_json(answer, *output);
-        break;
-    case Format::html:
-        Expects(false); // refused with the command line
-    }
+    write_answer(answer, format, *output);
     if (const auto committed = output->commit(); !committed) {
         say(committed.error());
         return Exit::unusable_file;
@@ -185,31 +126,62 @@ Exit write(const TightAnswer& answer, Format format, const std::string& path) {
     return Exit::done;
 }
 
+using Answered = std::variant<TightAnswer, TightError>;
+
+/// Tightens with `work`, which is given what to tell of its progress, and writes what comes out.
+/// `told` names the length that is shown on the way.
+template <typename Work>
+Exit tighten_and_write(const Work& work, const CommandLine& line, Format format,
+                       std::string_view told) {
+    const std::string& name = line.words.front();
+    const auto started = std::chrono::steady_clock::now();
+    auto progress = std::make_optional<Progress>("tightening", "steps", line.value("output", "-"));
+    std::size_t steps = 0;
+    Answered answered = work([&](double at_mesh, double length) {
+        progress->at(++steps, {},
+                     "at mesh " + show_number(at_mesh, 3) + ": " + show_number(length, 3) +
+                         std::string(told));
+        return true;
+    });
+    progress.reset();
+    if (const auto* error = std::get_if<TightError>(&answered)) {
+        say(Fault{Code::not_a_rope, std::string(reason(*error)), Place{name}});
+        return Exit::refused;
+    }
+    auto& answer = std::get<TightAnswer>(answered);
+    const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - started;
+    answer.knot = name;
+    answer.seconds = taken.count();
+    return write(answer, format, line.value("output", "-"));
+}
+
 Exit tighten_points(std::vector<Point> points, const CommandLine& line, Format format,
                     double mesh) {
-    const std::string& name = line.words.front();
-    const auto rope = loose(std::move(points), name);
+    const auto rope = loose(std::move(points), line.words.front());
     if (!rope) {
         say(rope.error());
         return Exit::refused;
     }
-    const auto started = std::chrono::steady_clock::now();
-    auto progress = std::make_optional<Progress>("tightening", "steps", line.value("output", "-"));
-    std::size_t steps = 0;
-    auto tight = tighten_knot(*rope, mesh, [&](double at_mesh, double taken_up) {
-        progress->at(++steps, {},
-                     "at mesh " + show_number(at_mesh, 3) + ": " + show_number(taken_up, 3) +
-                         " diameters");
-        return true;
-    });
-    progress.reset();
-    if (const auto* error = std::get_if<TightError>(&tight)) {
-        say(Fault{Code::not_a_rope, std::string(reason(*error)), Place{name}});
-        return Exit::refused;
+    const auto work = [&](const Telling& telling) -> Answered {
+        const auto tight = tighten_knot(*rope, mesh, telling);
+        const auto* knot = std::get_if<TightKnot>(&tight);
+        return knot != nullptr ? Answered(answer_of(*knot)) : std::get<TightError>(tight);
+    };
+    return tighten_and_write(work, line, format, " diameters");
+}
+
+Exit tighten_shape(const PinShape& shape, const CommandLine& line, Format format, double mesh) {
+    const auto pin = read_pin(line, shape);
+    if (!pin) {
+        return wrong_command(pin.error().text);
     }
-    const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - started;
-    return write({name, std::get<TightKnot>(std::move(tight)), taken.count()}, format,
-                 line.value("output", "-"));
+    const Curve rope{shape.points(*pin), false};
+    const auto work = [&](const Telling& telling) -> Answered {
+        const auto tight = tighten_pin_knot(rope, *pin, shape.hold, mesh, telling);
+        const auto* knot = std::get_if<TightPinKnot>(&tight);
+        return knot != nullptr ? Answered(answer_of(*knot, shape)) : std::get<TightError>(tight);
+    };
+    return tighten_and_write(work, line, format, " diameters in all");
 }
 
 } // namespace
@@ -217,6 +189,9 @@ Exit tighten_points(std::vector<Point> points, const CommandLine& line, Format f
 std::vector<Word> knot_words() {
     std::vector<Word> words;
     for (const KnotShape& shape : knot_shapes()) {
+        words.push_back({shape.name, {}});
+    }
+    for (const PinShape& shape : pin_shapes()) {
         words.push_back({shape.name, {}});
     }
     return words;
@@ -235,7 +210,13 @@ Exit run_tighten(const CommandLine& line) {
         return wrong_command("tighten needs a knot's name, or one file of points");
     }
     const std::string& word = line.words.front();
-    if (const KnotShape* shape = find_shape(word)) {
+    if (const PinShape* shape = find_shape(pin_shapes(), word)) {
+        return tighten_shape(*shape, line, *format, *mesh);
+    }
+    if (line.has("pin")) {
+        return wrong_command("--pin is for knots round a pin: a loop, or a hitch");
+    }
+    if (const KnotShape* shape = find_shape(knot_shapes(), word)) {
         return tighten_points(shape->points(), line, *format, *mesh);
     }
     if (word.find_first_of("./") == std::string::npos && word != "-") {

@@ -75,7 +75,8 @@ constexpr std::array all_verbs{
          "FILE.csv "
          "holds the columns x, y and z, in rope diameters, of a line whose ends lead away. Shows "
          "the rope "
-         "that the knot takes up, and that it is still the same knot.",
+         "that the knot takes up, and that it is still the same knot. A loop bears on a rigid pin, "
+         "and a hitch goes round a spar, of the diameter --pin.",
          "splice tighten overhand", run_tighten, knot_words},
     Verb{
         "learn", "what a shop's own measured splices and knots say", "MEASURED.csv",

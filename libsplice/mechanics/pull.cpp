@@ -21,8 +21,9 @@ constexpr double sweep_margin = 0.02;
 
 } // namespace
 
-Pull::Pull(Curve start) : curve_(std::move(start)), previous_(curve_.points) {
-    Expects(curve_.points.size() >= 3);
+Pull::Pull(Curve start, double pin)
+    : curve_(std::move(start)), pin_(pin), previous_(curve_.points) {
+    Expects(curve_.points.size() >= 3 && pin >= 0.0);
     find_neighbours();
 }
 
@@ -55,6 +56,7 @@ void Pull::steps(std::size_t count, Strength strength) {
             const bool backwards = sweep % 2 != 0;
             open_bends(backwards);
             part_strands(backwards);
+            hold_off_pin(backwards);
         }
     }
 }
@@ -116,6 +118,48 @@ void Pull::part(NearPair pair) {
     }
 }
 
+void Pull::hold_off_pin(bool backwards) {
+    const std::size_t count = pin_ > 0.0 ? curve_.segments() : 0;
+    for (std::size_t i = 0; i < count; ++i) {
+        hold_off_pin_at(backwards ? count - 1 - i : i);
+    }
+}
+
+namespace {
+
+/// Where a segment comes closest to the z axis: how far along it, and the step from there to it.
+Approach approach_to_axis(Point begin, Point end) {
+    const Point from{begin.x, begin.y, 0.0};
+    const Point along{end.x - begin.x, end.y - begin.y, 0.0};
+    const double square = dot(along, along);
+    Approach closest;
+    closest.on_first = square > 0.0 ? std::clamp(-dot(from, along) / square, 0.0, 1.0) : 0.0;
+    closest.step = from + closest.on_first * along;
+    closest.distance = norm(closest.step);
+    return closest;
+}
+
+} // namespace
+
+/// A whole segment is held off, not its ends alone, so that the chain lies outside the pin.
+void Pull::hold_off_pin_at(std::size_t segment) {
+    Point& begin = curve_.points[segment];
+    Point& end = curve_.points[after(segment)];
+    const auto closest = approach_to_axis(begin, end);
+    if (closest.distance >= pin_ || !(closest.distance > 0.0)) {
+        return;
+    }
+    const double on_begin = may_move(segment) ? 1.0 - closest.on_first : 0.0;
+    const double on_end = may_move(after(segment)) ? closest.on_first : 0.0;
+    const double squares = on_begin * on_begin + on_end * on_end;
+    if (!(squares > 0.0)) {
+        return;
+    }
+    const double push = (pin_ - closest.distance) / (closest.distance * squares);
+    begin = begin + (push * on_begin) * closest.step;
+    end = end + (push * on_end) * closest.step;
+}
+
 void Pull::open_bends(bool backwards) {
     const std::size_t count = curve_.points.size();
     for (std::size_t i = 0; i < count; ++i) {
@@ -152,6 +196,15 @@ double Pull::clearance() const {
         const auto closest =
             approach(curve_.begin_of(i), curve_.end_of(i), curve_.begin_of(j), curve_.end_of(j));
         least = std::min(least, closest.distance);
+    }
+    return least;
+}
+
+double Pull::clearance_of_pin() const {
+    double least = 1.0;
+    for (std::size_t i = 0; pin_ > 0.0 && i < curve_.segments(); ++i) {
+        const auto closest = approach_to_axis(curve_.begin_of(i), curve_.end_of(i));
+        least = std::min(least, closest.distance / pin_);
     }
     return least;
 }

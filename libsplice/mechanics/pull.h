@@ -13,8 +13,10 @@ namespace libsplice {
 /// apart what has come closer than a diameter and opens what bends tighter than the rope can.
 class Pull {
   public:
-    /// `start` is spaced evenly; the ends of an open one stay where they are.
-    explicit Pull(Curve start);
+    /// `start` is spaced evenly; the ends of an open one stay where they are. `pin`, if it is not
+    /// 0, is how near the centreline may come to the z axis: half the diameter of a rigid pin that
+    /// lies along it, and half the rope's.
+    explicit Pull(Curve start, double pin = 0.0);
 
     /// How hard the rope is pulled in a step, and how much of the step before it goes on with.
     struct Strength {
@@ -27,6 +29,8 @@ class Pull {
     /// Closest approach of two strands, at most 1: of stretches that lie pi/2 diameters or more
     /// from each other along the rope, so that no bend is taken for a touch.
     [[nodiscard]] double clearance() const;
+    /// The same between rope and pin, as a share of what it should be; 1 without a pin.
+    [[nodiscard]] double clearance_of_pin() const;
 
   private:
     [[nodiscard]] std::size_t segments_apart() const;
@@ -34,6 +38,8 @@ class Pull {
     void advance(Strength strength);
     void part_strands(bool backwards);
     void part(NearPair pair);
+    void hold_off_pin(bool backwards);
+    void hold_off_pin_at(std::size_t segment);
     void open_bends(bool backwards);
     void open_bend(std::size_t at);
     [[nodiscard]] bool may_move(std::size_t point) const {
@@ -47,6 +53,7 @@ class Pull {
     }
 
     Curve curve_;
+    double pin_ = 0.0;
     std::vector<Point> previous_;
     std::vector<Point> listed_at_; ///< where the points were when the neighbours were listed
     std::vector<NearPair> neighbours_;

@@ -12,23 +12,23 @@ bool refuses_a_person(const Allowance& end) {
 
 TEST(FigureEightLoop, HalfOfItsKnotLiesOnTheStandingSide) {
     // 10 mm, a soft loop of 100 mm: pi D/2 x 2 halves and two legs, 5 pi + 200 = 215.707963268;
-    // 30 D in the knot, 15 D on either side; stub 12 D; heat 4.
+    // 44.95 D in the knot, half of it on either side; stub 12 D; heat 4.
     const auto end =
         make_end("figure-eight-loop", "double-braid polyester 10 mm", {{"loop", "100 mm"}});
     EXPECT_NEAR(length_of(end, Item::loop_legs), 215.707963268, near);
     EXPECT_NEAR(length_of(end, Item::knot_to_bearing), -100.0, near);
-    EXPECT_NEAR(length_of(end, Item::knot), 300.0, near);
-    EXPECT_NEAR(spread_of(end, Item::knot), 34.641016151, 1e-7); // 6 D over root 3
-    EXPECT_NEAR(mark_of(end, MarkName::loop_near), 274.0, near); // 4 + 120 + 150
-    EXPECT_NEAR(mark_of(end, MarkName::loop_far), 489.707963268, near);
-    EXPECT_NEAR(mark_of(end, MarkName::knot_standing), 639.707963268, near);
-    EXPECT_NEAR(in_millimetres(end.total()), 539.707963268, near);
+    EXPECT_NEAR(length_of(end, Item::knot), 449.5, near);
+    EXPECT_NEAR(spread_of(end, Item::knot), 34.641016151, 1e-7);  // 6 D over root 3
+    EXPECT_NEAR(mark_of(end, MarkName::loop_near), 348.75, near); // 4 + 120 + 224.75
+    EXPECT_NEAR(mark_of(end, MarkName::loop_far), 564.457963268, near);
+    EXPECT_NEAR(mark_of(end, MarkName::knot_standing), 789.207963268, near);
+    EXPECT_NEAR(in_millimetres(end.total()), 689.207963268, near);
     EXPECT_FALSE(end.retained);
 }
 
 TEST(OverhandLoop, HasAShortTailInShockCord) {
     const auto cord = make_end("overhand-loop", "shock-cord rubber 5 mm");
-    EXPECT_NEAR(length_of(cord, Item::knot), 120.0, near); // 24 D
+    EXPECT_NEAR(length_of(cord, Item::knot), 170.0, near); // 34 D
     EXPECT_NEAR(length_of(cord, Item::stub), 30.0, near);
     EXPECT_NEAR(length_of(make_end("overhand-loop", "laid-3 nylon 10 mm"), Item::stub), 120.0,
                 near);

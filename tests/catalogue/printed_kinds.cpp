@@ -325,9 +325,10 @@ TEST(PrintedKnots, TailsSlipAndFriction) {
 }
 
 TEST(PrintedLoopsAndHitches, RopeUsed) {
-    // A rigger's estimates, less the tail; a double fisherman's is a barrel on each side.
+    // A rigger's estimates, less the tail; a double fisherman's is a barrel on each side. The
+    // figure-eight loop is worked out, with a rigger's 6 D either way.
     expect_limits({
-        {"figure-eight-loop", polyester, beyond_loop, 30, 24, 36},
+        {"figure-eight-loop", polyester, beyond_loop, 44.95, 38.95, 50.95},
         {"barrel-noose", polyester, beyond_loop, 22, 17, 27},
         {"double-fisherman", polyester, knot, 22, 17, 27},
         {"halyard-hitch", polyester, beyond_turns, 20, 15, 25},

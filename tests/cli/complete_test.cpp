@@ -64,6 +64,7 @@ TEST(Complete, WordsOfASynopsis) {
     EXPECT_EQ(offered({"show", tables, "stretch", "rope", "load=1kN", ""}),
               (Words{"length=", "against="}));
     EXPECT_EQ(offered({"tighten", "stev"}), Words{"stevedore"});
+    EXPECT_EQ(offered({"tighten", "figure-eight-"}), Words{"figure-eight-loop"});
     EXPECT_EQ(complete(Words{"tighten", ""}).paths, Paths::files) << "or a file of points";
     EXPECT_EQ(offered({"list", "fau"}), Words{"faults"});
     EXPECT_EQ(offered({"list", tables, "faults", "10"}).front(), "101");

@@ -32,10 +32,11 @@ def commands_in_tables():
     found = {}
     for file in sorted((TABLES / "terminations").glob("*.toml")):
         for rule in tomllib.loads(file.read_text())["rule"]:
-            command = re.match(r"splice tighten ([\w-]+)", rule.get("knot", {}).get("locator", ""))
-            if command:
-                assert rule["knot"]["status"] == "computed"
-                found[command[1]] = rule["knot"]["value"]
+            for figure in (rule.get("knot", {}), rule.get("beyond_loop", {})):
+                command = re.match(r"splice tighten ([\w-]+)", figure.get("locator", ""))
+                if command:
+                    assert figure["status"] == "computed"
+                    found[command[1]] = figure["value"]
     return found
 
 
@@ -50,9 +51,10 @@ class Tighten(unittest.TestCase):
     def test_commands_of_the_tables_give_their_lengths(self):
         commands = commands_in_tables()
         self.assertEqual(
-            sorted(commands), ["double-overhand", "figure-eight", "overhand", "stevedore"]
+            sorted(commands),
+            ["double-overhand", "figure-eight", "figure-eight-loop", "overhand", "stevedore"],
         )
-        for knot in ("overhand", "figure-eight"):
+        for knot in ("overhand", "figure-eight", "figure-eight-loop"):
             answer = consumed(knot)
             self.assertLess(abs(answer["consumed_diameters"] / commands[knot] - 1), 0.006)
             self.assertGreater(answer["consumed_diameters"], commands[knot])
@@ -65,6 +67,19 @@ class Tighten(unittest.TestCase):
              "determinant_after", "seconds"},
         )
         self.assertEqual(*(answer["consumed_diameters"] for answer in answers))
+
+    def test_a_hitch_on_its_spar(self):
+        answer = consumed("clove-hitch", "--pin", "3")
+        self.assertEqual(answer["pin_diameters"], 3)
+        # Two turns of a centreline that lies two diameters from the spar's axis.
+        self.assertAlmostEqual(
+            answer["consumed_diameters"] - answer["beyond_turns_diameters"], 8 * math.pi
+        )
+        self.assertGreater(answer["beyond_turns_diameters"], 0)
+        self.assertEqual(answer["determinant_before"], answer["determinant_after"])
+        table = run("clove-hitch", "--mesh", "0.4", "--format", "csv").stdout.splitlines()
+        self.assertEqual(len(table[0].split(",")), len(table[1].split(",")))
+        self.assertIn("besides 2 turns", run("clove-hitch", "--mesh", "0.4").stdout)
 
     def test_a_figure_eight_seen_from_elsewhere(self):
         rows = []
@@ -82,6 +97,9 @@ class Tighten(unittest.TestCase):
         for words, status, said in (
             (["overhnd"], 2, 'did you mean "overhand"?'),
             (["overhand", "--mesh", "2"], 2, "from 0.02 to 0.4"),
+            (["overhand", "--pin", "2"], 2, "for knots round a pin"),
+            (["clove-hitch", "--pin", "40"], 2, "from 0.5 to 20"),
+            (["clove-hich"], 2, 'did you mean "clove-hitch"?'),
             ([], 2, "needs a knot"),
             (["/no/such.csv"], 3, "error 101"),
             ([self.file("x,y\n1,2\n")], 3, "no column"),
