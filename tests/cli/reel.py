@@ -62,6 +62,14 @@ class Reel(unittest.TestCase):
         lines = [heading] + [row.replace("ROPE", ROPE) for row in rows]
         return self.write("shelf.csv", "\n".join(lines) + "\n")
 
+    def refuses(self, status, words, *sentences):
+        done = run("reel", *words)
+        self.assertEqual(done.returncode, status, done.stderr)
+        for sentence in sentences:
+            self.assertIn(sentence, done.stderr)
+        if status > 1:
+            self.assertEqual(done.stdout, "")
+
     def plan(self, job, shelf, *words, status=0):
         done = run("reel", job, "--shelf", shelf, "--format", "json", *words)
         self.assertEqual(done.returncode, status, done.stderr)
@@ -117,7 +125,7 @@ class Demo(Reel):
     def test_a_pair_takes_the_lot_that_is_best_for_all(self):
         # The first reel holds the pair, but then the long piece has to be ordered, and the rest with it.
         job = self.job(("long", "6 m", 1), ("rest", "4 m", 1), ("p1", "3 m", 1, "", "", "P"), ("p2", "3 m", 1, "", "", "P"))
-        shelf = self.shelf("R,ROPE,6.5 m,1,reel,0 m,,,10", "O,ROPE,100 m,,order,0 m,,,50")
+        shelf = self.shelf("R,ROPE,6.5 m,1,reel,0 m,,,10", "O,ROPE,100 m,,order,0 m,,,0.5")
         plan = self.plan(job, shelf)
         self.assertEqual(plan["value"], 50)
         self.assertTrue(plan["proved"])
@@ -198,14 +206,6 @@ class Answers(Reel):
 
 
 class Ends(Reel):
-    def refuses(self, status, words, *sentences):
-        done = run("reel", *words)
-        self.assertEqual(done.returncode, status, done.stderr)
-        for sentence in sentences:
-            self.assertIn(sentence, done.stderr)
-        if status > 1:
-            self.assertEqual(done.stdout, "")
-
     def test_wrong_command_lines(self):
         job, shelf = self.job(("a", "4 m", 2)), self.shelf("r,ROPE,10 m,1,reel,1 m,,,2")
         self.refuses(2, [job], "--shelf")
