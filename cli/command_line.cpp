@@ -31,12 +31,13 @@ po::options_description described_options() {
 }
 
 Unexpected unknown_option(const std::string& given) {
-    std::vector<std::string_view> names;
+    std::vector<std::string> dashed;
     for (const OptionDeclaration& option : option_declarations()) {
-        names.push_back(option.name);
+        dashed.push_back("--" + std::string(option.name));
     }
+    const std::vector<std::string_view> names(dashed.begin(), dashed.end());
     const auto name = given.substr(std::min(given.find_first_not_of('-'), given.size()));
-    return wrong("unknown option \"" + given + "\"" + did_you_mean(name, names));
+    return wrong("unknown option \"" + given + "\"" + did_you_mean("--" + name, names));
 }
 
 Result<CommandLine> sort_options(const std::vector<po::option>& parsed) {

@@ -81,7 +81,7 @@ void add_entries(std::string_view listing, const CommandLine& line, std::string_
 void add_value(const OptionDeclaration& option, const CommandLine& line, std::string_view before,
                Suggestions& into) {
     if (option.choices != nullptr) {
-        for (const auto choice : option.choices()) {
+        for (const auto choice : option.choices(line.verb)) {
             into.add(std::string(before) + std::string(choice), "");
         }
     } else if (option.argument == "ROPE") {

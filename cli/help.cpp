@@ -16,12 +16,12 @@ std::string padded(std::string text, std::size_t to) {
     return text;
 }
 
-std::string option_entry(const OptionDeclaration& option) {
+std::string option_entry(const OptionDeclaration& option, std::string_view verb) {
     std::string name = "  --" + std::string(option.name);
     if (!option.argument.empty()) {
         name += ' ' + std::string(option.argument);
     }
-    const std::string meaning = meaning_of(option);
+    const std::string meaning = meaning_of(option, verb);
     constexpr std::size_t column = 24;
     return padded(name, column) + wrapped(meaning, help_width, column, column) + '\n';
 }
@@ -74,11 +74,11 @@ std::string word_entry(const Word& word) {
 
 } // namespace
 
-std::string meaning_of(const OptionDeclaration& option) {
+std::string meaning_of(const OptionDeclaration& option, std::string_view verb) {
     std::string meaning(option.meaning);
     if (option.choices != nullptr) {
         std::string words;
-        for (const auto choice : option.choices()) {
+        for (const auto choice : option.choices(verb)) {
             words += (words.empty() ? "" : " | ") + std::string(choice);
         }
         meaning += " (" + words + ")";
@@ -152,7 +152,7 @@ std::string help_for(const Verb& verb) {
     text += "\noptions:\n";
     for (const OptionDeclaration& option : option_declarations()) {
         if (takes(verb.name, option)) {
-            text += option_entry(option);
+            text += option_entry(option, verb.name);
         }
     }
     text += "\nexample:\n  " + std::string(verb.example) + '\n';

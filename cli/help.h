@@ -14,8 +14,9 @@ namespace libsplice::cli {
 /// Characters to a line of help and of lists.
 inline constexpr std::size_t help_width = 80;
 
-/// An option's meaning with the words it takes and what holds without it.
-[[nodiscard]] std::string meaning_of(const OptionDeclaration& option);
+/// An option's meaning with the words it takes, of that verb or (empty) of any, and what holds
+/// without it.
+[[nodiscard]] std::string meaning_of(const OptionDeclaration& option, std::string_view verb);
 /// A field's meaning with its limits or words and what holds without it.
 [[nodiscard]] std::string meaning_of(const FieldDeclaration& field);
 /// What a kind is, what its lengths are measured to and in which rope it is made.

@@ -154,7 +154,7 @@ std::optional<Fault> write_table(const LearntFile& learnt, const std::string& na
     if (!file) {
         return file.error();
     }
-    if (const auto fault = check_is_ours(*file)) {
+    if (auto fault = check_is_ours(*file)) {
         return fault;
     }
     auto output = Output::open(*file);

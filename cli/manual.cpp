@@ -28,8 +28,8 @@ std::string page_of(const Verb& verb) {
     return "splice-" + std::string(verb.name);
 }
 
-void option_item(ManPage& page, const OptionDeclaration& option) {
-    page.item("--" + std::string(option.name), option.argument, meaning_of(option));
+void option_item(ManPage& page, const OptionDeclaration& option, std::string_view verb) {
+    page.item("--" + std::string(option.name), option.argument, meaning_of(option, verb));
 }
 
 void exits(ManPage& page) {
@@ -75,7 +75,7 @@ ManFile command_page(const Book& book) {
     }
     page.section("OPTIONS");
     for (const OptionDeclaration& option : option_declarations()) {
-        option_item(page, option);
+        option_item(page, option, {});
     }
     exits(page);
     page.section("ENVIRONMENT");
@@ -107,7 +107,7 @@ ManFile verb_page(const Book& book, const Verb& verb) {
     page.section("OPTIONS");
     for (const OptionDeclaration& option : option_declarations()) {
         if (takes(verb.name, option)) {
-            option_item(page, option);
+            option_item(page, option, verb.name);
         }
     }
     exits(page);

@@ -15,17 +15,32 @@ namespace {
 constexpr std::array<std::string_view, 2> unit_names{"metric", "imperial"};
 constexpr std::array<std::string_view, 2> pull_words{"reference", "slack"};
 
-std::span<const std::string_view> unit_systems() {
+constexpr std::string_view of_no_pages = " list tighten learn ";
+
+std::span<const std::string_view> formats_of(std::string_view verb) {
+    const bool pages = of_no_pages.find(' ' + std::string(verb) + ' ') == std::string_view::npos;
+    return pages ? format_names() : format_names().first(format_names().size() - 1);
+}
+
+std::span<const std::string_view> unit_systems(std::string_view /*verb*/) {
     return unit_names;
 }
 
-std::span<const std::string_view> marking_pulls() {
+std::span<const std::string_view> marking_pulls(std::string_view /*verb*/) {
     return pull_words;
+}
+
+std::span<const std::string_view> sheets_of_labels(std::string_view /*verb*/) {
+    return label_sheet_names();
+}
+
+std::span<const std::string_view> aims(std::string_view /*verb*/) {
+    return aim_names();
 }
 
 constexpr std::array options{
     OptionDeclaration{"format", "FORMAT", "how to write the answer", "text",
-                      " cut end list show tighten learn reel ", false, format_names},
+                      " cut end list show tighten learn reel ", false, formats_of},
     OptionDeclaration{"output", "FILE", "write to FILE, whole or not at all; - is standard output",
                       "-", " cut chart labels end list show new tighten learn reel "},
     OptionDeclaration{
@@ -52,12 +67,12 @@ constexpr std::array options{
                       "the pin or spar that the knot goes round, 0.5 to 20 rope diameters",
                       "1 for a loop, 4 for a hitch", " tighten "},
     OptionDeclaration{"sheet", "NAME", "the sheet that labels are printed on", "a4-2x6", " labels ",
-                      false, label_sheet_names},
+                      false, sheets_of_labels},
     OptionDeclaration{"shelf", "FILE", "the reels and offcuts there are, and what can be ordered",
                       "", " reel "},
     OptionDeclaration{"kerf", "LENGTH", "rope that a cut costs, besides what the ledgers hold",
                       "0 mm", " reel "},
-    OptionDeclaration{"aim", "AIM", "what is made small", "cost", " reel ", false, aim_names},
+    OptionDeclaration{"aim", "AIM", "what is made small", "cost", " reel ", false, aims},
     OptionDeclaration{"seconds", "SECONDS", "when the search ends, with the best plan so far", "10",
                       " reel "},
     OptionDeclaration{"commit", "", "write the shelf as it is after the cuts", "", " reel "},

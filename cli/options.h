@@ -17,7 +17,7 @@ struct OptionDeclaration {
     bool repeatable = false;
     /// The words that may be its value. Of an option without them, the placeholder says what may
     /// stand there: `FILE`, `DIR`, `ROPE`, or something else that cannot be listed.
-    std::span<const std::string_view> (*choices)() = nullptr;
+    std::span<const std::string_view> (*choices)(std::string_view verb) = nullptr;
 };
 
 [[nodiscard]] std::span<const OptionDeclaration> option_declarations();

@@ -54,7 +54,7 @@ Result<CutSettings> read_settings(const CommandLine& line) {
         const auto pull = read_marking_pull(line.value("marking-pull", ""));
         if (!pull) {
             const auto near = did_you_mean(line.value("marking-pull", ""),
-                                           find_option("marking-pull")->choices());
+                                           find_option("marking-pull")->choices(line.verb));
             return Unexpected(Fault{pull.error().code, pull.error().text + near});
         }
         settings.marking_pull = *pull;
@@ -83,7 +83,7 @@ Result<Answer> read_answer(const CommandLine& line) {
     answer.format = *format;
     const auto units = line.value("units", "metric");
     if (units != "metric" && units != "imperial") {
-        const auto known = find_option("units")->choices();
+        const auto known = find_option("units")->choices(line.verb);
         return wrong("units", units, "it must be metric or imperial" + did_you_mean(units, known));
     }
     const auto settings = read_settings(line);

@@ -49,7 +49,7 @@ Result<Asked> read_asked(std::span<const std::string> words) {
         } else {
             const auto length = read_length(text);
             if (!length || !(length->length > Length()) || length->length > metres(100'000.0)) {
-                return not_understood("length: " + (length ? "it must be over 0 and up to 100 km"
+                return not_understood("length: " + (length ? "it must be over 0 and up to 100,000 m"
                                                            : length.error().text));
             }
             asked.length = length->length;

@@ -59,7 +59,9 @@ void write_text(const TightAnswer& answer, Output& output) {
     output.write("  clearance     " + show_number(answer.clearance, 5) +
                  " diameters between strands\n");
     output.write("  determinant   " + std::to_string(answer.determinant_before) + " before, " +
-                 std::to_string(answer.determinant_after) + " after: the knot is the same\n");
+                 std::to_string(answer.determinant_after) + " after: " +
+                 (answer.determinant_before == 1 ? "no knot is seen in this line\n"
+                                                 : "the knot is the same\n"));
     output.write("  time          " + show_number(answer.seconds, 2) + " s\n");
     output.write("An ideal rope, flexible and without friction. A knot set by hand takes up more" +
                  std::string(answer.pin ? ".\n" : ": the table's figure `set` says how much.\n"));

@@ -40,7 +40,7 @@ std::optional<Nanometres> LineFields::length(Column column, Nanometres lowest) {
     if (absurd || count < lowest) {
         add(Fault{Code::value_out_of_range, "\"" + std::string(cell.text) +
                                                 "\" is out of range; it may be " +
-                                                (lowest > 0 ? "over 0" : "0") + " to 100 km"},
+                                                (lowest > 0 ? "over 0" : "0") + " to 100,000 m"},
             column);
         return std::nullopt;
     }

@@ -11,9 +11,10 @@ Result<Length> read_route_length(std::string_view text, Length lowest,
         return Unexpected(written.error());
     }
     if (written->length < lowest || written->length > farthest) {
-        return Unexpected(Fault{Code::value_out_of_range,
-                                in_quotes(text) + " is out of range; it may be " +
-                                    (lowest < Length() ? "100 km to either side" : "0 to 100 km")});
+        return Unexpected(
+            Fault{Code::value_out_of_range,
+                  in_quotes(text) + " is out of range; it may be " +
+                      (lowest < Length() ? "100,000 m to either side" : "0 to 100,000 m")});
     }
     return written->length;
 }

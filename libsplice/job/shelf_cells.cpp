@@ -109,7 +109,7 @@ class RowReader {
         if (!in_range) {
             add({Code::value_out_of_range, std::string(names.at(static_cast<std::size_t>(column))) +
                                                " must be " + (lowest > 0 ? "over 0" : "0 or more") +
-                                               " and up to 1,000 km"},
+                                               " and up to 1,000,000 m"},
                 column);
             return std::nullopt;
         }

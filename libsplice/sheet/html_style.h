@@ -135,6 +135,8 @@ main > section > table thead th { overflow-wrap: normal; }
   .draw { overflow: visible; }
   .rope { min-width: 0; }
   details { display: none; }
+  h3, thead { break-after: avoid; }
+  main > table + dl { break-before: avoid; }
   tr, li, .urgent, .write-in { break-inside: avoid; }
 }
 )css";

@@ -17,7 +17,6 @@ class ReelPage {
         : question_(sheet.question), plan_(sheet.plan), sheet_(sheet), page_(page), units_(units) {}
 
     void write() {
-        page_.title("REEL PLAN");
         write_result();
         write_cuts();
         write_order();
@@ -164,6 +163,7 @@ class ReelPage {
 
 void write_reel_page(const ReelSheet& sheet, Output& output, UnitSystem units) {
     TextPage page(output);
+    page.title("REEL PLAN");
     ReelPage(sheet, page, units).write();
 }
 

@@ -39,6 +39,8 @@ TEST(Complete, VerbsAndTheirOptions) {
 
 TEST(Complete, ValuesOfOptions) {
     EXPECT_EQ(offered({"cut", "--units", ""}), (Words{"metric", "imperial"}));
+    EXPECT_EQ(offered({"cut", "--format", ""}), (Words{"text", "csv", "json", "html"}));
+    EXPECT_EQ(offered({"tighten", "--format", ""}), (Words{"text", "csv", "json"}));
     EXPECT_EQ(offered({"cut", "--units=im"}), Words{"--units=imperial"});
     EXPECT_EQ(complete(Words{"cut", "--output", ""}).paths, Paths::files);
     EXPECT_EQ(complete(Words{"cut", "--output="}).paths, Paths::files);

@@ -40,7 +40,7 @@ void expect_nearest(const std::vector<std::string>& words, const std::string& ne
 
 TEST(NearestWord, OfTheCommandLine) {
     const std::string rope = "--rope=demo-b12-hmpe-3";
-    expect_nearest({"cut", "--leger", "job.csv"}, "ledger");
+    expect_nearest({"cut", "--leger", "job.csv"}, "--ledger");
     expect_nearest({"cut", "--format=jsn", "job.csv"}, "json");
     expect_nearest({"cut", "--units=metrc", "job.csv"}, "metric");
     expect_nearest({"cut", "--marking-pull=slak", "job.csv"}, "slack");
