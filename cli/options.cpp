@@ -1,5 +1,6 @@
 #include "cli/options.h"
 
+#include "libsplice/base/text.h"
 #include "libsplice/reel/plan.h"
 #include "libsplice/sheet/label_sheets.h"
 #include "libsplice/sheet/writer.h"
@@ -89,6 +90,11 @@ std::span<const OptionDeclaration> option_declarations() {
 const OptionDeclaration* find_option(std::string_view name) {
     const auto found = std::ranges::find(options, name, &OptionDeclaration::name);
     return found == options.end() ? nullptr : &*found;
+}
+
+Unexpected wrong_value(std::string_view option, std::string_view value, std::string_view why) {
+    return Unexpected(Fault{Code::not_a_choice, "--" + std::string(option) + ' ' +
+                                                    in_quotes(value) + ": " + std::string(why)});
 }
 
 bool takes(std::string_view verb, const OptionDeclaration& option) {

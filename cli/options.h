@@ -2,6 +2,8 @@
 // table.
 #pragma once
 
+#include "libsplice/base/result.h"
+
 #include <span>
 #include <string_view>
 
@@ -23,6 +25,9 @@ struct OptionDeclaration {
 [[nodiscard]] std::span<const OptionDeclaration> option_declarations();
 /// The declaration of that name, or null.
 [[nodiscard]] const OptionDeclaration* find_option(std::string_view name);
+/// The fault of an option with a wrong value: `--step "x": why`.
+[[nodiscard]] Unexpected wrong_value(std::string_view option, std::string_view value,
+                                     std::string_view why);
 [[nodiscard]] bool takes(std::string_view verb, const OptionDeclaration& option);
 
 } // namespace libsplice::cli

@@ -4,25 +4,21 @@
 #include "libsplice/units/read.h"
 #include "libsplice/units/show.h"
 
+#include "cli/options.h"
+
 #include <algorithm>
 
 namespace libsplice::cli {
 
 namespace {
 
-Unexpected wrong(std::string_view option, std::string_view value, std::string_view why) {
-    return Unexpected(
-        Fault{Code::not_a_choice,
-              "--" + std::string(option) + " \"" + std::string(value) + "\": " + std::string(why)});
-}
-
 Result<Nanometres> read_kerf(const std::string& text) {
     const auto kerf = read_length(text);
     if (!kerf) {
-        return wrong("kerf", text, kerf.error().text);
+        return wrong_value("kerf", text, kerf.error().text);
     }
     if (kerf->length.si() < 0.0 || kerf->length > metres(1.0)) {
-        return wrong("kerf", text, "it must be from 0 to 1 m");
+        return wrong_value("kerf", text, "it must be from 0 to 1 m");
     }
     return to_nanometres(kerf->length);
 }
@@ -51,14 +47,15 @@ Result<ReelOptions> read_reel_options(const CommandLine& line) {
     const auto names = aim_names();
     const auto known = std::ranges::find(names, aim);
     if (known == names.end()) {
-        return wrong("aim", aim, "it must be one of " + listed(names) + did_you_mean(aim, names));
+        return wrong_value("aim", aim,
+                           "it must be one of " + listed(names) + did_you_mean(aim, names));
     }
     options.aim = static_cast<Aim>(known - names.begin());
     const std::string seconds = line.value("seconds", "10");
     const auto number = read_number(seconds);
     constexpr double longest = 86'400.0;
     if (!number || !(*number > 0.0) || *number > longest) {
-        return wrong("seconds", seconds, "it must be a number over 0 and up to 86400");
+        return wrong_value("seconds", seconds, "it must be a number over 0 and up to 86400");
     }
     options.seconds = *number;
     return options;

@@ -8,17 +8,11 @@ namespace libsplice::cli {
 
 namespace {
 
-Unexpected wrong(std::string_view option, std::string_view value, std::string_view why) {
-    return Unexpected(
-        Fault{Code::not_a_choice,
-              "--" + std::string(option) + " \"" + std::string(value) + "\": " + std::string(why)});
-}
-
 Result<double> read_risk(std::string_view text) {
     const bool percent = text.ends_with('%');
     const auto number = read_number(percent ? trimmed(text.substr(0, text.size() - 1)) : text);
     if (!number || !(*number > 0.0) || *number > 50.0) {
-        return wrong("risk", text, "it must be a percentage over 0 and up to 50");
+        return wrong_value("risk", text, "it must be a percentage over 0 and up to 50");
     }
     return *number / 100.0;
 }
@@ -26,10 +20,10 @@ Result<double> read_risk(std::string_view text) {
 Result<Length> read_step(std::string_view text) {
     const auto step = read_length(text);
     if (!step) {
-        return wrong("step", text, step.error().text);
+        return wrong_value("step", text, step.error().text);
     }
     if (to_nanometres(step->length) < 1 || step->length > metres(1.0)) {
-        return wrong("step", text, "it must be over 0 and up to 1 m");
+        return wrong_value("step", text, "it must be over 0 and up to 1 m");
     }
     return step->length;
 }
@@ -69,9 +63,9 @@ Result<Format> read_format(const CommandLine& line) {
     if (const auto known = libsplice::read_format(format)) {
         return *known;
     }
-    return wrong("format", format,
-                 "it must be one of " + listed(format_names()) +
-                     did_you_mean(format, format_names()));
+    return wrong_value("format", format,
+                       "it must be one of " + listed(format_names()) +
+                           did_you_mean(format, format_names()));
 }
 
 Result<Answer> read_answer(const CommandLine& line) {
@@ -84,7 +78,8 @@ Result<Answer> read_answer(const CommandLine& line) {
     const auto units = line.value("units", "metric");
     if (units != "metric" && units != "imperial") {
         const auto known = find_option("units")->choices(line.verb);
-        return wrong("units", units, "it must be metric or imperial" + did_you_mean(units, known));
+        return wrong_value("units", units,
+                           "it must be metric or imperial" + did_you_mean(units, known));
     }
     const auto settings = read_settings(line);
     if (!settings) {

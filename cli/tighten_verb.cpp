@@ -5,8 +5,10 @@
 #include "libsplice/mechanics/loose_knot.h"
 #include "libsplice/mechanics/tighten_on_pin.h"
 #include "libsplice/sheet/writer.h"
+#include "libsplice/units/show.h"
 
 #include "cli/messages.h"
+#include "cli/options.h"
 #include "cli/progress.h"
 #include "cli/sheet_options.h"
 #include "cli/tight_answer.h"
@@ -20,30 +22,29 @@ namespace libsplice::cli {
 
 namespace {
 
-Result<double> read_mesh(const CommandLine& line) {
-    const std::string text = line.value("mesh", "0.1");
-    const auto mesh = read_number(text);
-    if (!mesh || *mesh < finest_mesh || *mesh > coarsest_mesh) {
-        return Unexpected(Fault{Code::not_a_choice, "--mesh " + in_quotes(text) +
-                                                        ": it must be a count of rope diameters "
-                                                        "from 0.02 to 0.4"});
+/// A value counted in rope diameters; `otherwise` where the option is not given.
+Result<double> read_diameters(const CommandLine& line, std::string_view option, double lowest,
+                              double highest, double otherwise) {
+    if (!line.has(option)) {
+        return otherwise;
     }
-    return *mesh;
+    const std::string text = line.value(option, {});
+    const auto count = read_number(text);
+    if (!count || *count < lowest || *count > highest) {
+        return wrong_value(option, text,
+                           "it must be a count of rope diameters from " + show_number(lowest, 2) +
+                               " to " + show_number(highest, 2));
+    }
+    return *count;
 }
 
-/// `--pin`, or the knot's usual one.
+Result<double> read_mesh(const CommandLine& line) {
+    constexpr double usual_mesh = 0.1;
+    return read_diameters(line, "mesh", finest_mesh, coarsest_mesh, usual_mesh);
+}
+
 Result<double> read_pin(const CommandLine& line, const PinShape& shape) {
-    if (!line.has("pin")) {
-        return shape.usual_pin;
-    }
-    const std::string text = line.value("pin", {});
-    const auto pin = read_number(text);
-    if (!pin || *pin < thinnest_pin || *pin > thickest_pin) {
-        return Unexpected(Fault{Code::not_a_choice, "--pin " + in_quotes(text) +
-                                                        ": it must be a count of rope diameters "
-                                                        "from 0.5 to 20"});
-    }
-    return *pin;
+    return read_diameters(line, "pin", thinnest_pin, thickest_pin, shape.usual_pin);
 }
 
 template <typename Shape>

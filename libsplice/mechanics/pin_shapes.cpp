@@ -12,10 +12,6 @@ namespace {
 
 constexpr double half_turn = std::numbers::pi;
 
-double centreline_radius(double pin) {
-    return (pin + 1.0) / 2.0;
-}
-
 /// A closed figure-eight in a flat drawing: x and y in it, z above it, for a whole turn of the
 /// angle.
 Point flat_figure_eight(double angle) {

@@ -30,6 +30,11 @@ struct PinShape {
 inline constexpr double thinnest_pin = 0.5;
 inline constexpr double thickest_pin = 20.0;
 
+/// How far from the middle of a pin the middle of a rope on it runs; in rope diameters, as the pin.
+[[nodiscard]] constexpr double centreline_radius(double pin) {
+    return (pin + 1.0) / 2.0;
+}
+
 /// How large a knot is drawn.
 struct Drawing {
     double wider = 1.0;  ///< 0.8 or more

@@ -2,6 +2,7 @@
 
 #include "libsplice/mechanics/knot_determinant.h"
 #include "libsplice/mechanics/pull.h"
+#include "libsplice/mechanics/settle.h"
 
 #include <gsl/assert>
 
@@ -65,35 +66,17 @@ Curve with_tails(const Curve& curve) {
     return led;
 }
 
-/// One stretch of the work: at a mesh, until a block of steps no longer shortens the rope much.
-struct Stage {
-    double mesh = 0.0;
-    Pull::Strength strength;
-    double settled = 0.0; ///< a block that shortens less ends it; in diameters
-};
-
 class Work {
   public:
     Work(Curve start, const Telling& telling) : curve_(std::move(start)), telling_(telling) {}
 
     void run(const Stage& stage) {
-        constexpr std::size_t block = 100;
-        constexpr int most_blocks = 2000;
-        Pull pull(respaced(curve_, stage.mesh));
-        double before = size_of(pull.curve());
-        for (int i = 0; i < most_blocks && going_on_; ++i) {
-            pull.steps(block, stage.strength);
-            const double now = size_of(pull.curve());
-            going_on_ = !telling_ || telling_(stage.mesh, now);
-            if (before - now < stage.settled) {
-                break;
-            }
-            before = now;
-            if (const auto better = tidied(pull.curve(), stage.mesh)) {
-                pull = Pull(*better);
-                before = size_of(pull.curve());
-            }
+        if (!going_on_) {
+            return;
         }
+        Pull pull(respaced(curve_, stage.mesh));
+        going_on_ = settle(pull, stage, telling_, size_of,
+                           [&](const Curve& curve, int) { return tidied(curve, stage.mesh); });
         curve_ = pull.curve();
         clearance_ = pull.clearance();
     }
@@ -103,14 +86,14 @@ class Work {
   private:
     /// The curve with its points at their mesh again and its tails short, where either has gone
     /// far.
-    static std::optional<Curve> tidied(const Curve& curve, double mesh) {
+    static std::optional<Pull> tidied(const Curve& curve, double mesh) {
         const double length = length_of(curve);
         const Curve led = curve.closed ? curve : with_tails(curve);
         const double spacing = length / static_cast<double>(curve.segments());
         if (std::abs(length_of(led) - length) < 1.0 && spacing > 0.8 * mesh) {
             return std::nullopt;
         }
-        return respaced(led, mesh);
+        return Pull(respaced(led, mesh));
     }
 
     Curve curve_;

@@ -3,6 +3,7 @@
 #include "libsplice/mechanics/eye.h"
 #include "libsplice/mechanics/knot_determinant.h"
 #include "libsplice/mechanics/pull.h"
+#include "libsplice/mechanics/settle.h"
 
 #include <gsl/assert>
 
@@ -14,10 +15,6 @@
 namespace libsplice {
 
 namespace {
-
-double radius_on(double pin) {
-    return (pin + 1.0) / 2.0;
-}
 
 /// Where a loop knot lies along its pull, between the outermost points of its bights.
 struct Body {
@@ -61,7 +58,7 @@ Curve with_short_ends(const Curve& rope, double pin) {
     constexpr double tail = 4.5;
     constexpr double leg = 5.0;
     const auto body = body_of(rope);
-    const double radius = radius_on(pin);
+    const double radius = centreline_radius(pin);
     if (!body || body->lower < radius) {
         return rope;
     }
@@ -85,36 +82,20 @@ Curve with_short_ends(const Curve& rope, double pin) {
     return led;
 }
 
-struct PinStage {
-    double mesh = 0.0;
-    Pull::Strength strength;
-    double settled = 0.0;    ///< a block of steps that shortens less ends it; in diameters
-    bool cuts_short = false; ///< whether tails and legs are cut short on the way
-};
-
 class PinWork {
   public:
     PinWork(Curve start, double pin, const Telling& telling)
         : curve_(std::move(start)), pin_(pin), telling_(telling) {}
 
-    void run(const PinStage& stage) {
-        constexpr std::size_t block = 100;
-        constexpr int most_blocks = 2000;
-        Pull pull(respaced(curve_, stage.mesh), radius_on(pin_));
-        double before = length_of(pull.curve());
-        for (int i = 1; i <= most_blocks && going_on_; ++i) {
-            pull.steps(block, stage.strength);
-            const double now = length_of(pull.curve());
-            going_on_ = !telling_ || telling_(stage.mesh, now);
-            if (before - now < stage.settled) {
-                break;
-            }
-            before = now;
-            if (const auto better = tidied(pull.curve(), stage, i)) {
-                pull = Pull(*better, radius_on(pin_));
-                before = length_of(pull.curve());
-            }
+    /// `cuts_short`: whether tails and legs are cut short on the way.
+    void run(const Stage& stage, bool cuts_short = false) {
+        if (!going_on_) {
+            return;
         }
+        Pull pull(respaced(curve_, stage.mesh), centreline_radius(pin_));
+        going_on_ = settle(pull, stage, telling_, length_of, [&](const Curve& rope, int block) {
+            return tidied(rope, stage.mesh, cuts_short && block % blocks_between_cuts == 0);
+        });
         curve_ = pull.curve();
         clearance_ = std::min(pull.clearance(), pull.clearance_of_pin());
     }
@@ -122,20 +103,23 @@ class PinWork {
     [[nodiscard]] TightOnPin result(double mesh) const { return {curve_, clearance_, mesh, pin_}; }
 
   private:
-    [[nodiscard]] std::optional<Curve> tidied(const Curve& rope, const PinStage& stage,
-                                              int block) const {
-        constexpr int blocks_between_cuts = 5;
+    static constexpr int blocks_between_cuts = 5;
+
+    [[nodiscard]] std::optional<Pull> tidied(const Curve& rope, double mesh,
+                                             bool cuts_short) const {
         constexpr double worth_cutting = 2.0;
         const double length = length_of(rope);
-        if (stage.cuts_short && block % blocks_between_cuts == 0) {
-            Curve led = with_short_ends(rope, pin_);
+        const auto anew = [&](const Curve& led) {
+            return Pull(respaced(led, mesh), centreline_radius(pin_));
+        };
+        if (cuts_short) {
+            const Curve led = with_short_ends(rope, pin_);
             if (length_of(led) < length - worth_cutting) {
-                return respaced(led, stage.mesh);
+                return anew(led);
             }
         }
         const double spacing = length / static_cast<double>(rope.segments());
-        return spacing < 0.8 * stage.mesh ? std::optional(respaced(rope, stage.mesh))
-                                          : std::nullopt;
+        return spacing < 0.8 * mesh ? std::optional(anew(rope)) : std::nullopt;
     }
 
     Curve curve_;
@@ -167,7 +151,7 @@ double TightOnPin::in_hitch() const {
 }
 
 double rope_in_turns(double pin, double turns) {
-    return 2.0 * std::numbers::pi * radius_on(pin) * turns;
+    return 2.0 * std::numbers::pi * centreline_radius(pin) * turns;
 }
 
 TightOnPin tighten_on_pin(const Curve& loose, double pin, PinHold hold, double mesh,
@@ -177,11 +161,11 @@ TightOnPin tighten_on_pin(const Curve& loose, double pin, PinHold hold, double m
     PinWork work(loose, pin, telling);
     const bool cuts_short = hold == PinHold::loop;
     // Far to go, and with haste; then the same two meshes first, whichever is asked for.
-    work.run({0.4, {0.3 * haste, 0.95}, 3e-2 * haste, cuts_short});
-    work.run({0.3, {0.3 * haste, 0.9}, 1e-2 * haste, cuts_short});
+    work.run({0.4, {0.3 * haste, 0.95}, 3e-2 * haste}, cuts_short);
+    work.run({0.3, {0.3 * haste, 0.9}, 1e-2 * haste}, cuts_short);
     for (const double coarse : {0.2, 0.1, 0.05}) {
         if (coarse > std::min(mesh, 0.19) * 1.01) {
-            work.run({coarse, {0.1 * haste, 0.95}, 1e-4, cuts_short && coarse > 0.15});
+            work.run({coarse, {0.1 * haste, 0.95}, 1e-4}, cuts_short && coarse > 0.15);
         }
     }
     work.run({mesh, {0.05 * haste, 0.95}, 1e-4});

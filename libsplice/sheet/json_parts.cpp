@@ -34,6 +34,19 @@ void write_steps(JsonText& json, const Filling& filling) {
     json.end_array();
 }
 
+void write_fault(JsonText& json, const Fault& fault) {
+    json.begin_object();
+    json.key("code");
+    json.whole(static_cast<long long>(fault.code));
+    json.text("text", fault.text);
+    json.text("at", to_text(fault.at));
+    json.text("field", fault.field);
+    if (!fault.rule.empty()) {
+        json.text("rule", fault.rule);
+    }
+    json.end_object();
+}
+
 void write_plug_ins(JsonText& json, const Book& book) {
     json.key("plug_ins");
     json.begin_array();

@@ -14,6 +14,9 @@ void write_ledger(JsonText& json, std::span<const LedgerRow> ledger, std::string
 /// The steps as an array of texts, filled in.
 void write_steps(JsonText& json, const Filling& filling);
 
+/// A fault as an object: code, text, place, field and, where there is one, the rule.
+void write_fault(JsonText& json, const Fault& fault);
+
 /// The key `plug_ins`: name and version of each that the book was opened with.
 void write_plug_ins(JsonText& json, const Book& book);
 

@@ -27,7 +27,6 @@ class JsonSheet : public SheetWriter {
     void write_check(const Piece& piece);
     void write_strength(const Piece& piece);
     void write_cautions(const Piece& piece);
-    void write_fault(const Fault& fault);
     void write_sleeve(const Piece& piece);
     void write_making(const Piece& piece);
     void write_plan(const Piece& piece);
@@ -62,7 +61,7 @@ void JsonSheet::piece(const Piece& piece) {
     write_cautions(piece);
     json_.key("fault");
     if (piece.fault != nullptr) {
-        write_fault(*piece.fault);
+        write_fault(json_, *piece.fault);
     } else {
         json_.null();
     }
@@ -170,19 +169,6 @@ void JsonSheet::write_cautions(const Piece& piece) {
         json_.text(text_);
     }
     json_.end_array();
-}
-
-void JsonSheet::write_fault(const Fault& fault) {
-    json_.begin_object();
-    json_.key("code");
-    json_.whole(static_cast<long long>(fault.code));
-    json_.text("text", fault.text);
-    json_.text("at", to_text(fault.at));
-    json_.text("field", fault.field);
-    if (!fault.rule.empty()) {
-        json_.text("rule", fault.rule);
-    }
-    json_.end_object();
 }
 
 void JsonSheet::write_making(const Piece& piece) {

@@ -1,5 +1,5 @@
 // A plan of reels as JSON.
-#include "libsplice/sheet/json_text.h"
+#include "libsplice/sheet/json_parts.h"
 #include "libsplice/sheet/reel_sheet.h"
 
 namespace libsplice {
@@ -120,13 +120,7 @@ class ReelJson {
         json_.key("count");
         count ? json_.whole(*count) : json_.null();
         json_.key("fault");
-        json_.begin_object();
-        json_.key("code");
-        json_.whole(static_cast<long long>(fault.code));
-        json_.text("text", fault.text);
-        json_.text("at", to_text(fault.at));
-        json_.text("field", fault.field);
-        json_.end_object();
+        write_fault(json_, fault);
         json_.end_object();
     }
 
