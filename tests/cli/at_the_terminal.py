@@ -82,7 +82,7 @@ def no_progress(splice, folder):
 def time_to_go(splice, folder):
     """A file has a size. The program is held up as it begins, or it would be done too soon."""
     job = folder / "long.csv"
-    job.write_text(HEADING + ROW * 600_000)
+    job.write_text(HEADING + ROW * 200_000)
     command = [splice, "cut", str(job), "--format", "csv", "--output", str(folder / "long-sheet.csv")]
     terminal = Terminal(command)
     check(wait_until(lambda: list(folder.glob(".splice-*"))), "nothing is written beside the output")
@@ -91,7 +91,7 @@ def time_to_go(splice, folder):
     terminal.process.send_signal(signal.SIGCONT)
     shown, status = terminal.end()
     check(status == 0, f"a long job ends with {status}")
-    check(re.search(PROGRESS + r", \d+ %, \d+ s to go", shown), f"no time to go: {shown!r}")
+    check(re.search(PROGRESS + r", \d+ %, (\d+ h \d+ min|(\d+ min )?\d+ s) to go", shown), f"no time to go: {shown!r}")
 
 
 def colour(splice, folder):
