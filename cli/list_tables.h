@@ -1,7 +1,7 @@
 // The lists of `splice list`, as text and as JSON.
 #pragma once
 
-#include "cli/listings.h"
+#include "cli/list/listings.h"
 
 namespace libsplice::cli {
 

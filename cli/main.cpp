@@ -2,13 +2,13 @@
 #include "libsplice/base/text.h"
 #include "libsplice/base/version.h"
 
-#include "cli/command_line.h"
-#include "cli/complete.h"
-#include "cli/help.h"
+#include "cli/declared/command.h"
+#include "cli/declared/command_line.h"
+#include "cli/declared/complete.h"
+#include "cli/declared/help.h"
+#include "cli/declared/options.h"
 #include "cli/interrupt.h"
 #include "cli/messages.h"
-#include "cli/options.h"
-#include "cli/verb.h"
 
 #include <csignal>
 #include <cstdio>
@@ -31,12 +31,12 @@ Exit wrong(std::string_view text) {
     return Exit::wrong_command;
 }
 
-Exit unknown_verb(const std::string& given) {
+Exit unknown_command(const std::string& given) {
     std::vector<std::string_view> names;
-    for (const Verb& verb : verbs()) {
-        names.push_back(verb.name);
+    for (const Command& command : commands()) {
+        names.push_back(command.name);
     }
-    return wrong("there is no verb \"" + given + "\"" + did_you_mean(given, names) +
+    return wrong("there is no command \"" + given + "\"" + did_you_mean(given, names) +
                  "; splice --help lists them");
 }
 
@@ -46,8 +46,8 @@ std::optional<std::string> read_and_written(const CommandLine& line) {
         return std::nullopt;
     }
     std::vector<std::string> inputs = line.words;
-    const auto shelf = line.values("shelf");
-    inputs.insert(inputs.end(), shelf.begin(), shelf.end());
+    const auto stock = line.values("stock");
+    inputs.insert(inputs.end(), stock.begin(), stock.end());
     const std::string output = line.value("output", "-");
     for (const std::string& input : inputs) {
         std::error_code error;
@@ -62,27 +62,28 @@ Exit run(const CommandLine& line) {
     if (line.has("version")) {
         return print("splice " + std::string(version()) + '\n');
     }
-    if (line.verb.empty()) {
-        return line.has("help") ? print(help_for_all()) : wrong("no verb given; see splice --help");
+    if (line.command.empty()) {
+        return line.has("help") ? print(help_for_all())
+                                : wrong("no command given; see splice --help");
     }
-    const Verb* verb = find_verb(line.verb);
-    if (verb == nullptr) {
-        return unknown_verb(line.verb);
+    const Command* command = find_command(line.command);
+    if (command == nullptr) {
+        return unknown_command(line.command);
     }
     if (line.has("help")) {
-        return print(help_for(*verb));
+        return print(help_for(*command));
     }
     for (const auto& [name, values] : line.options) {
-        if (!takes(verb->name, *find_option(name))) {
-            return wrong("--" + name + " does not go with " + std::string(verb->name) +
-                         "; see splice " + std::string(verb->name) + " --help");
+        if (!takes(command->name, *find_option(name))) {
+            return wrong("--" + name + " does not go with " + std::string(command->name) +
+                         "; see splice " + std::string(command->name) + " --help");
         }
     }
     if (const auto file = read_and_written(line)) {
         return wrong("--output is a file that is read, " + *file +
                      "; nothing was written: give it another name");
     }
-    return verb->run(line);
+    return command->run(line);
 }
 
 } // namespace

@@ -3,7 +3,7 @@
 
 #include "libsplice/allowance/book.h"
 
-#include "cli/command_line.h"
+#include "cli/declared/command_line.h"
 
 #include <optional>
 #include <string>

@@ -30,12 +30,12 @@ Result<CutSettings> read_settings(const splice_settings& given) {
         }
         settings.step = Length(given.step_m);
     }
-    if (given.marking_pull != nullptr) {
-        const auto pull = read_marking_pull(given.marking_pull);
+    if (given.marking_tension != nullptr) {
+        const auto pull = read_marking_tension(given.marking_tension);
         if (!pull) {
             return Unexpected(pull.error());
         }
-        settings.marking_pull = *pull;
+        settings.marking_tension = *pull;
     }
     return settings;
 }

@@ -1,6 +1,6 @@
 #include "libsplice/abi/parts.h"
 
-#include "libsplice/sheet/ledger_group.h"
+#include "libsplice/sheet/panel/ledger_group.h"
 
 namespace libsplice::abi {
 

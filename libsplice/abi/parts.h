@@ -3,7 +3,7 @@
 
 #include "libsplice/abi/book.h"
 #include "libsplice/cut/piece.h"
-#include "libsplice/sheet/fill_text.h"
+#include "libsplice/sheet/panel/fill_text.h"
 
 #include <optional>
 #include <span>

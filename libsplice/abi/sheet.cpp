@@ -1,6 +1,6 @@
 #include "libsplice/abi/sheet.h"
 
-#include "libsplice/sheet/piece_text.h"
+#include "libsplice/sheet/panel/piece_text.h"
 
 namespace libsplice::abi {
 
@@ -17,18 +17,19 @@ void put_figures(const Piece& piece, splice_piece& record) {
     record.cut_m = from_nanometres(piece.cut).si();
     record.between_marks_m = from_nanometres(piece.between_marks).si();
     record.check_reads_m = piece.check ? from_nanometres(piece.check->reads).si() : not_known;
-    record.marking_pull_n = plan.marking_pull > Force() ? plan.marking_pull.si() : not_known;
+    record.marking_tension_n =
+        plan.marking_tension > Force() ? plan.marking_tension.si() : not_known;
     record.retained_strength = piece.retained ? piece.retained->share : not_known;
     record.design_factor = piece.design_factor.value_or(not_known);
     record.outside_tolerance = piece.outside.value_or(not_known);
-    record.made_first = number_of(plan.made_first);
+    record.first_end = number_of(plan.first_end);
 }
 
 /// Those of a piece that is refused.
 void put_no_figures(splice_piece& record) {
     for (double splice_piece::*figure :
          {&splice_piece::cut_m, &splice_piece::between_marks_m, &splice_piece::check_reads_m,
-          &splice_piece::marking_pull_n, &splice_piece::retained_strength,
+          &splice_piece::marking_tension_n, &splice_piece::retained_strength,
           &splice_piece::design_factor, &splice_piece::outside_tolerance}) {
         record.*figure = not_known;
     }
@@ -146,7 +147,7 @@ void Sheet::keep_texts(const Piece& piece, splice_piece& record) {
     record.end_b = texts_.keep(piece.end_b);
     record.state = texts_.keep(piece.state);
     record.pair = texts_.keep(piece.pair);
-    record.thread = texts_.keep(piece.thread);
+    record.fit_first = texts_.keep(piece.fit_first);
     record.lot = texts_.keep(piece.lot);
     record.colour = texts_.keep(piece.colour);
     record.note = texts_.keep(piece.note);

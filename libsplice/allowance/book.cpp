@@ -1,8 +1,8 @@
 #include "libsplice/allowance/book.h"
 
-#include "libsplice/allowance/bind_fields.h"
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/core_part.h"
+#include "libsplice/allowance/fields.h"
+#include "libsplice/allowance/parts/core_part.h"
 #include "libsplice/base/text.h"
 
 #include <algorithm>

@@ -1,7 +1,7 @@
 // What a kind of end says of itself, and how it is worked out.
 #pragma once
 
-#include "libsplice/allowance/allowance.h"
+#include "libsplice/allowance/end.h"
 #include "libsplice/base/result.h"
 #include "libsplice/catalogue/rope.h"
 #include "libsplice/catalogue/rule.h"

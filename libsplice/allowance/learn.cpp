@@ -1,6 +1,6 @@
 #include "libsplice/allowance/learn.h"
 
-#include "libsplice/mechanics/braid.h"
+#include "libsplice/mechanics/rope/braid.h"
 
 #include <gsl/assert>
 

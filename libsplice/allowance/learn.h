@@ -3,7 +3,7 @@
 #pragma once
 
 #include "libsplice/allowance/book.h"
-#include "libsplice/mechanics/spread.h"
+#include "libsplice/mechanics/chance/spread.h"
 
 #include <optional>
 #include <span>

@@ -14,7 +14,7 @@ enum class Item : std::uint16_t {
     pin_centre,
     stretch,
     slack,
-    bedding,
+    first_stretch,
     eye_legs,
     throat_to_bearing,
     soft_eye,

@@ -14,7 +14,7 @@ namespace libsplice {
 /// Codes are promised for ever: a number is never used again for something else. The hundreds name
 /// the stage: 1 job, 2 catalogue, 3 allowance, 4 cut, 5 reel, 6 plug-in, 7 writing, 8 the calls of
 /// the C library.
-/// `docs/faults.md` lists them all; a test compares.
+/// `docs/errors.md` lists them all; a test compares.
 enum class Code : std::uint16_t {
     file_unreadable = 101,
     not_utf8 = 102,
@@ -77,12 +77,12 @@ enum class Code : std::uint16_t {
     elastic_overstretched = 411,
 
     piece_longer_than_reels = 501,
-    rope_not_on_shelf = 502,
-    shelf_runs_out = 503,
+    rope_not_on_stock = 502,
+    stock_runs_out = 503,
     lot_cannot_hold = 504,
     duplicate_stock = 505,
-    shelf_changed = 506,
-    shelf_locked = 507,
+    stock_changed = 506,
+    stock_locked = 507,
     rope_unbalanced = 508,
 
     plug_in_unreadable = 601,
@@ -108,7 +108,7 @@ enum class Code : std::uint16_t {
     out_of_memory = 802,
 };
 
-/// One line of `docs/faults.md`.
+/// One line of `docs/errors.md`.
 struct CodeTitle {
     Code code;
     std::string_view title;

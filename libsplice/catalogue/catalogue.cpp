@@ -110,7 +110,7 @@ Result<Rope> Catalogue::rope(std::string_view text) const {
         return Unexpected(
             Fault{Code::unknown_rope,
                   "no rope \"" + std::string(name) +
-                      "\" is in the tables; describe it, e.g. \"braid-12 HMPE 6 mm\"" + near});
+                      "\" is in the tables; describe it, e.g. \"12-strand HMPE 6 mm\"" + near});
     }
     const auto described = read_rope_description(name);
     if (!described) {

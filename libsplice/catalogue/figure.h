@@ -66,7 +66,7 @@ enum class FigureId : std::uint8_t {
     shear_cut,        ///< rope lost in a cut with shears through tape
     whipping,         ///< length of a whipping
     whipping_offset,  ///< from the cut end to the whipping
-    bedding,          ///< permanent elongation of new rope at first loads
+    first_stretch,    ///< permanent elongation of new rope at first loads
     slack,            ///< rope measured slack against rope at the reference tension
     milk_out,         ///< cover pushed out at the free end, as a share of the length
     minimum_milk_out, ///< and at least this

@@ -2,7 +2,7 @@
 #include "libsplice/catalogue/read_figure.h"
 
 #include "libsplice/base/text.h"
-#include "libsplice/mechanics/spread.h"
+#include "libsplice/mechanics/chance/spread.h"
 #include "libsplice/units/read.h"
 
 #include <algorithm>
@@ -37,7 +37,7 @@ bool is_share(FigureId id) {
     case FigureId::bend_40:
     case FigureId::slip:
     case FigureId::core_share:
-    case FigureId::bedding:
+    case FigureId::first_stretch:
     case FigureId::slack:
     case FigureId::milk_out:
     case FigureId::stretch:

@@ -61,7 +61,7 @@ struct RopeDescription {
 /// Reads a rope's size: a length from 0.5 mm to 200 mm with its unit. Code::rope_not_understood.
 [[nodiscard]] Result<WrittenLength> read_rope_diameter(std::string_view text);
 
-/// Reads `braid-12 HMPE 6 mm`, `laid-3 polyester 1/2 in`. Diameters from 0.5 mm to 200 mm.
+/// Reads `12-strand HMPE 6 mm`, `3-strand polyester 1/2 in`. Diameters from 0.5 mm to 200 mm.
 /// Code::rope_not_understood names the nearest word.
 [[nodiscard]] Result<RopeDescription> read_rope_description(std::string_view text);
 

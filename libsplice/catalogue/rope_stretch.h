@@ -4,7 +4,7 @@
 #include "libsplice/base/result.h"
 #include "libsplice/catalogue/citation.h"
 #include "libsplice/catalogue/figure.h"
-#include "libsplice/mechanics/stretch.h"
+#include "libsplice/mechanics/rope/stretch.h"
 #include "libsplice/units/read.h"
 
 #include <optional>

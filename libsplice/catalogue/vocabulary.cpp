@@ -7,7 +7,7 @@ namespace libsplice {
 namespace {
 
 constexpr auto constructions = std::to_array<std::string_view>(
-    {"laid-3", "plait-8", "braid-12", "double-braid", "core-dependent", "parallel-core",
+    {"3-strand", "8-plait", "12-strand", "double-braid", "core-dependent", "parallel-core",
      "solid-braid", "shock-cord", "wire"});
 
 constexpr auto fibres =

@@ -11,9 +11,9 @@ namespace libsplice {
 
 /// How a rope is made.
 enum class Construction : std::uint8_t {
-    laid_3,         ///< three strands laid up
-    plait_8,        ///< eight strands in four pairs, square plait
-    braid_12,       ///< hollow single braid
+    three_strand,   ///< three strands laid up
+    eight_plait,    ///< eight strands in four pairs, square plait
+    twelve_strand,  ///< hollow single braid
     double_braid,   ///< braided cover and braided core share the load
     core_dependent, ///< load-bearing core under a protective cover
     parallel_core,  ///< load-bearing core of parallel yarns or strands under a cover
@@ -54,7 +54,8 @@ inline constexpr std::size_t fibre_count = 10;
 
 /// A hollow braid, or a core that is one, into which a tail can be led.
 [[nodiscard]] constexpr bool has_hollow(Construction construction) {
-    return construction == Construction::braid_12 || construction == Construction::double_braid ||
+    return construction == Construction::twelve_strand ||
+           construction == Construction::double_braid ||
            construction == Construction::core_dependent;
 }
 

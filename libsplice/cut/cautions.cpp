@@ -37,8 +37,8 @@ constexpr std::string_view milk_first_caution =
 constexpr std::string_view eased_caution =
     "the length is that of the eased purchase, which carries no load: nothing has been taken off "
     "for the stretch at the tension that the job gives";
-constexpr std::string_view bedding_caution =
-    "no source gives the bedding-in of this rope: load it before it is marked";
+constexpr std::string_view first_stretch_caution =
+    "no source gives the first stretch of this rope: load it before it is marked";
 
 /// From the end to where the slip knot has to stand; 0 where the splice needs none.
 Nanometres slack_cover_needed(const Allowance& end) {
@@ -77,7 +77,7 @@ void add_reach_caution(const LinePlan& plan, Piece& piece) {
     }
     piece.cautions.push_back(
         plan.closing ? PieceCaution{{closed_reach_caution, cited_geometry}, {}}
-                     : PieceCaution{{reach_caution, cited_geometry}, other(plan.made_first)});
+                     : PieceCaution{{reach_caution, cited_geometry}, other(plan.first_end)});
 }
 
 void add_person_cautions(const LinePlan& plan, Piece& piece) {
@@ -97,12 +97,12 @@ void add_cover_cautions(const LinePlan& plan, Piece& piece) {
             piece.cautions.push_back({{short_cover_caution, cited_geometry}, std::nullopt});
         }
     }
-    if (plan.milk_out && free_end(plan) == plan.made_first && first.made) {
+    if (plan.milk_out && free_end(plan) == plan.first_end && first.made) {
         piece.cautions.push_back({{milk_first_caution, cited_job}, free_end(plan)});
     }
 }
 
-/// Of what the rope does before and after it is cut: washed, bedded, eased.
+/// Of what the rope does before and after it is cut: washed, prestretched, eased.
 void add_state_cautions(const LinePlan& plan, Piece& piece) {
     if (plan.wash && !plan.shrinkage) {
         piece.cautions.push_back({{wash_caution, cited_job}, std::nullopt});
@@ -110,15 +110,15 @@ void add_state_cautions(const LinePlan& plan, Piece& piece) {
     if (plan.route && plan.route->tension_left_out) {
         piece.cautions.push_back({{eased_caution, cited_job}, std::nullopt});
     }
-    if (plan.fit == Fit::exact && !plan.bedded && !plan.bedding &&
+    if (plan.fit == Fit::exact && !plan.prestretched && !plan.first_stretch &&
         !measured_relaxed(plan.rope->construction)) {
-        piece.cautions.push_back({{bedding_caution, cited_job}, std::nullopt});
+        piece.cautions.push_back({{first_stretch_caution, cited_job}, std::nullopt});
     }
 }
 
 void add_wear_caution(const LinePlan& plan, Piece& piece) {
     if (plan.wear != 0 && plan.last().allowance->made) {
-        piece.cautions.push_back({{wear_caution, cited_geometry}, other(plan.made_first)});
+        piece.cautions.push_back({{wear_caution, cited_geometry}, other(plan.first_end)});
     }
 }
 

@@ -1,7 +1,7 @@
 #include "libsplice/cut/cutter.h"
 
-#include "libsplice/cut/fold.h"
-#include "libsplice/cut/line_route.h"
+#include "libsplice/cut/bind/route.h"
+#include "libsplice/cut/ledger.h"
 #include "libsplice/job/vocabulary.h"
 
 namespace libsplice {
@@ -25,15 +25,15 @@ void Cutter::read_names(const JobLine& line) {
     piece_.end_b = line.text(Column::end_b).empty() ? "bare" : line.text(Column::end_b);
     piece_.state = line.text(Column::state);
     piece_.pair = line.text(Column::pair);
-    piece_.thread = line.text(Column::thread);
+    piece_.fit_first = line.text(Column::fit_first);
     piece_.lot = line.text(Column::lot);
     piece_.colour = line.text(Column::colour);
     piece_.note = line.text(Column::note);
 }
 
 const LinePlan* Cutter::find_plan(const JobLine& line) {
-    recipe_.assign(line.recipe);
-    const auto known = plans_.find(recipe_);
+    plan_key_.assign(line.plan_key);
+    const auto known = plans_.find(plan_key_);
     if (known != plans_.end()) {
         return &known->second;
     }
@@ -45,7 +45,7 @@ const LinePlan* Cutter::find_plan(const JobLine& line) {
     if (!plan) {
         return nullptr;
     }
-    return &plans_.emplace(recipe_, *std::move(plan)).first->second;
+    return &plans_.emplace(plan_key_, *std::move(plan)).first->second;
 }
 
 std::optional<Nanometres> Cutter::read_finished(const JobLine& line) {

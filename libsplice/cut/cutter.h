@@ -2,7 +2,7 @@
 #pragma once
 
 #include "libsplice/base/fault_sink.h"
-#include "libsplice/cut/line_binder.h"
+#include "libsplice/cut/bind/line_binder.h"
 #include "libsplice/cut/pairs.h"
 #include "libsplice/cut/piece.h"
 #include "libsplice/job/read_job.h"
@@ -46,7 +46,7 @@ class Cutter {
     CutSettings settings_;
     std::unique_ptr<LineBinder> binder_;
     std::unordered_map<std::string, LinePlan> plans_;
-    std::string recipe_;
+    std::string plan_key_;
     PairBook pairs_;
     std::vector<Fault> row_faults_;
     Fault first_fault_{};

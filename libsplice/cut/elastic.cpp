@@ -1,6 +1,6 @@
 #include "libsplice/cut/elastic.h"
 
-#include "libsplice/mechanics/stretch.h"
+#include "libsplice/mechanics/rope/stretch.h"
 #include "libsplice/units/show.h"
 
 namespace libsplice {

@@ -1,7 +1,7 @@
 // Elastic: cut shorter than its way, for it is pulled out wherever it is.
 #pragma once
 
-#include "libsplice/cut/line_fields.h"
+#include "libsplice/cut/bind/cell_reader.h"
 #include "libsplice/cut/piece.h"
 
 namespace libsplice {

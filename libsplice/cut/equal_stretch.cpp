@@ -1,7 +1,7 @@
 #include "libsplice/cut/equal_stretch.h"
 
 #include "libsplice/base/text.h"
-#include "libsplice/mechanics/equal_stretch.h"
+#include "libsplice/mechanics/rope/equal_stretch.h"
 
 #include <algorithm>
 #include <cmath>

@@ -47,7 +47,7 @@ std::optional<Check> check_figure(const LinePlan& plan, const Piece& piece) {
     }
     const auto& first = *plan.first().allowance;
     const Nanometres standing_to_bearing = first.standing_mark - first.total();
-    return Check{plan.made_first, other(plan.made_first),
+    return Check{plan.first_end, other(plan.first_end),
                  room_between(plan, piece) + standing_to_bearing};
 }
 

@@ -1,6 +1,6 @@
 #include "libsplice/cut/line_stretch.h"
 
-#include "libsplice/mechanics/stretch.h"
+#include "libsplice/mechanics/rope/stretch.h"
 
 #include <algorithm>
 #include <cmath>

@@ -66,7 +66,7 @@ void add_passage_cautions(const LinePlan& plan, std::vector<PieceCaution>& cauti
     }
     for (const End which : both_ends) {
         const auto over = plan.end(which).allowance->find(ValueName::over_bury_m);
-        if (plan.passes && over && plan.counts(which) && *over > plan.passes->si()) {
+        if (plan.smallest_hole && over && plan.counts(which) && *over > plan.smallest_hole->si()) {
             add(too_thick, cited_geometry, which);
         }
     }

@@ -9,7 +9,8 @@ namespace libsplice {
 
 /// Cautions about a bury or the end of a cover that comes to lie on the sheave, hoisted or lowered;
 /// about a cover that does not reach the cleat; and about a bury too thick for what it has to pass.
-/// They rest on the columns headroom, travel, cleat and passes; what is not given is not looked at.
+/// They rest on the columns headroom, travel, cleat and smallest_hole; what is not given is not
+/// looked at.
 void add_passage_cautions(const LinePlan& plan, std::vector<PieceCaution>& cautions);
 
 } // namespace libsplice

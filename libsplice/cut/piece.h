@@ -1,7 +1,7 @@
 // A piece of rope to cut: its ledger, its marks, its check, or the fault that stands in its place.
 #pragma once
 
-#include "libsplice/cut/line_plan.h"
+#include "libsplice/cut/bound_line.h"
 
 #include <optional>
 #include <string_view>
@@ -23,7 +23,7 @@ struct PieceMark {
 };
 
 /// Before the last end is made: from the first-made end's bearing point to the far throat mark of
-/// the other, at the marking pull.
+/// the other, at the marking tension.
 struct Check {
     End from{};
     End to{};
@@ -56,7 +56,7 @@ struct Piece {
     std::string_view end_b;
     std::string_view state;
     std::string_view pair;
-    std::string_view thread;
+    std::string_view fit_first;
     std::string_view lot;
     std::string_view colour;
     std::string_view note;

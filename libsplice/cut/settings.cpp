@@ -2,21 +2,21 @@
 
 namespace libsplice {
 
-Result<MarkingPull> read_marking_pull(std::string_view text) {
+Result<MarkingTension> read_marking_tension(std::string_view text) {
     if (text == "reference") {
-        return MarkingPull{};
+        return MarkingTension{};
     }
     if (text == "slack") {
-        return MarkingPull{MarkingPull::Basis::slack, {}};
+        return MarkingTension{MarkingTension::Basis::slack, {}};
     }
     const auto tension = read_tension(text);
     if (!tension || tension->basis != Tension::Basis::force) {
         return Unexpected(
             Fault{Code::not_a_tension,
-                  "a marking pull is reference, slack, or a force such as 3 kgf, not \"" +
+                  "a marking tension is reference, slack, or a force such as 3 kgf, not \"" +
                       std::string(text) + "\""});
     }
-    return MarkingPull{MarkingPull::Basis::load, Force(tension->value)};
+    return MarkingTension{MarkingTension::Basis::load, Force(tension->value)};
 }
 
 } // namespace libsplice

@@ -11,20 +11,20 @@
 namespace libsplice {
 
 /// The pull on the rope while its marks are put on.
-struct MarkingPull {
+struct MarkingTension {
     enum class Basis : std::uint8_t { reference, load, slack };
     Basis basis = Basis::reference;
     Force load; ///< for Basis::load
 };
 
 /// Reads `reference`, `slack` or a force. Code::not_a_tension.
-[[nodiscard]] Result<MarkingPull> read_marking_pull(std::string_view text);
+[[nodiscard]] Result<MarkingTension> read_marking_tension(std::string_view text);
 
 /// Settings that hold for every line of a run.
 struct CutSettings {
     double risk = 0.01;         ///< accepted chance that the rope is short, over 0 to 0.5
     std::optional<Length> step; ///< cut lengths are rounded up to it; none: 5 mm, for `exact` 1 mm
-    MarkingPull marking_pull;
+    MarkingTension marking_tension;
     bool points_files = true; ///< whether a route may name a file of points, which is then read
 };
 

@@ -2,7 +2,7 @@
 
 #include "libsplice/cut/layout.h"
 #include "libsplice/cut/spread.h"
-#include "libsplice/mechanics/spread.h"
+#include "libsplice/mechanics/chance/spread.h"
 #include "libsplice/units/show.h"
 
 #include <algorithm>
@@ -23,7 +23,7 @@ bool moves_finished_length(const LinePlan& plan, const LedgerRow& entry) {
         entry.row.item == Item::take_up || entry.row.item == Item::cover_take_up ||
         entry.row.item == Item::setting || entry.row.item == Item::crossing ||
         entry.row.item == Item::throat_to_bearing || entry.row.item == Item::knot_to_bearing;
-    return between_bearing_and_throat && (plan.closing || entry.end != plan.made_first);
+    return between_bearing_and_throat && (plan.closing || entry.end != plan.first_end);
 }
 
 } // namespace
@@ -35,10 +35,11 @@ std::optional<Fault> check_room(const LinePlan& plan, const Piece& piece, Nanome
     if (room > 0 && room >= needed) {
         return std::nullopt;
     }
-    // Rope between the throats grows with the finished length at the rate of stretch and bedding.
+    // Rope between the throats grows with the finished length at the rate of stretch and
+    // first_stretch.
     const double rate = plan.first().allowance->laid * (1.0 + plan.marking_strain) /
                         (1.0 + plan.working_strain) /
-                        (1.0 + (plan.bedding ? plan.bedding->share : 0.0)) /
+                        (1.0 + (plan.first_stretch ? plan.first_stretch->share : 0.0)) /
                         (1.0 + (plan.slack ? plan.slack->share : 0.0));
     const Nanometres millimetre = nanometres_per_metre / 1000;
     const double short_by = static_cast<double>(std::max<Nanometres>(needed, 1) - room);

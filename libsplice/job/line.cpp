@@ -6,11 +6,12 @@ namespace libsplice {
 namespace {
 
 constexpr std::array<std::string_view, column_count> column_names_in_order{
-    "name",   "boat",   "quantity", "rope",      "length",     "route",    "tension",
-    "end_a",  "end_b",  "fit",      "tolerance", "made_first", "state",    "bedded",
-    "person", "load",   "spare",    "extra",     "wear",       "pair",     "thread",
-    "lot",    "colour", "note",     "strip",     "sleeve",     "headroom", "travel",
-    "cleat",  "passes", "turnable", "wash",      "stretch",
+    "name",       "boat",         "quantity",       "rope",   "length",    "route",
+    "tension",    "end_a",        "end_b",          "fit",    "tolerance", "first_end",
+    "state",      "prestretched", "carries_person", "load",   "spare",     "extra",
+    "wear",       "pair",         "fit_first",      "lot",    "colour",    "note",
+    "strip",      "sleeve",       "headroom",       "travel", "cleat",     "smallest_hole",
+    "reversible", "wash",         "stretch",
 };
 
 constexpr std::array<std::string_view, column_count> meanings{
@@ -23,12 +24,13 @@ constexpr std::array<std::string_view, column_count> meanings{
     "the pull at which that length holds; the rope's reference tension unless given",
     "the kind of end a; bare unless given",
     "the kind of end b; bare unless given",
-    "exact (within a tolerance each way), trim (cut to fit aboard) or least (never short); least "
+    "exact (within a tolerance each way), trim-aboard (cut to fit aboard) or at-least (never "
+    "short); at-least "
     "unless given",
     "how far an exact line may be out, each way",
     "the end that is made first, a or b; a unless given",
     "the state in which the length holds, such as hoisted or eased; shown beside the length",
-    "yes if the rope has been loaded before and has bedded in; no unless given",
+    "yes if the rope has been loaded before and has prestretched in; no unless given",
     "yes if the line carries a person; no unless given",
     "the greatest load in use, from which the design factor is worked out",
     "rope against coming out short, as a length; instead of working it out from the risk",

@@ -27,16 +27,16 @@ enum class Column : std::uint8_t {
     end_b,
     fit,
     tolerance,
-    made_first,
+    first_end,
     state,
-    bedded,
-    person,
+    prestretched,
+    carries_person,
     load,
     spare,
     extra,
     wear,
     pair,
-    thread,
+    fit_first,
     lot,
     colour,
     note,
@@ -45,8 +45,8 @@ enum class Column : std::uint8_t {
     headroom,
     travel,
     cleat,
-    passes,
-    turnable,
+    smallest_hole,
+    reversible,
     wash,
     stretch,
 };
@@ -106,10 +106,10 @@ class JobLine {
     /// The table of a TOML job's route; null where there is none. A route given as text stands in
     /// `Column::route` instead; either way place(cell(Column::route)) is the route's place.
     const Node* route = nullptr;
-    /// Every cell that decides how the line is made, run together: equal recipes mean equal rope,
+    /// Every cell that decides how the line is made, run together: equal plan keys mean equal rope,
     /// route, ends, fit and settings. It leaves out name, boat, quantity, length, note, pair, lot,
-    /// colour, state and thread, which do not change an end. Empty in a line that is refused.
-    std::string_view recipe;
+    /// colour, state and fit_first, which do not change an end. Empty in a line that is refused.
+    std::string_view plan_key;
     const CellPlaces* places = nullptr; ///< never null in a line that a reader hands out
 };
 

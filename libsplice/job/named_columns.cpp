@@ -1,7 +1,7 @@
 #include "libsplice/job/named_columns.h"
 
 #include "libsplice/base/text.h"
-#include "libsplice/job/csv_heading.h"
+#include "libsplice/job/csv/csv_heading.h"
 
 #include <algorithm>
 #include <utility>

@@ -1,7 +1,7 @@
 // A CSV file whose columns are all known by name beforehand.
 #pragma once
 
-#include "libsplice/job/csv_records.h"
+#include "libsplice/job/csv/csv_records.h"
 #include "libsplice/units/read.h"
 
 #include <optional>

@@ -30,7 +30,7 @@ std::optional<Column> find_column(std::string_view name) {
 bool takes_unit(Column column) {
     constexpr std::array lengths{
         Column::length, Column::tolerance, Column::spare,  Column::extra, Column::wear,
-        Column::strip,  Column::headroom,  Column::travel, Column::cleat, Column::passes};
+        Column::strip,  Column::headroom,  Column::travel, Column::cleat, Column::smallest_hole};
     return std::ranges::find(lengths, column) != lengths.end();
 }
 

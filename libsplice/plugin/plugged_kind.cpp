@@ -1,6 +1,6 @@
 #include "libsplice/plugin/plugged_kind.h"
 
-#include "libsplice/allowance/parts.h"
+#include "libsplice/allowance/parts/parts.h"
 #include "libsplice/base/text.h"
 #include "libsplice/plugin/answer.h"
 

@@ -15,7 +15,7 @@ namespace {
 /// Rows of the line and of the bench, which the host adds.
 bool is_hosts_own(Item item) {
     constexpr std::array of_the_line{Item::finished_length, Item::fitting,     Item::pin_centre,
-                                     Item::stretch,         Item::slack,       Item::bedding,
+                                     Item::stretch,         Item::slack,       Item::first_stretch,
                                      Item::shrinkage,       Item::cutting_loss};
     return std::ranges::count(of_the_line, item) != 0 || lies_outside_tail(item);
 }

@@ -88,10 +88,10 @@ class CutList {
                 queues_[take.item].take(take.count, times, lines);
                 for (const std::size_t line : lines) {
                     cut.pieces.push_back({line, at});
-                    at += question_.demands[line].length + question_.kerf;
+                    at += question_.demands[line].length + question_.cut_loss;
                 }
             }
-            cut.kerf = kerf_of(asked_.problem, pattern);
+            cut.cut_loss = kerf_of(asked_.problem, pattern);
             cut.left = left_of(asked_.problem, pattern);
             cut.left_is = left_is(row, cut.left);
             made_.cuts.push_back(std::move(cut));
@@ -155,9 +155,10 @@ class CutList {
 
     void add_whole(std::size_t row, Nanometres length, std::int64_t times) {
         made_.cuts.push_back({row, times, length, 0, length, left_is(row, length), {}});
-        if (question_.aim == Aim::cost) {
+        if (question_.objective == Objective::cost) {
             added_ += money_of(question_.stock[row], length) * times;
-        } else if (question_.aim == Aim::waste && made_.cuts.back().left_is == LeftIs::waste) {
+        } else if (question_.objective == Objective::waste &&
+                   made_.cuts.back().left_is == LeftIs::waste) {
             added_ += length * times;
         }
     }
@@ -186,11 +187,11 @@ class CutList {
         ledger.rope = question_.demands[share_.demands.front()].rope;
         for (const ReelCut& cut : made_.cuts) {
             const bool ordered = question_.stock[cut.stock].kind == StockKind::order;
-            (ordered ? ledger.ordered : ledger.shelf) += cut.length * cut.times;
+            (ordered ? ledger.ordered : ledger.stock) += cut.length * cut.times;
             for (const PlacedPiece& piece : cut.pieces) {
                 ledger.pieces += question_.demands[piece.demand].length * cut.times;
             }
-            ledger.kerf += cut.kerf * cut.times;
+            ledger.cut_loss += cut.cut_loss * cut.times;
             (cut.left_is == LeftIs::offcut ? ledger.offcuts : ledger.waste) += cut.left * cut.times;
         }
         made_.ledger.push_back(std::move(ledger));
@@ -213,7 +214,7 @@ std::string metres_of(Nanometres length) {
 Fault CutList::why_not(std::size_t item, std::size_t line) const {
     const Demand& demand = question_.demands[line];
     if (share_.stock.empty()) {
-        return {Code::rope_not_on_shelf, "the shelf has no rope \"" + demand.rope + '"'};
+        return {Code::rope_not_on_stock, "the stock has no rope \"" + demand.rope + '"'};
     }
     if (std::ranges::find(asked_.items_without_lot, item) != asked_.items_without_lot.end()) {
         return {Code::lot_cannot_hold,
@@ -246,10 +247,10 @@ Fault CutList::why_not(std::size_t item, std::size_t line) const {
     if (longest_suitable < demand.length) {
         const std::string what =
             demand.lot.empty() ? "colour \"" + demand.colour + '"' : "lot \"" + demand.lot + '"';
-        return {demand.lot.empty() ? Code::shelf_runs_out : Code::lot_cannot_hold,
+        return {demand.lot.empty() ? Code::stock_runs_out : Code::lot_cannot_hold,
                 wanted + " is longer than any reel of this rope in the " + what};
     }
-    return {Code::shelf_runs_out, "the shelf does not suffice for " + wanted +
+    return {Code::stock_runs_out, "the stock does not suffice for " + wanted +
                                       ", and nothing of this rope that would do can be ordered"};
 }
 

@@ -142,13 +142,13 @@ void append(std::vector<T>& to, std::vector<T> from) {
 
 Fault unbalanced(std::string text) {
     return {Code::rope_unbalanced,
-            std::move(text) + "; please report this, with the job and the shelf"};
+            std::move(text) + "; please report this, with the job and the stock"};
 }
 
 } // namespace
 
-std::span<const std::string_view> aim_names() {
-    static constexpr std::array<std::string_view, 3> names{"cost", "waste", "fewest-reels"};
+std::span<const std::string_view> objective_names() {
+    static constexpr std::array<std::string_view, 3> names{"cost", "waste", "new-reels"};
     return names;
 }
 
@@ -173,13 +173,13 @@ std::optional<Fault> check_balance(const ReelQuestion& question, const ReelPlan&
     std::vector<std::int64_t> placed(question.demands.size(), 0);
     std::vector<std::int64_t> used(question.stock.size(), 0);
     for (const ReelCut& cut : plan.cuts) {
-        Nanometres sum = cut.kerf + cut.left;
+        Nanometres sum = cut.cut_loss + cut.left;
         for (const PlacedPiece& piece : cut.pieces) {
             sum += question.demands[piece.demand].length;
             placed[piece.demand] += cut.times;
         }
         used[cut.stock] += cut.times;
-        if (sum != cut.length || cut.left < 0 || cut.kerf < 0) {
+        if (sum != cut.length || cut.left < 0 || cut.cut_loss < 0) {
             return unbalanced("a cut of " + question.stock[cut.stock].id + " does not add up");
         }
     }
@@ -199,8 +199,8 @@ std::optional<Fault> check_balance(const ReelQuestion& question, const ReelPlan&
         }
     }
     for (const RopeLedger& ledger : plan.ledger) {
-        if (ledger.shelf + ledger.ordered !=
-            ledger.pieces + ledger.kerf + ledger.offcuts + ledger.waste) {
+        if (ledger.stock + ledger.ordered !=
+            ledger.pieces + ledger.cut_loss + ledger.offcuts + ledger.waste) {
             return unbalanced("the rope " + ledger.rope + " does not add up");
         }
     }

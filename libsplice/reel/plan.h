@@ -2,7 +2,7 @@
 #pragma once
 
 #include "libsplice/base/fault.h"
-#include "libsplice/reel/stock_problem.h"
+#include "libsplice/reel/solver/stock_problem.h"
 #include "libsplice/units/quantity.h"
 
 #include <cstdint>
@@ -33,7 +33,7 @@ enum class StockKind : std::uint8_t { reel, offcut, order };
 using Money = std::int64_t;
 inline constexpr Money money_unit = 1'000'000;
 
-/// A row of the shelf.
+/// A row of the stock.
 struct ReelStock {
     std::string id;
     std::string rope;
@@ -50,14 +50,14 @@ struct ReelStock {
 };
 
 /// What is made small; see `goals_of`.
-enum class Aim : std::uint8_t { cost, waste, fewest_reels };
-[[nodiscard]] std::span<const std::string_view> aim_names();
+enum class Objective : std::uint8_t { cost, waste, new_reels };
+[[nodiscard]] std::span<const std::string_view> objective_names();
 
 struct ReelQuestion {
     std::vector<Demand> demands;
     std::vector<ReelStock> stock;
-    Nanometres kerf = 0;
-    Aim aim = Aim::cost;
+    Nanometres cut_loss = 0;
+    Objective objective = Objective::cost;
     double offcut_rate = 0.5; ///< what an offcut's metre counts for, against a new reel's
 };
 
@@ -74,7 +74,7 @@ struct ReelCut {
     std::size_t stock = 0;
     std::int64_t times = 1;
     Nanometres length = 0;
-    Nanometres kerf = 0;
+    Nanometres cut_loss = 0;
     Nanometres left = 0;
     LeftIs left_is = LeftIs::nothing;
     std::vector<PlacedPiece> pieces; ///< of each, in cutting order
@@ -93,13 +93,13 @@ struct Unplaced {
     Fault fault;
 };
 
-/// The ledger of rope: shelf + ordered = pieces + kerf + offcuts + waste.
+/// The ledger of rope: stock + ordered = pieces + cut_loss + offcuts + waste.
 struct RopeLedger {
     std::string rope;
-    Nanometres shelf = 0; ///< of reels and offcuts that are cut into
+    Nanometres stock = 0; ///< of reels and offcuts that are cut into
     Nanometres ordered = 0;
     Nanometres pieces = 0;
-    Nanometres kerf = 0;
+    Nanometres cut_loss = 0;
     Nanometres offcuts = 0;
     Nanometres waste = 0;
 };
@@ -109,7 +109,8 @@ struct ReelPlan {
     std::vector<OrderLine> order;
     std::vector<Unplaced> unplaced;
     std::vector<RopeLedger> ledger; ///< by rope, in the order of the demands
-    Amount bound = 0; ///< in the first thing that the aim makes small: money, nanometres or reels
+    Amount bound =
+        0; ///< in the first thing that the objective makes small: money, nanometres or reels
     Amount value = 0;
     bool proved = true;
     Nanometres first_fit = 0; ///< rope that first-fit decreasing would have cut into

@@ -1,7 +1,7 @@
 #include "libsplice/reel/rope_plan.h"
 
 #include "libsplice/reel/cut_list.h"
-#include "libsplice/reel/first_fit.h"
+#include "libsplice/reel/solver/first_fit.h"
 
 #include <algorithm>
 #include <numeric>

@@ -1,6 +1,6 @@
 #include "libsplice/reel/rope_problem.h"
 
-#include "libsplice/reel/first_fit.h"
+#include "libsplice/reel/solver/first_fit.h"
 
 #include <gsl/assert>
 
@@ -35,8 +35,8 @@ class ProblemBuilder {
 
     RopeProblem build(const std::optional<LotChoice>& choice) {
         StockProblem& problem = built_.problem;
-        problem.kerf = question_.kerf;
-        problem.goals = question_.aim == Aim::waste ? 3 : 2;
+        problem.cut_loss = question_.cut_loss;
+        problem.goals = question_.objective == Objective::waste ? 3 : 2;
         for (const std::size_t row : share_.stock) {
             if (question_.stock[row].length && !left_out_[row]) {
                 add_stock(row, question_.stock[row].count.value_or(no_limit));
@@ -64,7 +64,8 @@ class ProblemBuilder {
         added.available = std::min(available, no_limit);
         added.each = goals_of(question_, stock, *stock.length);
         added.usable = std::max<Nanometres>(1, stock.usable);
-        added.waste[question_.aim == Aim::cost ? 1 : 0] = question_.aim != Aim::fewest_reels;
+        added.waste[question_.objective == Objective::cost ? 1 : 0] =
+            question_.objective != Objective::new_reels;
         built_.problem.stocks.push_back(added);
         built_.stock_rows.push_back(row);
         return built_.problem.stocks.size() - 1;
@@ -285,16 +286,16 @@ Money money_of(const ReelStock& row, Nanometres length) {
 
 Goals goals_of(const ReelQuestion& question, const ReelStock& row, Nanometres length) {
     const bool is_reel = row.kind != StockKind::offcut && row.length;
-    switch (question.aim) {
-    case Aim::cost: {
+    switch (question.objective) {
+    case Objective::cost: {
         const Money money = money_of(row, length);
         return {row.kind == StockKind::offcut
                     ? std::llround(static_cast<double>(money) * question.offcut_rate)
                     : money};
     }
-    case Aim::waste:
+    case Objective::waste:
         return {0, length, is_reel ? 1 : 0};
-    case Aim::fewest_reels:
+    case Objective::new_reels:
         return {is_reel ? 1 : 0, length};
     }
     Expects(false);

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "libsplice/reel/plan.h"
-#include "libsplice/reel/stock_problem.h"
+#include "libsplice/reel/solver/stock_problem.h"
 
 #include <cstddef>
 #include <map>
@@ -44,7 +44,7 @@ using LeftOut = std::vector<bool>;
                                        const LeftOut& left_out,
                                        const std::optional<LotChoice>& choice);
 
-/// What a row costs in each goal of the question's aim.
+/// What a row costs in each goal of the question's objective.
 [[nodiscard]] Goals goals_of(const ReelQuestion& question, const ReelStock& row, Nanometres length);
 /// What a length of it is paid for.
 [[nodiscard]] Money money_of(const ReelStock& row, Nanometres length);

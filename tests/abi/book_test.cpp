@@ -75,7 +75,7 @@ TEST(Book, ListsRopesAndSources) {
         EXPECT_EQ(std::isnan(rope.breaking_n), std::strlen(rope.breaking_source) == 0) << rope.id;
         if (std::strcmp(rope.id, "demo-b12-hmpe-3") == 0) {
             found = true;
-            EXPECT_STREQ(rope.construction, "braid-12");
+            EXPECT_STREQ(rope.construction, "12-strand");
             EXPECT_STREQ(rope.fibre, "HMPE");
             EXPECT_DOUBLE_EQ(rope.diameter_m, 0.003);
         }

@@ -75,7 +75,7 @@ inline SheetHandle open_sheet(const splice_settings* settings = nullptr) {
 /// The line that the README and its page work out by hand: cut at 2.690 m.
 inline const std::vector<splice_cell> outhaul{
     {"name", "outhaul"},    {"rope", "demo-b12-hmpe-3"}, {"length", "2.4 m"},
-    {"fit", "trim"},        {"bedded", "yes"},           {"end_a", "buried-eye"},
+    {"fit", "trim-aboard"}, {"prestretched", "yes"},     {"end_a", "buried-eye"},
     {"end_a.eye", "30 mm"}, {"end_a.pin", "6 mm"},       {"end_b", "bare"}};
 
 inline splice_status add(splice_sheet* sheet, const std::vector<splice_cell>& cells,

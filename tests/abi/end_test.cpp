@@ -184,7 +184,7 @@ TEST(Batch, CountsAreWholeNumbers) {
     const splice_field_column column{"tucks", tucks.data()};
     auto batch = record<splice_batch>();
     batch.kind = "tucked-eye";
-    batch.rope = "laid-3 polyester 12 mm";
+    batch.rope = "3-strand polyester 12 mm";
     batch.fields = &column;
     batch.field_count = 1;
     batch.count = 2;

@@ -73,7 +73,7 @@ static int check(int holds, const char* what) {
 static int cut_a_line(void* sheet) {
     static const old_cell cells[] = {
         {"name", "outhaul"},    {"rope", "demo-b12-hmpe-3"}, {"length", "2.4 m"},
-        {"fit", "trim"},        {"bedded", "yes"},           {"end_a", "buried-eye"},
+        {"fit", "trim-aboard"}, {"prestretched", "yes"},     {"end_a", "buried-eye"},
         {"end_a.eye", "30 mm"}, {"end_a.pin", "6 mm"},
     };
     old_fault fault = {sizeof fault, 0, ""};

@@ -37,7 +37,7 @@ TEST(Records, LieInMemoryAsInTheFirstRelease) {
         LAYOUT(splice_caution, rule, 24, 16),
         LAYOUT(splice_step, text, 16, 8),
         LAYOUT(splice_value, value, 24, 16),
-        LAYOUT(splice_settings, marking_pull, 32, 24),
+        LAYOUT(splice_settings, marking_tension, 32, 24),
         LAYOUT(splice_cell, text, 16, 8),
         LAYOUT(splice_counts, refused, 32, 24),
         LAYOUT(splice_piece, step_count, 200, 192),
@@ -71,7 +71,7 @@ TEST(Records, OfAShorterRecordTheRestCountsAsNotGiven) {
     auto settings = record<splice_settings>();
     settings.size = offsetof(splice_settings, step_m);
     settings.step_m = -1.0; // beyond the record: never read
-    settings.marking_pull = "hard";
+    settings.marking_tension = "hard";
     const auto sheet = open_sheet(&settings);
     ASSERT_EQ(add(sheet.get(), outhaul), 0);
     EXPECT_DOUBLE_EQ(piece_of(sheet.get()).cut_m, 2.690);

@@ -9,14 +9,14 @@ namespace libsplice::testing {
 namespace {
 
 constexpr std::string_view csv_job =
-    "name,rope,length,fit,bedded,end_a,end_a.eye,end_a.pin\n"
-    "outhaul,demo-b12-hmpe-3,2.4 m,trim,yes,buried-eye,30 mm,6 mm\n"
-    "wrong,demo-b12-hmpe-3,2.4 metres,trim,yes,,,\n";
+    "name,rope,length,fit,prestretched,end_a,end_a.eye,end_a.pin\n"
+    "outhaul,demo-b12-hmpe-3,2.4 m,trim-aboard,yes,buried-eye,30 mm,6 mm\n"
+    "wrong,demo-b12-hmpe-3,2.4 metres,trim-aboard,yes,,,\n";
 constexpr std::string_view toml_job = "[[line]]\n"
                                       "name = \"main halyard\"\n"
                                       "rope = \"double-braid polyester 6 mm\"\n"
                                       "length = \"15.2 m\"\n"
-                                      "bedded = \"yes\"\n"
+                                      "prestretched = \"yes\"\n"
                                       "end_a = { kind = \"bowline\", loop = \"60 mm\", "
                                       "pin = \"8 mm\" }\n"
                                       "end_b = \"whipped\"\n";
@@ -47,7 +47,7 @@ TEST(Sheet, CutsALineGivenCellByCell) {
     EXPECT_EQ(piece.quantity, 1);
     EXPECT_DOUBLE_EQ(piece.cut_m, 2.690); // by hand, in the page of buried-eye
     EXPECT_DOUBLE_EQ(piece.finished_m, 2.4);
-    EXPECT_EQ(piece.made_first, static_cast<std::uint32_t>(SPLICE_END_A));
+    EXPECT_EQ(piece.first_end, static_cast<std::uint32_t>(SPLICE_END_A));
     EXPECT_TRUE(std::isnan(piece.outside_tolerance));
 }
 
@@ -238,7 +238,7 @@ TEST(Sheet, WrongSettingsAreFaults) {
     EXPECT_EQ(status_of([](auto& settings) { settings.step_m = -0.001; }), 117);
     EXPECT_EQ(status_of([](auto& settings) { settings.step_m = not_a_number; }), 117);
     EXPECT_EQ(status_of([](auto& settings) { settings.step_m = 2.0; }), 117);
-    EXPECT_EQ(status_of([](auto& settings) { settings.marking_pull = "hard"; }), 113);
+    EXPECT_EQ(status_of([](auto& settings) { settings.marking_tension = "hard"; }), 113);
     EXPECT_EQ(status_of([](auto& settings) { settings.size = 0; }), 801);
 }
 

@@ -13,7 +13,7 @@ constexpr int parts = LIBSPLICE_THREAD_PIECES / 1000;
 /// A thousand lines, a few hundred different ends among them, some of which cannot be made; every
 /// fourth is of the plug-in's kind.
 std::string job_of(int part) {
-    std::string csv = "name,rope,length,bedded,end_a,end_a.eye,end_a.pin,end_a.round,end_b\n";
+    std::string csv = "name,rope,length,prestretched,end_a,end_a.eye,end_a.pin,end_a.round,end_b\n";
     for (int i = 0; i < 1000; ++i) {
         const std::string length = std::to_string(1500 + (part * 1000 + i) * 7 % 9000) + " mm";
         const std::string eye = std::to_string(5 + i * 3 % 400) + " mm";
@@ -46,7 +46,7 @@ std::vector<std::int64_t> cut_all(const splice_book* book) {
         splice_sheet_clear(sheet.get(), nullptr);
         splice_end* end = nullptr;
         const splice_cell eye{"eye", "60 mm"};
-        splice_end_open(book, "buried-eye", "braid-12 HMPE 5 mm", &eye, 1, &end, nullptr);
+        splice_end_open(book, "buried-eye", "12-strand HMPE 5 mm", &eye, 1, &end, nullptr);
         splice_end_close(end);
         auto kind = record<splice_kind>();
         splice_book_kind(book, static_cast<std::uint64_t>(part) % 40, &kind, nullptr);

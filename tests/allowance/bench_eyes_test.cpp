@@ -4,7 +4,7 @@
 namespace libsplice::testing {
 namespace {
 
-constexpr std::string_view hollow = "braid-12 HMPE 4 mm";
+constexpr std::string_view hollow = "12-strand HMPE 4 mm";
 constexpr double pi = 3.14159265358979;
 
 TEST(LarkedEye, ThroatLandsShortOfTheFlatEye) {
@@ -120,7 +120,7 @@ TEST(StitchedEye, OverlapIsTheUpperEndOfTheRange) {
 }
 
 TEST(SeizedEye, TailAndSeizingAreTheBooks) {
-    const auto end = make_end("seized-eye", "braid-12 polyester 4 mm");
+    const auto end = make_end("seized-eye", "12-strand polyester 4 mm");
     EXPECT_NEAR(length_of(end, Item::tail), 88.0, near);
     EXPECT_NEAR(value_of(end, ValueName::seizing_m), 12.0, near);
     EXPECT_NEAR(mark_of(end, MarkName::seizing_end) - mark_of(end, MarkName::far_throat), 12.0,

@@ -68,15 +68,15 @@ TEST(Book, RefusesAKindThatStandsTwice) {
 }
 
 TEST(Book, WorksTheSameEndOutTheSame) {
-    const auto one = make_end("locked-eye", "braid-12 HMPE 5 mm", {{"eye", "50 mm"}});
-    const auto other = make_end("locked-eye", "braid-12 HMPE 5 mm", {{"eye", "5 cm"}});
+    const auto one = make_end("locked-eye", "12-strand HMPE 5 mm", {{"eye", "50 mm"}});
+    const auto other = make_end("locked-eye", "12-strand HMPE 5 mm", {{"eye", "5 cm"}});
     EXPECT_EQ(one.total(), other.total());
-    const auto third = make_end("locked-eye", "braid-12 HMPE 5 mm", {{"eye", "10 D"}});
+    const auto third = make_end("locked-eye", "12-strand HMPE 5 mm", {{"eye", "10 D"}});
     EXPECT_EQ(one.total(), third.total());
 }
 
 TEST(Book, SizesInInchesAreNotSnapped) {
-    const auto end = make_end("buried-eye", "braid-12 HMPE 3/16 in");
+    const auto end = make_end("buried-eye", "12-strand HMPE 3/16 in");
     EXPECT_NEAR(value_of(end, ValueName::tail_m), 342.9, near); // 72 x 4.7625
 }
 

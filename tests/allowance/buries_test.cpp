@@ -38,7 +38,7 @@ FieldList by_rule(std::string_view rule) {
 }
 
 std::string rope_in(std::string_view fibre) {
-    return "braid-12 " + std::string(fibre) + " 10 mm";
+    return "12-strand " + std::string(fibre) + " 10 mm";
 }
 
 TEST(Bury, FollowsThePublishedRule) {
@@ -53,7 +53,7 @@ TEST(Bury, FollowsThePublishedRule) {
 }
 
 TEST(Bury, LockedEyeInHmpeIs72DiametersFromAnotherBook) {
-    const auto end = make_end("locked-eye", "braid-12 HMPE 10 mm");
+    const auto end = make_end("locked-eye", "12-strand HMPE 10 mm");
     EXPECT_NEAR(value_of(end, ValueName::tail_m), 720.0, near);
     EXPECT_NEAR(value_of(end, ValueName::taper_m), 240.0, near);
     EXPECT_NEAR(value_of(end, ValueName::exit_m), 1080.0, near);
@@ -73,7 +73,7 @@ TEST(Bury, TakeUpGoesWithTheTail) {
 }
 
 TEST(Bury, TaperAndExitFollowATailThatTheJobGives) {
-    const auto end = make_end("buried-eye", "braid-12 HMPE 10 mm", {{"tail", "90 D"}});
+    const auto end = make_end("buried-eye", "12-strand HMPE 10 mm", {{"tail", "90 D"}});
     EXPECT_NEAR(value_of(end, ValueName::taper_m), 300.0, near); // a third
     EXPECT_NEAR(value_of(end, ValueName::exit_m), 1350.0, near); // one and a half times
     EXPECT_NEAR(length_of(end, Item::setting), -18.0, near);     // 2 %
@@ -81,12 +81,12 @@ TEST(Bury, TaperAndExitFollowATailThatTheJobGives) {
 }
 
 TEST(Bury, SettingIsOfHmpeAndOfTheJob) {
-    const auto polyester = make_end("buried-eye", "braid-12 polyester 10 mm");
+    const auto polyester = make_end("buried-eye", "12-strand polyester 10 mm");
     EXPECT_EQ(find_row(polyester, Item::setting), nullptr);
     EXPECT_EQ(value_of(polyester, ValueName::setting_m), 0.0);
-    const auto loaded = make_end("buried-eye", "braid-12 HMPE 10 mm", {{"setting", "0"}});
+    const auto loaded = make_end("buried-eye", "12-strand HMPE 10 mm", {{"setting", "0"}});
     EXPECT_EQ(find_row(loaded, Item::setting), nullptr);
-    const auto stated = make_end("buried-eye", "braid-12 HMPE 10 mm", {{"setting", "1.5 %"}});
+    const auto stated = make_end("buried-eye", "12-strand HMPE 10 mm", {{"setting", "1.5 %"}});
     EXPECT_NEAR(length_of(stated, Item::setting), -10.8, near);
     EXPECT_EQ(spread_of(stated, Item::setting), 0.0);
 }
@@ -108,7 +108,7 @@ TEST(Bury, ShortOfWhatIsAdvisedIsCautioned) {
 
 TEST(Bury, UnderAPersonAsksFor72Diameters) {
     const auto cautioned = [](std::string_view tail) {
-        const auto end = make_end("buried-eye", "braid-12 HMPE 10 mm", {{"tail", tail}});
+        const auto end = make_end("buried-eye", "12-strand HMPE 10 mm", {{"tail", tail}});
         return std::ranges::any_of(end.cautions, [](const Caution& caution) {
             return caution.weight == Caution::Weight::person_only;
         });

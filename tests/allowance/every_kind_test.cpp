@@ -13,9 +13,9 @@ struct TwoRopes {
     std::string_view thick;
 };
 constexpr std::array<TwoRopes, construction_count> ropes{{
-    {"laid-3 polyester 10 mm", "laid-3 polyester 20 mm"},
-    {"plait-8 nylon 10 mm", "plait-8 nylon 20 mm"},
-    {"braid-12 HMPE 4 mm", "braid-12 HMPE 8 mm"},
+    {"3-strand polyester 10 mm", "3-strand polyester 20 mm"},
+    {"8-plait nylon 10 mm", "8-plait nylon 20 mm"},
+    {"12-strand HMPE 4 mm", "12-strand HMPE 8 mm"},
     {"double-braid polyester 6 mm", "double-braid polyester 12 mm"},
     {"core-dependent HMPE 5 mm", "core-dependent HMPE 10 mm"},
     {"parallel-core aramid 6 mm", "parallel-core aramid 12 mm"},
@@ -55,9 +55,10 @@ FieldList needed_fields(const Kind& kind) {
 
 /// The thin rope of a construction. A bare hollow braid is sealed in polyester: heat spoils HMPE.
 std::string_view thin_rope(const Kind& kind, std::size_t construction) {
-    const bool sealed_braid = kind.declaration.name == "heat-sealed" &&
-                              static_cast<Construction>(construction) == Construction::braid_12;
-    return sealed_braid ? "braid-12 polyester 4 mm" : ropes.at(construction).thin;
+    const bool sealed_braid =
+        kind.declaration.name == "heat-sealed" &&
+        static_cast<Construction>(construction) == Construction::twelve_strand;
+    return sealed_braid ? "12-strand polyester 4 mm" : ropes.at(construction).thin;
 }
 
 /// Every kind, with its defaults, in every construction that it declares.

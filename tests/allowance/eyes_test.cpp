@@ -9,7 +9,7 @@ namespace {
 // them. Tail 72 x 5 = 360, a third of it tapered; take-up 4.7978069 x 5 = 23.9890345 (braid of 15
 // degrees); 2 % of the tail draws out: 7.2; 2 mm are lost to the shears.
 const FieldList usual{{"eye", "36 mm"}, {"pin", "12 mm"}};
-constexpr std::string_view rope = "braid-12 HMPE 5 mm";
+constexpr std::string_view rope = "12-strand HMPE 5 mm";
 
 TEST(BuriedEye, RowsAreTheArithmetic) {
     const auto end = make_end("buried-eye", rope, usual);
@@ -67,7 +67,7 @@ TEST(BuriedEye, ValuesAreWhatTheRiggerMeasures) {
 }
 
 TEST(BuriedEye, FidOfRopeSizedInInchesIs21Diameters) {
-    const auto end = make_end("buried-eye", "braid-12 HMPE 1/4 in");
+    const auto end = make_end("buried-eye", "12-strand HMPE 1/4 in");
     EXPECT_NEAR(value_of(end, ValueName::fid_m), 133.35, near); // 21 x 6.35
 }
 

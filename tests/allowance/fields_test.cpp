@@ -1,5 +1,5 @@
 // From a field's text to its value: units, counts of diameters, percentages, choices, ranges.
-#include "libsplice/allowance/bind_fields.h"
+#include "libsplice/allowance/fields.h"
 
 #include "ends.h"
 

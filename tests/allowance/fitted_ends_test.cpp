@@ -87,7 +87,7 @@ TEST(HeatSealed, OnlyWhatMeltsClean) {
     EXPECT_NEAR(in_millimetres(melted.total()), 4.0, near);
     EXPECT_EQ(find_row(melted, Item::stub), nullptr);
     for (const std::string_view rope :
-         {"braid-12 HMPE 4 mm", "braid-12 aramid 4 mm", "laid-3 manila 14 mm"}) {
+         {"12-strand HMPE 4 mm", "12-strand aramid 4 mm", "3-strand manila 14 mm"}) {
         EXPECT_EQ(refuse_end("heat-sealed", rope).code, Code::wrong_construction) << rope;
     }
 }
@@ -97,7 +97,7 @@ TEST(HeatSealed, ACoverIsSealedOverACoreCutBack) {
     const auto covered = make_end("heat-sealed", "core-dependent HMPE 6 mm");
     EXPECT_NEAR(in_millimetres(covered.total()), 4.0, near);
     EXPECT_NEAR(mark_of(covered, MarkName::core_end), 13.0, near);
-    EXPECT_EQ(refuse_end("heat-sealed", "laid-3 polyester 12 mm", {{"core_back", "6 mm"}}).code,
+    EXPECT_EQ(refuse_end("heat-sealed", "3-strand polyester 12 mm", {{"core_back", "6 mm"}}).code,
               Code::unknown_field);
 }
 

@@ -7,7 +7,7 @@
 namespace libsplice::testing {
 namespace {
 
-constexpr std::string_view hmpe = "braid-12 HMPE 10 mm";
+constexpr std::string_view hmpe = "12-strand HMPE 10 mm";
 
 double number_of(const Allowance& end, ValueName name) {
     return end.find(name).value_or(not_there);
@@ -53,7 +53,8 @@ TEST(Taper, EveryKindThatBuriesAHollowBraidSetsItOut) {
     }
     EXPECT_EQ(make_end("ring-eye", hmpe, {{"groove", "30 mm"}, {"bore", "20 mm"}}).taper.size(),
               5U);
-    EXPECT_EQ(make_end("sewn-join", "braid-12 polyester 6 mm", {{"way", "butt"}}).taper.size(), 5U);
+    EXPECT_EQ(make_end("sewn-join", "12-strand polyester 6 mm", {{"way", "butt"}}).taper.size(),
+              5U);
     EXPECT_TRUE(make_end("adjustable-eye", hmpe).taper.empty()); // it runs through
 }
 
@@ -89,7 +90,7 @@ TEST(Taper, FewerPairsEndThickAndAreCautioned) {
     EXPECT_NEAR(number_of(end, ValueName::end_loss), 0.10, 1e-12);
     EXPECT_TRUE(cautions_about(end, "break tests"));
     // Polyester: 7.9 to 8.7 %.
-    const auto polyester = make_end("buried-eye", "braid-12 polyester 10 mm", {{"pairs", "3"}});
+    const auto polyester = make_end("buried-eye", "12-strand polyester 10 mm", {{"pairs", "3"}});
     EXPECT_NEAR(number_of(polyester, ValueName::end_loss), 0.0435, 1e-12);
 }
 
@@ -137,7 +138,7 @@ TEST(Grip, OfThePublishedBuriesWithWhatItAssumes) {
     EXPECT_EQ(number_of(end, ValueName::throat_share), 0.5);
     EXPECT_FALSE(cautions_about(end, "simple model"));
     // 42 D in polyester at 0.12 holds as 72 D at 0.07 do.
-    const auto polyester = make_end("buried-eye", "braid-12 polyester 10 mm");
+    const auto polyester = make_end("buried-eye", "12-strand polyester 10 mm");
     EXPECT_NEAR(number_of(polyester, ValueName::grip_margin), 2.74, 0.005);
 }
 
@@ -152,9 +153,9 @@ TEST(Grip, IsShownForEveryBuryThatItsModelFits) {
             << kind;
     }
     // No friction is to hand; the stitching carries; cover and core into each other.
-    for (const auto& end : {make_end("buried-eye", "braid-12 polypropylene 8 mm"),
-                            make_end("buried-eye", "braid-12 LCP 8 mm"),
-                            make_end("sewn-join", "braid-12 polyester 6 mm", {{"way", "butt"}}),
+    for (const auto& end : {make_end("buried-eye", "12-strand polypropylene 8 mm"),
+                            make_end("buried-eye", "12-strand LCP 8 mm"),
+                            make_end("sewn-join", "12-strand polyester 6 mm", {{"way", "butt"}}),
                             make_end("end-for-end", "double-braid polyester 10 mm")}) {
         EXPECT_TRUE(std::isnan(number_of(end, ValueName::grip_margin)));
     }
@@ -173,7 +174,7 @@ TEST(Grip, ChangesNoLengthAndStandsInForNoMinimum) {
     // 44 D has a margin of 1.7 and is refused all the same; 24 D in polyester is not.
     EXPECT_EQ(refuse_end("buried-eye", hmpe, {{"tail", "44 D"}}).code,
               Code::below_published_minimum);
-    const auto shortest = make_end("buried-eye", "braid-12 polyester 10 mm", {{"tail", "24 D"}});
+    const auto shortest = make_end("buried-eye", "12-strand polyester 10 mm", {{"tail", "24 D"}});
     EXPECT_NEAR(length_of(shortest, Item::tail), 240.0, near);
     EXPECT_TRUE(cautions_about(shortest, "simple model"));
 }
@@ -190,7 +191,7 @@ TEST(OwnBraidConstant, ReplacesTheTablesInEveryLedger) {
                                       "spread = \"measured\", source = \"bench\", "
                                       "locator = \"three test splices\", status = \"shop\" }");
     const auto kind = book.kind("buried-eye");
-    const auto rope = book.catalogue().rope("own-braid-12");
+    const auto rope = book.catalogue().rope("own-12-strand");
     ASSERT_TRUE(kind && rope);
     const auto end = book.work_out(**kind, *rope, {});
     ASSERT_TRUE(end);
@@ -209,7 +210,7 @@ TEST(OwnBraidConstant, WithoutASpreadKeepsThatOfTheTables) {
     const Book book = book_with_ropes("braid_constant = { value = 0.21, source = \"bench\", "
                                       "locator = \"one test splice\", status = \"shop\" }");
     const auto end =
-        book.work_out(**book.kind("buried-eye"), *book.catalogue().rope("own-braid-12"), {});
+        book.work_out(**book.kind("buried-eye"), *book.catalogue().rope("own-12-strand"), {});
     ASSERT_TRUE(end);
     EXPECT_NEAR(length_of(*end, Item::take_up), 74.169, 0.001);
     EXPECT_NEAR(spread_of(*end, Item::take_up), 25.0, 1e-9); // 2.5 D

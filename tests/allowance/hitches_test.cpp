@@ -39,16 +39,16 @@ TEST(BuntlineHitch, IsATurnAndFourteenDiameters) {
 }
 
 TEST(Hitches, NeedWhatTheyGoRound) {
-    const auto fault = refuse_end("buntline-hitch", "laid-3 nylon 10 mm");
+    const auto fault = refuse_end("buntline-hitch", "3-strand nylon 10 mm");
     EXPECT_EQ(fault.code, Code::field_missing);
     EXPECT_EQ(fault.field, "pin");
-    EXPECT_EQ(refuse_end("cow-hitch", "laid-3 nylon 10 mm").field, "spar");
+    EXPECT_EQ(refuse_end("cow-hitch", "3-strand nylon 10 mm").field, "spar");
 }
 
 TEST(RoundTurn, HalfHitchesGetWhatTheTurnsLetPast) {
     // Friction 0.12, two turns: exp(-0.48 pi) = 0.2213562. Spar 30, rope 10: 80 pi.
     const auto end =
-        make_end("round-turn-two-half-hitches", "laid-3 polyester 10 mm", {{"spar", "30 mm"}});
+        make_end("round-turn-two-half-hitches", "3-strand polyester 10 mm", {{"spar", "30 mm"}});
     EXPECT_NEAR(length_of(end, Item::turns), 251.327412287, near);
     EXPECT_NEAR(length_of(end, Item::knot), 130.0, near);
     ASSERT_TRUE(end.find(ValueName::load_past_turns));
@@ -56,30 +56,30 @@ TEST(RoundTurn, HalfHitchesGetWhatTheTurnsLetPast) {
 }
 
 TEST(CowAndRollingHitch, TurnsAndWhatIsBesides) {
-    const auto cow = make_end("cow-hitch", "laid-3 polyester 10 mm", {{"spar", "30 mm"}});
+    const auto cow = make_end("cow-hitch", "3-strand polyester 10 mm", {{"spar", "30 mm"}});
     EXPECT_NEAR(in_millimetres(cow.total()), 251.327412287 + 80.0 + 120.0 + 4.0, near);
-    const auto rolling = make_end("rolling-hitch", "laid-3 polyester 10 mm", {{"spar", "30 mm"}});
+    const auto rolling = make_end("rolling-hitch", "3-strand polyester 10 mm", {{"spar", "30 mm"}});
     EXPECT_NEAR(in_millimetres(rolling.total()), 376.991118431 + 30.0 + 120.0 + 4.0, near);
 }
 
 TEST(CloveHitch, IsTwoTurnsAndALongTail) {
     // Spar 50, rope 10: two turns are 120 pi = 376.991118431; 2 D besides; stub 15 D; heat 4.
-    const auto end = make_end("clove-hitch", "laid-3 nylon 10 mm", {{"spar", "50 mm"}});
+    const auto end = make_end("clove-hitch", "3-strand nylon 10 mm", {{"spar", "50 mm"}});
     EXPECT_NEAR(in_millimetres(end.total()), 376.991118431 + 20.0 + 150.0 + 4.0, near);
-    const auto shorter =
-        make_end("clove-hitch", "laid-3 nylon 10 mm", {{"spar", "50 mm"}, {"rule", "short-tail"}});
+    const auto shorter = make_end("clove-hitch", "3-strand nylon 10 mm",
+                                  {{"spar", "50 mm"}, {"rule", "short-tail"}});
     EXPECT_NEAR(length_of(shorter, Item::stub), 120.0, near);
 }
 
 TEST(CloveHitch, BareHmpeNeedsAStitchedTail) {
     const FieldList on_spar{{"spar", "25 mm"}};
-    const auto fault = refuse_end("clove-hitch", "braid-12 HMPE 5 mm", on_spar);
+    const auto fault = refuse_end("clove-hitch", "12-strand HMPE 5 mm", on_spar);
     EXPECT_EQ(fault.code, Code::field_missing);
     EXPECT_EQ(fault.field, "stitched");
     EXPECT_TRUE(fault.rule.starts_with("practical-sailor-hmpe-splice")) << fault.rule;
-    refuse_end("clove-hitch", "braid-12 HMPE 5 mm", {{"spar", "25 mm"}, {"stitched", "no"}});
+    refuse_end("clove-hitch", "12-strand HMPE 5 mm", {{"spar", "25 mm"}, {"stitched", "no"}});
     const auto end =
-        make_end("clove-hitch", "braid-12 HMPE 5 mm", {{"spar", "25 mm"}, {"stitched", "yes"}});
+        make_end("clove-hitch", "12-strand HMPE 5 mm", {{"spar", "25 mm"}, {"stitched", "yes"}});
     // At friction 0.07 and five diameters the margin is 0.2875144984.
     EXPECT_NEAR(*end.find(ValueName::hitch_margin), 0.2875144984, 1e-9);
     EXPECT_TRUE(refuses_a_person(end));                   // stitched or not
@@ -91,11 +91,11 @@ TEST(CloveHitch, SaysHowManyTurnsFrictionLacks) {
     // 0.12 at five diameters: 2 x 0.6614378278 x 0.24 x exp(0.24 pi) = 0.674809; to come to 1 it
     // lacks ln(1/0.674809) / (0.24 pi) = 0.52 turns, so one more. With three turns the margin is
     // 0.674809 x exp(0.24 pi) = 1.434270.
-    const auto end = make_end("clove-hitch", "laid-3 polyester 10 mm", {{"spar", "50 mm"}});
+    const auto end = make_end("clove-hitch", "3-strand polyester 10 mm", {{"spar", "50 mm"}});
     EXPECT_NEAR(*end.find(ValueName::hitch_margin), 0.674809, 1e-6);
     EXPECT_NEAR(*end.find(ValueName::extra_turns), 1.0, 1e-12);
     const auto three =
-        make_end("clove-hitch", "laid-3 polyester 10 mm", {{"spar", "50 mm"}, {"turns", "3"}});
+        make_end("clove-hitch", "3-strand polyester 10 mm", {{"spar", "50 mm"}, {"turns", "3"}});
     EXPECT_NEAR(*three.find(ValueName::hitch_margin), 1.434270, 2e-6);
     EXPECT_FALSE(cautions_about(three, "friction alone"));
     EXPECT_TRUE(cautions_about(end, "friction alone"));
@@ -103,23 +103,23 @@ TEST(CloveHitch, SaysHowManyTurnsFrictionLacks) {
 
 TEST(Hitches, RetainWhatIsPrintedForLaidRopeOnly) {
     const FieldList on_spar{{"spar", "50 mm"}};
-    EXPECT_NEAR(retained_by("clove-hitch", "laid-3 nylon 10 mm", on_spar), 0.60, 1e-12);
-    EXPECT_NEAR(retained_by("round-turn-two-half-hitches", "laid-3 nylon 10 mm", on_spar), 0.60,
+    EXPECT_NEAR(retained_by("clove-hitch", "3-strand nylon 10 mm", on_spar), 0.60, 1e-12);
+    EXPECT_NEAR(retained_by("round-turn-two-half-hitches", "3-strand nylon 10 mm", on_spar), 0.60,
                 1e-12);
     for (const std::string_view kind : {"clove-hitch", "round-turn-two-half-hitches"}) {
         EXPECT_TRUE(std::isnan(retained_by(kind, "double-braid polyester 10 mm", on_spar))) << kind;
     }
-    EXPECT_TRUE(std::isnan(retained_by("cow-hitch", "laid-3 nylon 10 mm", on_spar)));
+    EXPECT_TRUE(std::isnan(retained_by("cow-hitch", "3-strand nylon 10 mm", on_spar)));
 }
 
 TEST(Hitches, SlipInBareHmpeAndAreRefusedForAPerson) {
     for (const std::string_view kind :
          {"round-turn-two-half-hitches", "cow-hitch", "rolling-hitch"}) {
-        EXPECT_TRUE(refuses_a_person(make_end(kind, "braid-12 HMPE 5 mm", {{"spar", "25 mm"}})))
+        EXPECT_TRUE(refuses_a_person(make_end(kind, "12-strand HMPE 5 mm", {{"spar", "25 mm"}})))
             << kind;
     }
     for (const std::string_view kind : {"halyard-hitch", "buntline-hitch"}) {
-        EXPECT_TRUE(refuses_a_person(make_end(kind, "braid-12 HMPE 5 mm", {{"pin", "10 mm"}})))
+        EXPECT_TRUE(refuses_a_person(make_end(kind, "12-strand HMPE 5 mm", {{"pin", "10 mm"}})))
             << kind;
         EXPECT_FALSE(
             refuses_a_person(make_end(kind, "double-braid polyester 6 mm", {{"pin", "10 mm"}})))
@@ -141,21 +141,21 @@ TEST(SheetBend, GoesRoundBothLegsOfTheBight) {
 }
 
 TEST(SheetBend, SlippedInTheRopeThatWasTested) {
-    EXPECT_NEAR(retained_by("sheet-bend", "laid-3 polyester 10 mm", {}), 0.48, 1e-12);
-    EXPECT_TRUE(refuses_a_person(make_end("sheet-bend", "laid-3 polyester 10 mm")));
+    EXPECT_NEAR(retained_by("sheet-bend", "3-strand polyester 10 mm", {}), 0.48, 1e-12);
+    EXPECT_TRUE(refuses_a_person(make_end("sheet-bend", "3-strand polyester 10 mm")));
     EXPECT_FALSE(refuses_a_person(make_end("sheet-bend", "double-braid polyester 10 mm")));
-    EXPECT_TRUE(refuses_a_person(make_end("sheet-bend", "braid-12 HMPE 5 mm")));
+    EXPECT_TRUE(refuses_a_person(make_end("sheet-bend", "12-strand HMPE 5 mm")));
 }
 
 TEST(DoubleFisherman, CountsOneLinesBarrel) {
     // 22 D, a stub of 12 D, heat 4.
-    const auto end = make_end("double-fisherman", "laid-3 polyester 10 mm");
+    const auto end = make_end("double-fisherman", "3-strand polyester 10 mm");
     EXPECT_NEAR(in_millimetres(end.total()), 344.0, near);
     EXPECT_NEAR(mark_of(end, MarkName::knot_face), 344.0, near);
     EXPECT_EQ(find_row(end, Item::knot_body), nullptr);
     ASSERT_TRUE(end.retained);
     EXPECT_NEAR(end.retained->share, 0.655, 1e-12); // 1730 of 2640 kg
-    EXPECT_FALSE(make_end("double-fisherman", "laid-3 nylon 10 mm").retained);
+    EXPECT_FALSE(make_end("double-fisherman", "3-strand nylon 10 mm").retained);
 }
 
 } // namespace

@@ -10,7 +10,7 @@ double number_of(const Allowance& allowance, ValueName name) {
 
 TEST(ShortSplice, CountsBothSidesAndMarksOne) {
     // 12 mm: 5 tucks of 5.3 D are 318 a side, stubs of 6 D 72, a cut of 2.
-    const auto join = make_end("short-splice", "laid-3 polyester 12 mm");
+    const auto join = make_end("short-splice", "3-strand polyester 12 mm");
     EXPECT_NEAR(length_of(join, Item::tucks), 636.0, near);
     EXPECT_NEAR(length_of(join, Item::stub), 144.0, near);
     EXPECT_NEAR(length_of(join, Item::cutting_loss), 4.0, near);
@@ -22,41 +22,42 @@ TEST(ShortSplice, CountsBothSidesAndMarksOne) {
 }
 
 TEST(ShortSplice, KeepsTheRegulationsFloor) {
-    const auto few = refuse_end("short-splice", "laid-3 nylon 12 mm", {{"tucks", "3"}});
+    const auto few = refuse_end("short-splice", "3-strand nylon 12 mm", {{"tucks", "3"}});
     EXPECT_EQ(few.code, Code::below_published_minimum);
     EXPECT_TRUE(few.rule.starts_with("osha-1926-251")) << few.rule;
-    make_end("short-splice", "laid-3 nylon 12 mm", {{"rule", "four-tucks"}});
-    EXPECT_NEAR(length_of(make_end("short-splice", "laid-3 manila 14 mm"), Item::tucks), 445.2,
+    make_end("short-splice", "3-strand nylon 12 mm", {{"rule", "four-tucks"}});
+    EXPECT_NEAR(length_of(make_end("short-splice", "3-strand manila 14 mm"), Item::tucks), 445.2,
                 near); // 2 x 3 x 5.3 x 14
-    EXPECT_EQ(refuse_end("short-splice", "laid-3 nylon 12 mm", {{"stub", "71 mm"}}).field, "stub");
+    EXPECT_EQ(refuse_end("short-splice", "3-strand nylon 12 mm", {{"stub", "71 mm"}}).field,
+              "stub");
     // From 1 in up the stub is 6 in on each side.
-    EXPECT_NEAR(length_of(make_end("short-splice", "laid-3 nylon 1 1/2 in"), Item::stub), 304.8,
+    EXPECT_NEAR(length_of(make_end("short-splice", "3-strand nylon 1 1/2 in"), Item::stub), 304.8,
                 near);
 }
 
 TEST(LongSplice, CountsInCrowns) {
     // 10 mm: a crown of 13, 36 of them a side; one strand 25 x 13 = 325 beyond the mark.
-    const auto join = make_end("long-splice", "laid-3 polyester 10 mm");
+    const auto join = make_end("long-splice", "3-strand polyester 10 mm");
     EXPECT_NEAR(length_of(join, Item::unlaid), 936.0, near);
     EXPECT_NEAR(mark_of(join, MarkName::unlay), 470.0, near);
     EXPECT_NEAR(mark_of(join, MarkName::strand_unlay), 795.0, near);
     // A crown is known to 0.4 D either way: 4 / sqrt(3) a crown, 72 crowns.
     EXPECT_NEAR(spread_of(join, Item::unlaid), 166.2768775, 1e-6);
-    const auto measured = make_end("long-splice", "laid-3 polyester 10 mm", {{"crown", "12 mm"}});
+    const auto measured = make_end("long-splice", "3-strand polyester 10 mm", {{"crown", "12 mm"}});
     EXPECT_NEAR(length_of(measured, Item::unlaid), 864.0, near);
     EXPECT_EQ(spread_of(measured, Item::unlaid), 0.0);
 }
 
 TEST(LongSplice, FewerCrownsThanPrintedAreRefused) {
-    const auto fault = refuse_end("long-splice", "laid-3 polyester 10 mm", {{"crowns", "35"}});
+    const auto fault = refuse_end("long-splice", "3-strand polyester 10 mm", {{"crowns", "35"}});
     EXPECT_EQ(fault.code, Code::below_published_minimum);
     EXPECT_EQ(fault.field, "crowns");
-    make_end("long-splice", "laid-3 polyester 10 mm", {{"crowns", "40"}});
+    make_end("long-splice", "3-strand polyester 10 mm", {{"crowns", "40"}});
 }
 
 TEST(EndForEnd, PlaitIsTuckedWithPairsSinglesAndHalves) {
     // 14 mm: 12 tucks of two picks of 1 D are 336 a side; stubs of 6 D are 84.
-    const auto join = make_end("end-for-end", "plait-8 nylon 14 mm");
+    const auto join = make_end("end-for-end", "8-plait nylon 14 mm");
     EXPECT_NEAR(length_of(join, Item::tucks), 672.0, near);
     EXPECT_NEAR(spread_of(join, Item::tucks), 134.4, 1e-9); // 0.2 D a pick, 48 picks
     EXPECT_NEAR(mark_of(join, MarkName::unlay), 422.0, near);
@@ -85,8 +86,8 @@ TEST(EndForEnd, FieldsOfTheOtherRopeAreRefused) {
     const auto braid = refuse_end("end-for-end", "double-braid polyester 10 mm", {{"tucks", "6"}});
     EXPECT_EQ(braid.code, Code::unknown_field);
     EXPECT_EQ(braid.field, "tucks");
-    EXPECT_EQ(refuse_end("end-for-end", "plait-8 nylon 14 mm", {{"tail", "300 mm"}}).field, "tail");
-    EXPECT_EQ(refuse_end("end-for-end", "plait-8 nylon 14 mm", {{"tucks", "3"}}).code,
+    EXPECT_EQ(refuse_end("end-for-end", "8-plait nylon 14 mm", {{"tail", "300 mm"}}).field, "tail");
+    EXPECT_EQ(refuse_end("end-for-end", "8-plait nylon 14 mm", {{"tucks", "3"}}).code,
               Code::below_published_minimum);
 }
 
@@ -128,10 +129,10 @@ TEST(SewnJoin, ButtLeadsATailInEachWay) {
     EXPECT_NEAR(length_of(join, Item::tail), 300.0, near); // 2 x 25 D
     EXPECT_NEAR(mark_of(join, MarkName::join), 152.0, near);
     // Bare HMPE is not buried below 45 D, stitched or not.
-    const auto hmpe = make_end("sewn-join", "braid-12 HMPE 4 mm", {{"way", "butt"}});
+    const auto hmpe = make_end("sewn-join", "12-strand HMPE 4 mm", {{"way", "butt"}});
     EXPECT_NEAR(length_of(hmpe, Item::tail), 360.0, near);
     EXPECT_EQ(
-        refuse_end("sewn-join", "braid-12 HMPE 4 mm", {{"way", "butt"}, {"tail", "179 mm"}}).code,
+        refuse_end("sewn-join", "12-strand HMPE 4 mm", {{"way", "butt"}, {"tail", "179 mm"}}).code,
         Code::below_published_minimum);
     EXPECT_EQ(refuse_end("sewn-join", "solid-braid polyester 4 mm", {{"way", "butt"}}).code,
               Code::figure_missing);
@@ -148,7 +149,7 @@ TEST(SewnJoin, IsNoJoinForAPerson) {
 
 TEST(CoverOverJoin, TheThinPieceHasTheNose) {
     // 4 mm: 60 D are 240, the nose a third; the first stitch 1.25 D inside the cover's end.
-    const auto thin = make_end("cover-over-join", "braid-12 HMPE 4 mm", {{"side", "thin"}});
+    const auto thin = make_end("cover-over-join", "12-strand HMPE 4 mm", {{"side", "thin"}});
     EXPECT_NEAR(in_millimetres(thin.total()), 242.0, near);
     EXPECT_NEAR(mark_of(thin, MarkName::nose_end), 2.0, near);
     EXPECT_NEAR(mark_of(thin, MarkName::taper_start), 82.0, near);
@@ -156,7 +157,7 @@ TEST(CoverOverJoin, TheThinPieceHasTheNose) {
     EXPECT_NEAR(mark_of(thin, MarkName::cover_end), 242.0, near);
     EXPECT_TRUE(cautions_about(thin, "both ways"));
     EXPECT_EQ(
-        refuse_end("cover-over-join", "braid-12 HMPE 4 mm", {{"side", "thin"}, {"tail", "179 mm"}})
+        refuse_end("cover-over-join", "12-strand HMPE 4 mm", {{"side", "thin"}, {"tail", "179 mm"}})
             .code,
         Code::below_published_minimum);
 }
@@ -169,7 +170,7 @@ TEST(CoverOverJoin, TheThickPieceGivesUpOnlyItsCut) {
     EXPECT_NEAR(mark_of(thick, MarkName::nose_end), 244.0, near);
     EXPECT_NEAR(spread_of(thick, Item::take_up), 20.0, 1e-9); // 2.5 D
     // A hollow braid of 8 over 4 swells to 8 sqrt(1.25) = 8.94427191.
-    const auto hollow = make_end("cover-over-join", "braid-12 polyester 8 mm",
+    const auto hollow = make_end("cover-over-join", "12-strand polyester 8 mm",
                                  {{"side", "thick"}, {"thin", "4 mm"}});
     EXPECT_NEAR(value_of(hollow, ValueName::over_bury_m), 8.94427191, 1e-7);
     // sqrt(1 - 0.1435935394 / 4) = 0.981886: 160 of it in full and 80 tapered.
@@ -187,7 +188,7 @@ TEST(CoverOverJoin, NeedsToKnowBothLines) {
     ASSERT_FALSE(nose("12 mm").has_value());
     EXPECT_EQ(nose("12 mm").error().code, Code::field_out_of_range);
     EXPECT_TRUE(nose("13 mm").has_value());
-    EXPECT_EQ(refuse_end("cover-over-join", "braid-12 HMPE 4 mm").field, "side");
+    EXPECT_EQ(refuse_end("cover-over-join", "12-strand HMPE 4 mm").field, "side");
     EXPECT_EQ(
         refuse_end("cover-over-join", "double-braid polyester 8 mm", {{"side", "thick"}}).field,
         "thin");
@@ -199,7 +200,7 @@ TEST(CoverOverJoin, NeedsToKnowBothLines) {
 
 TEST(CoverOverJoin, ASmallSheaveIsPointedOut) {
     const auto on = [](std::string_view sheave) {
-        return make_end("cover-over-join", "braid-12 HMPE 4 mm",
+        return make_end("cover-over-join", "12-strand HMPE 4 mm",
                         {{"side", "thin"}, {"sheave", sheave}});
     };
     EXPECT_TRUE(cautions_about(on("31 mm"), "sheave is smaller")); // 8 D are 32

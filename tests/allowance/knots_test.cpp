@@ -25,9 +25,9 @@ TEST(FigureEight, HandSetsSoftBraidTighterThanCoveredRope) {
     const auto knot = [](std::string_view rope) {
         return length_of(make_end("figure-eight", rope), Item::knot);
     };
-    EXPECT_NEAR(knot("braid-12 HMPE 10 mm"), 144.018, near);       // 1.05
+    EXPECT_NEAR(knot("12-strand HMPE 10 mm"), 144.018, near);      // 1.05
     EXPECT_NEAR(knot("core-dependent HMPE 10 mm"), 157.734, near); // 1.15
-    EXPECT_NEAR(knot("laid-3 nylon 10 mm"), 150.876, near);        // 1.1
+    EXPECT_NEAR(knot("3-strand nylon 10 mm"), 150.876, near);      // 1.1
     EXPECT_NEAR(knot("solid-braid polyester 10 mm"), 150.876, near);
 }
 
@@ -36,17 +36,17 @@ TEST(FigureEight, HandErrsByATenth) {
     const auto spread = [](std::string_view rope) {
         return spread_of(make_end("figure-eight", rope), Item::knot);
     };
-    EXPECT_NEAR(spread("braid-12 HMPE 10 mm"), 14.4018, 1e-8);
-    EXPECT_NEAR(spread("laid-3 nylon 10 mm"), 15.0876, 1e-8);
+    EXPECT_NEAR(spread("12-strand HMPE 10 mm"), 14.4018, 1e-8);
+    EXPECT_NEAR(spread("3-strand nylon 10 mm"), 15.0876, 1e-8);
 }
 
 TEST(FigureEight, StubIsLongerInSlipperyRope) {
     const auto stub = [](std::string_view rope) {
         return length_of(make_end("figure-eight", rope), Item::stub);
     };
-    EXPECT_NEAR(stub("braid-12 HMPE 10 mm"), 200.0, near);
+    EXPECT_NEAR(stub("12-strand HMPE 10 mm"), 200.0, near);
     EXPECT_NEAR(stub("core-dependent HMPE 10 mm"), 120.0, near);
-    EXPECT_NEAR(stub("laid-3 polyester 10 mm"), 80.0, near);
+    EXPECT_NEAR(stub("3-strand polyester 10 mm"), 80.0, near);
 }
 
 TEST(FigureEight, TakesTheHandAndTheStubOfTheJob) {
@@ -57,7 +57,7 @@ TEST(FigureEight, TakesTheHandAndTheStubOfTheJob) {
 }
 
 TEST(FigureEight, RetainsAboutHalfInLaidRope) {
-    const auto end = make_end("figure-eight", "laid-3 nylon 10 mm");
+    const auto end = make_end("figure-eight", "3-strand nylon 10 mm");
     ASSERT_TRUE(end.retained);
     EXPECT_NEAR(end.retained->share, 0.48, 1e-12);
 }
@@ -81,9 +81,9 @@ TEST(Bowline, StubIsLongerInSlipperyRope) {
     const auto stub = [](std::string_view rope) {
         return length_of(make_end("bowline", rope), Item::stub);
     };
-    EXPECT_NEAR(stub("braid-12 HMPE 10 mm"), 200.0, near);
+    EXPECT_NEAR(stub("12-strand HMPE 10 mm"), 200.0, near);
     EXPECT_NEAR(stub("core-dependent HMPE 10 mm"), 150.0, near);
-    EXPECT_NEAR(stub("laid-3 nylon 10 mm"), 120.0, near);
+    EXPECT_NEAR(stub("3-strand nylon 10 mm"), 120.0, near);
 }
 
 TEST(Bowline, RetainsWhatTestsOfThatRopePrint) {
@@ -91,7 +91,7 @@ TEST(Bowline, RetainsWhatTestsOfThatRopePrint) {
         const auto end = make_end("bowline", rope);
         return end.retained ? end.retained->share : not_there;
     };
-    EXPECT_NEAR(retained("laid-3 nylon 10 mm"), 0.60, 1e-12);
+    EXPECT_NEAR(retained("3-strand nylon 10 mm"), 0.60, 1e-12);
     EXPECT_NEAR(retained("double-braid polyester 10 mm"), 0.434, 1e-12); // 1600 of 3690 kg
     EXPECT_NEAR(retained("core-dependent HMPE 7 mm"), 0.401, 1e-12);     // 2150 of 5360 kg
     EXPECT_TRUE(std::isnan(retained("solid-braid polyester 4 mm")));
@@ -107,11 +107,11 @@ TEST(Bowline, LoopTooSmallNamesTheLoop) {
 TEST(PlainEnds, CostOnlyTheCut) {
     const auto heat = make_end("bare", "double-braid polyester 8 mm");
     EXPECT_NEAR(in_millimetres(heat.total()), 4.0, near);
-    const auto shears = make_end("bare", "braid-12 HMPE 5 mm"); // it melts too low for heat
+    const auto shears = make_end("bare", "12-strand HMPE 5 mm"); // it melts too low for heat
     EXPECT_NEAR(in_millimetres(shears.total()), 2.0, near);
     const auto covered = make_end("bare", "core-dependent HMPE 5 mm"); // its cover is sealed
     EXPECT_NEAR(in_millimetres(covered.total()), 4.0, near);
-    const auto manila = make_end("bare", "laid-3 manila 14 mm");
+    const auto manila = make_end("bare", "3-strand manila 14 mm");
     EXPECT_NEAR(in_millimetres(manila.total()), 2.0, near);
     EXPECT_EQ(make_end("bare", "wire stainless-steel 4 mm").total(), 0);
     EXPECT_FALSE(heat.made);

@@ -30,7 +30,7 @@ TEST(OverhandLoop, HasAShortTailInShockCord) {
     const auto cord = make_end("overhand-loop", "shock-cord rubber 5 mm");
     EXPECT_NEAR(length_of(cord, Item::knot), 170.0, near); // 34 D
     EXPECT_NEAR(length_of(cord, Item::stub), 30.0, near);
-    EXPECT_NEAR(length_of(make_end("overhand-loop", "laid-3 nylon 10 mm"), Item::stub), 120.0,
+    EXPECT_NEAR(length_of(make_end("overhand-loop", "3-strand nylon 10 mm"), Item::stub), 120.0,
                 near);
 }
 
@@ -59,7 +59,7 @@ TEST(DoubleBowline, UsesATurnMoreThanABowline) {
 TEST(Loops, SlipInBareHmpeAndAreRefusedForAPerson) {
     for (const std::string_view kind :
          {"figure-eight-loop", "overhand-loop", "barrel-noose", "double-bowline"}) {
-        EXPECT_TRUE(refuses_a_person(make_end(kind, "braid-12 HMPE 5 mm"))) << kind;
+        EXPECT_TRUE(refuses_a_person(make_end(kind, "12-strand HMPE 5 mm"))) << kind;
         EXPECT_FALSE(refuses_a_person(make_end(kind, "core-dependent HMPE 5 mm"))) << kind;
     }
 }

@@ -9,7 +9,7 @@
 
 namespace libsplice::testing {
 
-/// The shipped tables and `own-braid-12`, 10 mm HMPE, with these keys in its record; `bench` is a
+/// The shipped tables and `own-12-strand`, 10 mm HMPE, with these keys in its record; `bench` is a
 /// source.
 inline Book book_with_ropes(const std::string& keys) {
     const std::filesystem::path folder =
@@ -19,7 +19,7 @@ inline Book book_with_ropes(const std::string& keys) {
     std::ofstream(folder / "sources.toml")
         << "[[source]]\nkey = \"bench\"\ntitle = \"A bench book\"\nterms = \"none\"\n";
     std::ofstream(folder / "ropes" / "own.toml")
-        << "[[rope]]\nid = \"own-braid-12\"\ntitle = \"own\"\nconstruction = \"braid-12\"\n"
+        << "[[rope]]\nid = \"own-12-strand\"\ntitle = \"own\"\nconstruction = \"12-strand\"\n"
            "fibre = \"HMPE\"\ndiameter = \"10 mm\"\n"
         << keys << '\n';
     Book book = open_book({tables_folder(), folder.string()});

@@ -4,7 +4,7 @@
 namespace libsplice::testing {
 namespace {
 
-constexpr std::string_view rope = "braid-12 HMPE 4 mm";
+constexpr std::string_view rope = "12-strand HMPE 4 mm";
 
 TEST(EndlessLoop, TwoTailsAndWhatTheyTakeUp) {
     const auto end = make_end("endless-loop", rope);

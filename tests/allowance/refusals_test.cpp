@@ -4,16 +4,16 @@
 namespace libsplice::testing {
 namespace {
 
-constexpr std::string_view rope = "braid-12 HMPE 5 mm";
+constexpr std::string_view rope = "12-strand HMPE 5 mm";
 
 TEST(Refusal, EyeTooSmallForItsPin) {
     // The throat may not come nearer than the centreline radius: 12/2 + (12 + 6)/2 = 15 mm.
     const auto fault =
-        refuse_end("buried-eye", "braid-12 HMPE 6 mm", {{"eye", "14 mm"}, {"pin", "12 mm"}});
+        refuse_end("buried-eye", "12-strand HMPE 6 mm", {{"eye", "14 mm"}, {"pin", "12 mm"}});
     EXPECT_EQ(fault.code, Code::eye_too_small);
     EXPECT_EQ(fault.field, "eye");
     EXPECT_TRUE(says(fault, "15 mm")) << fault.text;
-    EXPECT_EQ(refuse_end("tucked-eye", "laid-3 nylon 12 mm", {{"eye", "5 mm"}}).code,
+    EXPECT_EQ(refuse_end("tucked-eye", "3-strand nylon 12 mm", {{"eye", "5 mm"}}).code,
               Code::eye_too_small);
 }
 
@@ -47,13 +47,13 @@ TEST(Refusal, TailBelowThePublishedMinimumNamesTheRule) {
     make_end("buried-eye", rope, {{"tail", "225 mm"}});
 
     const auto polyester =
-        refuse_end("locked-eye", "braid-12 polyester 10 mm", {{"tail", "239 mm"}}); // 24 D
+        refuse_end("locked-eye", "12-strand polyester 10 mm", {{"tail", "239 mm"}}); // 24 D
     EXPECT_EQ(polyester.code, Code::below_published_minimum);
     EXPECT_TRUE(polyester.rule.starts_with("toss-riggers-apprentice")) << polyester.rule;
-    make_end("locked-eye", "braid-12 polyester 10 mm", {{"tail", "240 mm"}});
-    EXPECT_EQ(refuse_end("buried-eye", "braid-12 polypropylene 10 mm", {{"tail", "239 mm"}}).code,
+    make_end("locked-eye", "12-strand polyester 10 mm", {{"tail", "240 mm"}});
+    EXPECT_EQ(refuse_end("buried-eye", "12-strand polypropylene 10 mm", {{"tail", "239 mm"}}).code,
               Code::below_published_minimum);
-    make_end("buried-eye", "braid-12 polypropylene 10 mm", {{"tail", "240 mm"}});
+    make_end("buried-eye", "12-strand polypropylene 10 mm", {{"tail", "240 mm"}});
 }
 
 TEST(Refusal, TaperLongerThanItsTail) {
@@ -99,13 +99,13 @@ TEST(Refusal, WrongConstructionListsWhatCanBeMade) {
     EXPECT_EQ(fault.code, Code::wrong_construction);
     EXPECT_TRUE(says(fault, "clipped-eye")) << fault.text;
     EXPECT_FALSE(says(fault, "bowline")) << fault.text;
-    const auto laid = refuse_end("stripped-eye", "laid-3 nylon 12 mm");
+    const auto laid = refuse_end("stripped-eye", "3-strand nylon 12 mm");
     EXPECT_TRUE(says(laid, "tucked-eye") && says(laid, "bowline") && says(laid, "figure-eight"))
         << laid.text;
 }
 
 TEST(Refusal, FibreOfWhichNoSourceSpeaksIsNotGuessed) {
-    const auto fault = refuse_end("buried-eye", "braid-12 manila 10 mm");
+    const auto fault = refuse_end("buried-eye", "12-strand manila 10 mm");
     EXPECT_EQ(fault.code, Code::figure_missing);
     EXPECT_TRUE(says(fault, "tail")) << fault.text;
 }

@@ -10,7 +10,7 @@ double knot_of(std::string_view kind, std::string_view rope, const FieldList& fi
 
 TEST(Overhand, RowsAreTheTightKnotTimesTheHand) {
     // Laid rope of 10 mm: 10.098 x 1.1 x 10 = 111.078; body 25, stub 80, heat 4.
-    const auto end = make_end("overhand", "laid-3 polyester 10 mm");
+    const auto end = make_end("overhand", "3-strand polyester 10 mm");
     EXPECT_NEAR(length_of(end, Item::knot), 111.078, near);
     EXPECT_NEAR(length_of(end, Item::knot_body), 25.0, near);
     EXPECT_NEAR(length_of(end, Item::stub), 80.0, near);
@@ -39,19 +39,19 @@ TEST(DoubleOverhand, ShockCordIsDrawnUpUnderStretchWithAShortTail) {
 
 TEST(Stevedore, HasTwoTightForms) {
     // 8 mm bare HMPE: 20.776 x 1.05 x 8 = 174.5184, and 22.005 x 8.4 = 184.842.
-    EXPECT_NEAR(knot_of("stevedore", "braid-12 HMPE 8 mm"), 174.5184, near);
-    EXPECT_NEAR(knot_of("stevedore", "braid-12 HMPE 8 mm", {{"rule", "other-form"}}), 184.842,
+    EXPECT_NEAR(knot_of("stevedore", "12-strand HMPE 8 mm"), 174.5184, near);
+    EXPECT_NEAR(knot_of("stevedore", "12-strand HMPE 8 mm", {{"rule", "other-form"}}), 184.842,
                 near);
-    EXPECT_NEAR(length_of(make_end("stevedore", "braid-12 HMPE 8 mm"), Item::knot_body), 36.0,
+    EXPECT_NEAR(length_of(make_end("stevedore", "12-strand HMPE 8 mm"), Item::knot_body), 36.0,
                 near);
 }
 
 TEST(Stoppers, StubIsLongerInSlipperyRope) {
     for (const std::string_view kind : {"overhand", "double-overhand", "stevedore"}) {
-        EXPECT_NEAR(length_of(make_end(kind, "braid-12 HMPE 10 mm"), Item::stub), 200.0, near);
+        EXPECT_NEAR(length_of(make_end(kind, "12-strand HMPE 10 mm"), Item::stub), 200.0, near);
         EXPECT_NEAR(length_of(make_end(kind, "core-dependent HMPE 10 mm"), Item::stub), 120.0,
                     near);
-        EXPECT_NEAR(length_of(make_end(kind, "laid-3 nylon 10 mm"), Item::stub), 80.0, near);
+        EXPECT_NEAR(length_of(make_end(kind, "3-strand nylon 10 mm"), Item::stub), 80.0, near);
     }
 }
 

@@ -32,7 +32,7 @@ double seconds_of(const auto& work) {
 /// The allowances as a program in C++ would have them worked out.
 void through_cpp(const Book& book, std::span<const double> eyes, std::span<double> allowances) {
     const auto kind = book.kind("locked-eye");
-    const auto rope = book.catalogue().rope("braid-12 HMPE 5 mm");
+    const auto rope = book.catalogue().rope("12-strand HMPE 5 mm");
     const auto rules = book.rules(**kind, *rope, "");
     for (std::size_t i = 0; i < eyes.size(); ++i) {
         Fields fields;
@@ -48,7 +48,7 @@ void through_c(const splice_book* book, std::span<const double> eyes,
     splice_batch batch{};
     batch.size = sizeof batch;
     batch.kind = "locked-eye";
-    batch.rope = "braid-12 HMPE 5 mm";
+    batch.rope = "12-strand HMPE 5 mm";
     batch.fields = &column;
     batch.field_count = 1;
     batch.count = eyes.size();

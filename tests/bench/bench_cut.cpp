@@ -13,7 +13,7 @@ constexpr int distinct_ends = 300;
 
 /// A job of `lines` lines of all lengths, with `distinct_ends` different eyes.
 std::string job_of(std::int64_t lines) {
-    std::string csv = "name,boat,rope,length,end_a,end_a.eye,end_a.pin,end_b,bedded\n";
+    std::string csv = "name,boat,rope,length,end_a,end_a.eye,end_a.pin,end_b,prestretched\n";
     for (std::int64_t i = 0; i < lines; ++i) {
         csv += "line " + std::to_string(i) + ",No " + std::to_string(i % 40) + ",demo-b12-hmpe-4," +
                std::to_string(2000 + i * 7 % 15000) + " mm,buried-eye," +

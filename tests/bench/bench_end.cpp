@@ -17,7 +17,7 @@ BENCHMARK(load_book)->Unit(benchmark::kMillisecond);
 void work_out_one_end(benchmark::State& state) {
     const Book book = open_book();
     const auto kind = book.kind("locked-eye");
-    const auto rope = book.catalogue().rope("braid-12 HMPE 5 mm");
+    const auto rope = book.catalogue().rope("12-strand HMPE 5 mm");
     const std::vector<FieldText> fields{{"eye", "60 mm"}, {"pin", "12 mm"}, {"tail", "80 D"}};
     if (!kind || !rope) {
         state.SkipWithError("the tables do not have this end");

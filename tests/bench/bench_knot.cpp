@@ -1,9 +1,9 @@
 // What it costs to pull a knot tight, and how far from print it ends.
-#include "libsplice/mechanics/knot_shapes.h"
-#include "libsplice/mechanics/loose_knot.h"
-#include "libsplice/mechanics/pin_shapes.h"
-#include "libsplice/mechanics/tighten.h"
-#include "libsplice/mechanics/tighten_on_pin.h"
+#include "libsplice/mechanics/knots/knot_shapes.h"
+#include "libsplice/mechanics/knots/loose_knot.h"
+#include "libsplice/mechanics/knots/pin_shapes.h"
+#include "libsplice/mechanics/knots/tighten.h"
+#include "libsplice/mechanics/knots/tighten_on_pin.h"
 
 #include <benchmark/benchmark.h>
 

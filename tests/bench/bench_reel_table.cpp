@@ -3,7 +3,7 @@
 //     bench_reel_table [SECONDS [NAME... | FOLDER/]]
 //
 // FOLDER holds other instances instead, laid out like tests/published/cutting-stock.
-#include "libsplice/reel/first_fit.h"
+#include "libsplice/reel/solver/first_fit.h"
 
 #include "tests/reel/instances.h"
 

@@ -18,7 +18,7 @@ program, tables = sys.argv[1:]
 
 def write_job(path, lines):
     with open(path, "w", encoding="utf-8") as job:
-        job.write("name,boat,rope,length,end_a,end_a.eye,end_a.pin,end_b,bedded\n")
+        job.write("name,boat,rope,length,end_a,end_a.eye,end_a.pin,end_b,prestretched\n")
         for i in range(lines):
             job.write(
                 f"line {i},No {i % 40},demo-b12-hmpe-4,{2000 + i * 7 % 15000} mm,"

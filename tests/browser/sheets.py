@@ -19,7 +19,7 @@ from browser import Browser
 WIDTHS = (360, 800, 1280)
 PAPERS = {"A4": (8.27, 11.69), "Letter": (8.5, 11.0)}
 HOSTILE = (
-    'name,boat,rope,length,bedded,note,end_a,end_a.eye,end_a.pin,end_b\n'
+    'name,boat,rope,length,prestretched,note,end_a,end_a.eye,end_a.pin,end_b\n'
     '<script>window.pwned=1</script>,"""><img src=x onerror=window.pwned=1>",demo-b12-hmpe-4,2.4 m,'
     'yes,<b>&amp;</b>,buried-eye,40 mm,8 mm,bare\n'
     '"a name that goes on and on, for a shop names its lines by boat, place, side and year, and '

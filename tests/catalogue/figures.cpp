@@ -46,8 +46,8 @@ TEST(Figures, LengthsScaleWithTheirUnit) {
 
 TEST(Figures, LimitsBecomeAStandardDeviation) {
     // Half width over the root of 3: 2 / 1.7320508 = 1.1547005.
-    const Figure range =
-        figure_of(FigureId::bedding, "low = 4, high = 8, unit = \"%\", spread = \"printed range\"");
+    const Figure range = figure_of(FigureId::first_stretch,
+                                   "low = 4, high = 8, unit = \"%\", spread = \"printed range\"");
     EXPECT_DOUBLE_EQ(range.value, 6.0);
     EXPECT_NEAR(range.sd, 1.1547005, 1e-7);
     EXPECT_EQ(range.origin, SpreadOrigin::printed_range);
@@ -64,8 +64,9 @@ TEST(Figures, LimitsBecomeAStandardDeviation) {
     EXPECT_NEAR(either_way.high, 19.0, 1e-12);
     EXPECT_EQ(either_way.origin, SpreadOrigin::stated_guess);
 
-    const Figure lopsided = figure_of(
-        FigureId::bedding, "low = 4, high = 8, value = 5, unit = \"%\", spread = \"measured\"");
+    const Figure lopsided =
+        figure_of(FigureId::first_stretch,
+                  "low = 4, high = 8, value = 5, unit = \"%\", spread = \"measured\"");
     EXPECT_DOUBLE_EQ(lopsided.value, 5.0);
     EXPECT_NEAR(lopsided.sd, 1.1547005, 1e-7);
     EXPECT_EQ(lopsided.origin, SpreadOrigin::measured);

@@ -58,7 +58,7 @@ inline std::string rule_record(const std::string& id, const std::string& keys) {
 /// A rope's record, 6 mm thick, with the keys given.
 inline std::string rope_record(const std::string& id, const std::string& keys) {
     return "[[rope]]\nid = \"" + id +
-           "\"\ntitle = \"a rope\"\nconstruction = \"braid-12\"\n"
+           "\"\ntitle = \"a rope\"\nconstruction = \"12-strand\"\n"
            "fibre = \"HMPE\"\ndiameter = \"6 mm\"\n" +
            keys + '\n';
 }

@@ -112,7 +112,7 @@ TEST(Loading, UnknownConstructionsAndFibresNameTheNearest) {
     const std::string tail = "tail = { value = 72, unit = \"D\", " + cited + " }";
     auto fault = only_fault_of_rules(rule_record("a", "constructions = [\"braid-13\"]\n" + tail));
     EXPECT_EQ(fault.at.line, 4U);
-    EXPECT_THAT(fault.text, HasSubstr("did you mean \"braid-12\""));
+    EXPECT_THAT(fault.text, HasSubstr("did you mean \"12-strand\""));
     fault = only_fault_of_rules(rule_record("a", "fibres = [\"polyster\"]\n" + tail));
     EXPECT_THAT(fault.text, HasSubstr("did you mean \"polyester\""));
 }
@@ -261,8 +261,8 @@ TEST(Loading, RopesAreCheckedValueByValue) {
     EXPECT_EQ(only_fault_of_ropes(rope_record("r", "color = \"red\"")).field, "color");
     fault = only_fault_of_ropes("[[rope]]\nid = \"r\"\ntitle = \"t\"\nconstruction = \"laid-4\"\n"
                                 "fibre = \"nylon\"\ndiameter = \"6 mm\"\n");
-    EXPECT_THAT(fault.text, HasSubstr("did you mean \"laid-3\""));
-    fault = only_fault_of_ropes("[[rope]]\nid = \"r\"\ntitle = \"t\"\nconstruction = \"laid-3\"\n"
+    EXPECT_THAT(fault.text, HasSubstr("did you mean \"3-strand\""));
+    fault = only_fault_of_ropes("[[rope]]\nid = \"r\"\ntitle = \"t\"\nconstruction = \"3-strand\"\n"
                                 "fibre = \"nylon\"\ndiameter = \"6\"\n");
     EXPECT_EQ(fault.field, "diameter");
 }

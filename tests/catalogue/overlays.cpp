@@ -91,7 +91,7 @@ TEST(Overlays, ARuleThatNamesTheRopeStandsBeforeOthersOfItsKind) {
     const Folder base;
     base.write("ropes/all.toml", rope_record("ours", ""));
     base.write("terminations/all.toml",
-               kind_rule("a", "", 1) + kind_rule("b", "ropes = [\"laid-3 nylon 10 mm\"]\n", 2) +
+               kind_rule("a", "", 1) + kind_rule("b", "ropes = [\"3-strand nylon 10 mm\"]\n", 2) +
                    kind_rule("c", "ropes = [\"ours\"]\n", 3));
     const Catalogue catalogue = load({base.path()});
     std::vector<const Rule*> rules;
@@ -102,11 +102,11 @@ TEST(Overlays, ARuleThatNamesTheRopeStandsBeforeOthersOfItsKind) {
         const Rope rope = *catalogue.rope(description);
         return Rules(rope, rules, {}, nullptr).find(FigureId::tail)->value;
     };
-    EXPECT_EQ(tail_of("laid-3 nylon 10 mm"), 2.0);
-    EXPECT_EQ(tail_of("laid-3  nylon 1 cm"), 2.0); // however it is written
-    EXPECT_EQ(tail_of("laid-3 nylon 12 mm"), 1.0);
+    EXPECT_EQ(tail_of("3-strand nylon 10 mm"), 2.0);
+    EXPECT_EQ(tail_of("3-strand  nylon 1 cm"), 2.0); // however it is written
+    EXPECT_EQ(tail_of("3-strand nylon 12 mm"), 1.0);
     EXPECT_EQ(tail_of("ours"), 3.0);
-    EXPECT_EQ(tail_of("braid-12 HMPE 6 mm"), 1.0); // of its sort and size, and not that rope
+    EXPECT_EQ(tail_of("12-strand HMPE 6 mm"), 1.0); // of its sort and size, and not that rope
 }
 
 } // namespace

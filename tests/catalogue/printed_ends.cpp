@@ -14,13 +14,13 @@ using testing::spread_between;
 using testing::value;
 using enum FigureId;
 
-const std::string hmpe = "braid-12 HMPE 5 mm";
+const std::string hmpe = "12-strand HMPE 5 mm";
 const std::string covered_hmpe = "core-dependent HMPE 6 mm";
-const std::string polyester = "braid-12 polyester 8 mm";
-const std::string aramid = "braid-12 aramid 5 mm";
-const std::string laid_polyester = "laid-3 polyester 12 mm";
-const std::string laid_manila = "laid-3 manila 14 mm";
-const std::string plait = "plait-8 polyester 14 mm";
+const std::string polyester = "12-strand polyester 8 mm";
+const std::string aramid = "12-strand aramid 5 mm";
+const std::string laid_polyester = "3-strand polyester 12 mm";
+const std::string laid_manila = "3-strand manila 14 mm";
+const std::string plait = "8-plait polyester 14 mm";
 
 struct BuryRow {
     std::string kind;
@@ -47,7 +47,7 @@ TEST(PrintedBuries, TailTaperAndExit) {
         // half.
         BuryRow{"buried-eye", polyester, "", 42, 14, 63},
         BuryRow{"stripped-eye", "double-braid polyester 8 mm", "", 42, 14, 63},
-        BuryRow{"locked-eye", "braid-12 polypropylene 8 mm", "", 42, 14, 63},
+        BuryRow{"locked-eye", "12-strand polypropylene 8 mm", "", 42, 14, 63},
         BuryRow{"buried-eye", polyester, "three-fids-lock-stitched", 63, 21, 84},
         BuryRow{"buried-eye", polyester, "two-and-a-half-fids", 52.5, 17.5, 70},
         // Samson 12-strand Class II: one fid tapered and two in full.
@@ -70,8 +70,8 @@ TEST(PrintedBuries, Floors) {
     EXPECT_DOUBLE_EQ(value("stripped-eye", covered_hmpe, person_tail), 72);
     EXPECT_DOUBLE_EQ(value("buried-eye", polyester, minimum_tail), 24);
     EXPECT_DOUBLE_EQ(value("buried-eye", polyester, advised_tail), 42);
-    EXPECT_DOUBLE_EQ(value("buried-eye", "braid-12 polypropylene 8 mm", minimum_tail), 24);
-    EXPECT_DOUBLE_EQ(value("buried-eye", "braid-12 polypropylene 8 mm", advised_tail), 42);
+    EXPECT_DOUBLE_EQ(value("buried-eye", "12-strand polypropylene 8 mm", minimum_tail), 24);
+    EXPECT_DOUBLE_EQ(value("buried-eye", "12-strand polypropylene 8 mm", advised_tail), 42);
     EXPECT_DOUBLE_EQ(value("buried-eye", aramid, advised_tail), 63);
     EXPECT_TRUE(is_absent("buried-eye", aramid, minimum_tail));
 }
@@ -133,10 +133,10 @@ TEST(PrintedTucks, LengthsAndStrength) {
         return figure("tucked-eye", rope, id).length(shipped_diameter(rope)).si();
     };
     for (const FigureId id : {stub, minimum_stub}) {
-        EXPECT_NEAR(stub_of("laid-3 manila 12 mm", id), 0.072, 1e-9);
-        EXPECT_NEAR(stub_of("laid-3 manila 1 in", id), 0.1524, 1e-9);
-        EXPECT_NEAR(stub_of("laid-3 manila 1 1/2 in", id), 0.1524, 1e-9);
-        EXPECT_NEAR(stub_of("laid-3 manila 2 in", id), 0.1524, 1e-9);
+        EXPECT_NEAR(stub_of("3-strand manila 12 mm", id), 0.072, 1e-9);
+        EXPECT_NEAR(stub_of("3-strand manila 1 in", id), 0.1524, 1e-9);
+        EXPECT_NEAR(stub_of("3-strand manila 1 1/2 in", id), 0.1524, 1e-9);
+        EXPECT_NEAR(stub_of("3-strand manila 2 in", id), 0.1524, 1e-9);
     }
 }
 

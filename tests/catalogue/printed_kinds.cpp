@@ -14,14 +14,14 @@ using testing::spread_between;
 using testing::value;
 using enum FigureId;
 
-const std::string hmpe = "braid-12 HMPE 5 mm";
+const std::string hmpe = "12-strand HMPE 5 mm";
 const std::string covered_hmpe = "core-dependent HMPE 8 mm";
-const std::string polyester = "braid-12 polyester 8 mm";
+const std::string polyester = "12-strand polyester 8 mm";
 const std::string double_braid = "double-braid polyester 10 mm";
 const std::string parallel = "parallel-core polyester 10 mm";
-const std::string laid_polyester = "laid-3 polyester 12 mm";
-const std::string laid_manila = "laid-3 manila 14 mm";
-const std::string plait = "plait-8 polyester 14 mm";
+const std::string laid_polyester = "3-strand polyester 12 mm";
+const std::string laid_manila = "3-strand manila 14 mm";
+const std::string plait = "8-plait polyester 14 mm";
 const std::string shock_cord = "shock-cord rubber 5 mm";
 const std::string wire = "wire stainless-steel 1/4 in";
 
@@ -90,10 +90,10 @@ TEST(PrintedJoins, ShortSpliceTails) {
         return figure("short-splice", rope, id).length(shipped_diameter(rope)).si();
     };
     for (const FigureId id : {stub, minimum_stub}) {
-        EXPECT_NEAR(metres("laid-3 manila 12 mm", id), 0.072, 1e-9);
-        EXPECT_NEAR(metres("laid-3 manila 1 in", id), 0.1524, 1e-9);
-        EXPECT_NEAR(metres("laid-3 manila 1 1/2 in", id), 0.1524, 1e-9);
-        EXPECT_NEAR(metres("laid-3 manila 2 in", id), 0.1524, 1e-9);
+        EXPECT_NEAR(metres("3-strand manila 12 mm", id), 0.072, 1e-9);
+        EXPECT_NEAR(metres("3-strand manila 1 in", id), 0.1524, 1e-9);
+        EXPECT_NEAR(metres("3-strand manila 1 1/2 in", id), 0.1524, 1e-9);
+        EXPECT_NEAR(metres("3-strand manila 2 in", id), 0.1524, 1e-9);
     }
 }
 
@@ -171,7 +171,7 @@ TEST(PrintedBends, StrengthAndSheaves) {
         {"ferrule-eye", wire, bend_1, 50},
         // Marlow, Maximising Performance: 8 to 10 D, up to 20 D for aramid. The Complete Rigger's
         // Apprentice, p. 35: 6 to 8 D for braid.
-        {"cover-over-join", "braid-12 aramid 5 mm", advised_sheave, 20},
+        {"cover-over-join", "12-strand aramid 5 mm", advised_sheave, 20},
         {"cover-over-join", hmpe, advised_sheave, 8},
         {"cover-over-join", hmpe, advised_sheave, 6, "small-sheave"},
     });
@@ -319,8 +319,8 @@ TEST(PrintedKnots, TailsSlipAndFriction) {
         // Rope on itself, dry: recalled.
         {"clove-hitch", hmpe, friction, 0.07, 0.05, 0.10},
         {"lashing", polyester, friction, 0.12, 0.10, 0.20},
-        {"lashing", "braid-12 nylon 8 mm", friction, 0.12, 0.12, 0.25},
-        {"round-turn-two-half-hitches", "braid-12 aramid 5 mm", friction, 0.15, 0.12, 0.20},
+        {"lashing", "12-strand nylon 8 mm", friction, 0.12, 0.12, 0.25},
+        {"round-turn-two-half-hitches", "12-strand aramid 5 mm", friction, 0.15, 0.12, 0.20},
     });
 }
 

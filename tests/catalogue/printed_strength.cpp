@@ -32,15 +32,15 @@ TEST(PrintedStrength, LaidRopes) {
              Row{"18 mm", 21.6, 56.8, 37.4},
              Row{"24 mm", 36.0, 98.9, 58.6},
          }) {
-        EXPECT_NEAR(breaking("laid-3 manila " + row.size), row.manila * 1000, 1e-6) << row.size;
-        EXPECT_NEAR(breaking("laid-3 nylon " + row.size), row.nylon * 1000, 1e-6) << row.size;
-        EXPECT_NEAR(breaking("laid-3 polyester " + row.size), row.polyester * 1000, 1e-6)
+        EXPECT_NEAR(breaking("3-strand manila " + row.size), row.manila * 1000, 1e-6) << row.size;
+        EXPECT_NEAR(breaking("3-strand nylon " + row.size), row.nylon * 1000, 1e-6) << row.size;
+        EXPECT_NEAR(breaking("3-strand polyester " + row.size), row.polyester * 1000, 1e-6)
             << row.size;
     }
-    EXPECT_NEAR(breaking("laid-3 manila 5 mm"), 1800, 1e-6);
-    EXPECT_NEAR(breaking("laid-3 nylon 5 mm"), 3910, 1e-6);
-    EXPECT_FALSE(shipped().rope("laid-3 polyester 5 mm")->breaking.has_value());
-    EXPECT_FALSE(shipped().rope("laid-3 manila 12 mm")->breaking.has_value());
+    EXPECT_NEAR(breaking("3-strand manila 5 mm"), 1800, 1e-6);
+    EXPECT_NEAR(breaking("3-strand nylon 5 mm"), 3910, 1e-6);
+    EXPECT_FALSE(shipped().rope("3-strand polyester 5 mm")->breaking.has_value());
+    EXPECT_FALSE(shipped().rope("3-strand manila 12 mm")->breaking.has_value());
 }
 
 TEST(PrintedStrength, SmallWire) {
@@ -62,7 +62,7 @@ TEST(PrintedStrength, SmallWire) {
 
 TEST(PrintedStrength, InventedRopesLendNothingToDescriptions) {
     EXPECT_FALSE(shipped().rope("double-braid polyester 6 mm")->breaking.has_value());
-    EXPECT_FALSE(shipped().rope("braid-12 HMPE 5 mm")->breaking.has_value());
+    EXPECT_FALSE(shipped().rope("12-strand HMPE 5 mm")->breaking.has_value());
 }
 
 } // namespace

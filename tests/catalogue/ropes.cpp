@@ -15,14 +15,14 @@ using testing::load;
 using testing::rope_record;
 
 TEST(RopeDescriptions, AreConstructionFibreDiameter) {
-    const auto metric = read_rope_description("braid-12 HMPE 5 mm");
+    const auto metric = read_rope_description("12-strand HMPE 5 mm");
     ASSERT_TRUE(metric.has_value());
-    EXPECT_EQ(metric->construction, Construction::braid_12);
+    EXPECT_EQ(metric->construction, Construction::twelve_strand);
     EXPECT_EQ(metric->fibre, Fibre::hmpe);
     EXPECT_EQ(to_nanometres(metric->diameter.length), 5'000'000);
     EXPECT_FALSE(metric->diameter.imperial);
 
-    const auto imperial = read_rope_description("  laid-3\tpolyester  1/2 in ");
+    const auto imperial = read_rope_description("  3-strand\tpolyester  1/2 in ");
     ASSERT_TRUE(imperial.has_value());
     EXPECT_EQ(to_nanometres(imperial->diameter.length), 12'700'000);
     EXPECT_TRUE(imperial->diameter.imperial);
@@ -35,26 +35,26 @@ TEST(RopeDescriptions, SayWhatIsWrong) {
         EXPECT_EQ(rope.error().code, Code::rope_not_understood) << text;
         return rope.error().text;
     };
-    EXPECT_THAT(message("braid-12 HMPA 5 mm"), HasSubstr("did you mean \"HMPE\""));
-    EXPECT_THAT(message("braid-12"), HasSubstr("the fibre is missing"));
-    EXPECT_THAT(message("braid-12 HMPE"), HasSubstr("the diameter is missing"));
-    EXPECT_THAT(message("braid-12 HMPE 5"), HasSubstr("no diameter"));
-    EXPECT_THAT(message("braid-12 HMPE 5 mm red"), HasSubstr("no diameter"));
-    EXPECT_THAT(message("braid-12 HMPE 0.4 mm"), HasSubstr("0.5 mm"));
-    EXPECT_THAT(message("braid-12 HMPE 201 mm"), HasSubstr("200 mm"));
-    EXPECT_TRUE(read_rope_description("braid-12 HMPE 0.5 mm").has_value());
-    EXPECT_TRUE(read_rope_description("braid-12 HMPE 200 mm").has_value());
+    EXPECT_THAT(message("12-strand HMPA 5 mm"), HasSubstr("did you mean \"HMPE\""));
+    EXPECT_THAT(message("12-strand"), HasSubstr("the fibre is missing"));
+    EXPECT_THAT(message("12-strand HMPE"), HasSubstr("the diameter is missing"));
+    EXPECT_THAT(message("12-strand HMPE 5"), HasSubstr("no diameter"));
+    EXPECT_THAT(message("12-strand HMPE 5 mm red"), HasSubstr("no diameter"));
+    EXPECT_THAT(message("12-strand HMPE 0.4 mm"), HasSubstr("0.5 mm"));
+    EXPECT_THAT(message("12-strand HMPE 201 mm"), HasSubstr("200 mm"));
+    EXPECT_TRUE(read_rope_description("12-strand HMPE 0.5 mm").has_value());
+    EXPECT_TRUE(read_rope_description("12-strand HMPE 200 mm").has_value());
     EXPECT_THAT(read_rope_description("braid-13 HMPE 5 mm").error().text,
-                HasSubstr("did you mean \"braid-12\""));
+                HasSubstr("did you mean \"12-strand\""));
 }
 
 TEST(RopeLookup, GoesByIdFirst) {
     const Folder folder;
     folder.write("ropes/all.toml", rope_record("grey six", "colour = \"grey\"") +
-                                       rope_record("braid-12 HMPE 6 mm", "colour = \"red\""));
+                                       rope_record("12-strand HMPE 6 mm", "colour = \"red\""));
     const Catalogue catalogue = load({folder.path()});
     EXPECT_EQ(catalogue.rope(" grey six ")->colour, "grey");
-    EXPECT_EQ(catalogue.rope("braid-12 HMPE 6 mm")->colour, "red");
+    EXPECT_EQ(catalogue.rope("12-strand HMPE 6 mm")->colour, "red");
     const auto unknown = catalogue.rope("grey sox");
     ASSERT_FALSE(unknown.has_value());
     EXPECT_EQ(unknown.error().code, Code::unknown_rope);
@@ -75,17 +75,17 @@ TEST(RopeLookup, DescriptionsTakeFiguresFromTheFirstGenericRope) {
                                            "\"kN\", " +
                                                cited + " }"));
     const Catalogue catalogue = load({folder.path()});
-    const auto rope = catalogue.rope("braid-12   HMPE 6  mm");
+    const auto rope = catalogue.rope("12-strand   HMPE 6  mm");
     ASSERT_TRUE(rope.has_value());
-    EXPECT_EQ(rope->id, "braid-12 HMPE 6 mm");
-    EXPECT_EQ(rope->title, "braid-12 HMPE 6 mm");
+    EXPECT_EQ(rope->id, "12-strand HMPE 6 mm");
+    EXPECT_EQ(rope->title, "12-strand HMPE 6 mm");
     EXPECT_DOUBLE_EQ(rope->breaking->value.si(), 30'000.0);
     EXPECT_DOUBLE_EQ(rope->mass->value.si(), 0.020);
     EXPECT_DOUBLE_EQ(rope->stretch->curve.at(0.2), 0.007);
     EXPECT_EQ(to_text(catalogue.citations().at(rope->breaking->source)), "book p. 1");
-    EXPECT_FALSE(catalogue.rope("braid-12 HMPE 6.1 mm")->breaking.has_value());
-    EXPECT_FALSE(catalogue.rope("braid-12 polyester 6 mm")->breaking.has_value());
-    EXPECT_FALSE(catalogue.rope("plait-8 HMPE 6 mm")->breaking.has_value());
+    EXPECT_FALSE(catalogue.rope("12-strand HMPE 6.1 mm")->breaking.has_value());
+    EXPECT_FALSE(catalogue.rope("12-strand polyester 6 mm")->breaking.has_value());
+    EXPECT_FALSE(catalogue.rope("8-plait HMPE 6 mm")->breaking.has_value());
 }
 
 TEST(RopeRecords, ReadPrintedUnits) {
@@ -143,7 +143,7 @@ TEST(RopeRecords, MayHoldABraidConstantWithItsSpread) {
                                         cited + " }"));
     const Catalogue catalogue = load({folder.path()});
     // The record is generic, so a rope described as it is one.
-    for (const auto& name : {"own", "braid-12 HMPE 6 mm"}) {
+    for (const auto& name : {"own", "12-strand HMPE 6 mm"}) {
         const auto rope = catalogue.rope(name);
         ASSERT_TRUE(rope && rope->braid_constant) << name;
         EXPECT_DOUBLE_EQ(rope->braid_constant->value, 0.21);
@@ -156,7 +156,7 @@ TEST(RopeRecords, MayHoldABraidConstantWithItsSpread) {
 TEST(RopeRecords, ABraidConstantIsOfAHollowBraid) {
     const Folder folder;
     folder.write("ropes/all.toml",
-                 "[[rope]]\nid = \"laid\"\ntitle = \"laid\"\nconstruction = \"laid-3\"\n"
+                 "[[rope]]\nid = \"laid\"\ntitle = \"laid\"\nconstruction = \"3-strand\"\n"
                  "fibre = \"nylon\"\ndiameter = \"12 mm\"\nbraid_constant = { value = 0.2, " +
                      cited + " }\n");
     const auto faults = testing::faults_of({folder.path()});

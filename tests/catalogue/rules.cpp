@@ -47,22 +47,22 @@ TEST(RuleSizes, BothEndsBelong) {
 
 TEST(RuleSizes, GoByTheNominalDiameter) {
     const Rule made = rule_for_sizes(FigureId::clips, 3, "6 mm", "6 mm");
-    Rope rope = rope_of("braid-12 HMPE 6 mm");
+    Rope rope = rope_of("12-strand HMPE 6 mm");
     rope.measured_diameter = Sourced<Length>{millimetres(6.4), {}};
     EXPECT_TRUE(made.applies_to(rope));
 }
 
 TEST(RuleWords, ConstructionAndFibreMustFit) {
     Rule made = rule("a", FigureId::tail, 72);
-    made.constructions = Constructions(Construction::braid_12);
+    made.constructions = Constructions(Construction::twelve_strand);
     made.fibres = Fibres(Fibre::hmpe);
-    EXPECT_TRUE(made.applies_to(rope_of("braid-12 HMPE 5 mm")));
-    EXPECT_FALSE(made.applies_to(rope_of("braid-12 polyester 5 mm")));
+    EXPECT_TRUE(made.applies_to(rope_of("12-strand HMPE 5 mm")));
+    EXPECT_FALSE(made.applies_to(rope_of("12-strand polyester 5 mm")));
     EXPECT_FALSE(made.applies_to(rope_of("core-dependent HMPE 5 mm")));
 }
 
 TEST(RuleOrder, ChosenThenDefaultsThenAnyKind) {
-    const Rope rope = rope_of("braid-12 HMPE 5 mm");
+    const Rope rope = rope_of("12-strand HMPE 5 mm");
     const Rule chosen = rule("chosen", FigureId::tail, 60);
     Rule first = rule("first", FigureId::tail, 72);
     first.is_default = true;
@@ -87,13 +87,13 @@ TEST(RuleOrder, ChosenThenDefaultsThenAnyKind) {
 }
 
 TEST(RuleMissing, NamesTheFigureAndTheRope) {
-    const Rope rope = rope_of("laid-3 manila 14 mm");
+    const Rope rope = rope_of("3-strand manila 14 mm");
     const Rules rules(rope, {}, {}, nullptr);
     const auto figure = rules.need(FigureId::tail);
     ASSERT_FALSE(figure.has_value());
     EXPECT_EQ(figure.error().code, Code::figure_missing);
     EXPECT_THAT(figure.error().text, HasSubstr("\"tail\""));
-    EXPECT_THAT(figure.error().text, HasSubstr("laid-3 in manila"));
+    EXPECT_THAT(figure.error().text, HasSubstr("3-strand in manila"));
 }
 
 TEST(RuleMissing, NamesThePrintedSizesOnEitherSide) {
@@ -121,7 +121,7 @@ TEST(RuleMissing, OtherSizesOfOtherSortsDoNotCount) {
     Rule wire_only = rule_for_sizes(FigureId::clips, 2, "1/8 in", "1/8 in");
     wire_only.constructions = Constructions(Construction::wire);
     const std::vector<const Rule*> of_kind{&wire_only};
-    const Rope rope = rope_of("laid-3 manila 14 mm");
+    const Rope rope = rope_of("3-strand manila 14 mm");
     EXPECT_EQ(Rules(rope, of_kind, {}, nullptr).need(FigureId::clips).error().code,
               Code::figure_missing);
 }

@@ -120,8 +120,8 @@ TEST(StretchTables, ARuleHoldsForItsConstructionAndFibre) {
         return stretch->curve.at(0.2);
     };
     EXPECT_NEAR(at_a_fifth("own"), 0.015, 1e-12);
-    EXPECT_NEAR(at_a_fifth("braid-12 HMPE 5 mm"), 0.007, 1e-12);
-    EXPECT_NEAR(at_a_fifth("laid-3 nylon 5 mm"), 0.05, 1e-12);
+    EXPECT_NEAR(at_a_fifth("12-strand HMPE 5 mm"), 0.007, 1e-12);
+    EXPECT_NEAR(at_a_fifth("3-strand nylon 5 mm"), 0.05, 1e-12);
 }
 
 } // namespace

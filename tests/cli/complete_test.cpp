@@ -1,6 +1,6 @@
 // What completion offers, word by word, as the shells ask for it.
-#include "cli/complete.h"
-#include "cli/synopsis.h"
+#include "cli/declared/complete.h"
+#include "cli/declared/synopsis.h"
 
 #include <gtest/gtest.h>
 
@@ -27,7 +27,7 @@ bool offers(const Words& typed, std::string_view word) {
 
 const std::string tables = std::string("--tables=") + LIBSPLICE_TABLES_DIR;
 
-TEST(Complete, VerbsAndTheirOptions) {
+TEST(Complete, CommandsAndTheirOptions) {
     EXPECT_EQ(offered({"lis"}), Words{"list"});
     EXPECT_EQ(offered({"nothing"}), Words{});
     EXPECT_EQ(offered({"cut", "--led"}), Words{"--ledger"});
@@ -85,7 +85,8 @@ TEST(Complete, AsText) {
 }
 
 TEST(Synopsis, IsTakenApart) {
-    const auto forms = forms_of("JOB... --shelf FILE [--aim left|right] [NAME] | word a|b [x=Y]");
+    const auto forms =
+        forms_of("JOB... --stock FILE [--minimise left|right] [NAME] | word a|b [x=Y]");
     ASSERT_EQ(forms.size(), 2U);
     ASSERT_EQ(forms[0].size(), 2U) << "options stand elsewhere";
     EXPECT_EQ(forms[0][0].texts.front(), "JOB");

@@ -42,7 +42,7 @@ class Learn(unittest.TestCase):
         self.assertEqual(done.returncode, 0, done.stderr)
         return json.loads(done.stdout)["learnt"]
 
-    def pieces(self, used, kind="buried-eye", rope="braid-12 HMPE 5 mm"):
+    def pieces(self, used, kind="buried-eye", rope="12-strand HMPE 5 mm"):
         return "kind,rope,used\n" + "".join(f"{kind},{rope},{each}\n" for each in used)
 
     # Six take-ups; mean, standard deviation and limit worked with t(0.95; 5) = 2.015048373.
@@ -141,13 +141,13 @@ class Learn(unittest.TestCase):
 
     def test_rows_at_fault_keep_their_places(self):
         done = self.learn("kind,rope,used [mm]\n"
-                          "buried-eye,braid-12 HMPE 5 mm,35\n"
-                          "burid-eye,braid-12 HMPE 5 mm,35\n"
+                          "buried-eye,12-strand HMPE 5 mm,35\n"
+                          "burid-eye,12-strand HMPE 5 mm,35\n"
                           "buried-eye,braid-13 HMPE 5 mm,35\n"
-                          "buried-eye,braid-12 HMPE 5 mm,3 kg\n"
-                          "buried-eye,braid-12 HMPE 5 mm,-3\n"
-                          "buried-eye,braid-12 HMPE 5 mm,\n"
-                          "whipped,braid-12 HMPE 5 mm,35\n")
+                          "buried-eye,12-strand HMPE 5 mm,3 kg\n"
+                          "buried-eye,12-strand HMPE 5 mm,-3\n"
+                          "buried-eye,12-strand HMPE 5 mm,\n"
+                          "whipped,12-strand HMPE 5 mm,35\n")
         self.assertEqual(done.returncode, 1)
         for said in (":3:1: error 209", ":4:12: error 20", ":5:31: error 112", ":6:31: error 117",
                      ":7:31: error 111", ":8:28: error 214"):

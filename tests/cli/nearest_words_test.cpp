@@ -1,7 +1,7 @@
 // A word that is nearly right brings the right one, whatever it names.
-#include "cli/command_line.h"
-#include "cli/options.h"
-#include "cli/verb.h"
+#include "cli/declared/command.h"
+#include "cli/declared/command_line.h"
+#include "cli/declared/options.h"
 
 #include <gtest/gtest.h>
 
@@ -25,7 +25,7 @@ Said said_by(std::vector<std::string> words) {
     }
     testing::internal::CaptureStderr();
     testing::internal::CaptureStdout();
-    const Exit exit = find_verb(line->verb)->run(*line);
+    const Exit exit = find_command(line->command)->run(*line);
     testing::internal::GetCapturedStdout();
     return {testing::internal::GetCapturedStderr(), exit};
 }
@@ -43,11 +43,11 @@ TEST(NearestWord, OfTheCommandLine) {
     expect_nearest({"cut", "--leger", "job.csv"}, "--ledger");
     expect_nearest({"cut", "--format=jsn", "job.csv"}, "json");
     expect_nearest({"cut", "--units=metrc", "job.csv"}, "metric");
-    expect_nearest({"cut", "--marking-pull=slak", "job.csv"}, "slack");
+    expect_nearest({"cut", "--marking-tension=slak", "job.csv"}, "slack");
     expect_nearest({"end", "bowlin", rope}, "bowline");
     expect_nearest({"end", "bowline", "--rope=demo-b12-hmpe-33"}, "demo-b12-hmpe-3");
-    expect_nearest({"end", "bowline", "--rope=brade-12 HMPE 3 mm"}, "braid-12");
-    expect_nearest({"end", "bowline", "--rope=braid-12 HMPF 3 mm"}, "HMPE");
+    expect_nearest({"end", "bowline", "--rope=brade-12 HMPE 3 mm"}, "12-strand");
+    expect_nearest({"end", "bowline", "--rope=12-strand HMPF 3 mm"}, "HMPE");
     expect_nearest({"end", "buried-eye", rope, "tial=60mm"}, "tail");
     expect_nearest({"list", "faluts"}, "faults");
     expect_nearest({"list", "kinds", "bowlin"}, "bowline");

@@ -1,5 +1,5 @@
 // splice check: what makes it fail, and what it says.
-#include "cli/verb.h"
+#include "cli/declared/command.h"
 
 #include <gtest/gtest.h>
 
@@ -47,7 +47,7 @@ Run check_text(const std::string& text) {
 /// A file of one case about the tails of a laid eye, which take six diameters.
 std::string one_case(const std::string& rest, const std::string& source = "osha-1926-251") {
     return "source = \"" + source + "\"\n[[case]]\nname = \"tails\"\nwhere = \"(d)\"\n" +
-           "end = \"tucked-eye\"\nrope = \"laid-3 nylon 12 mm\"\n" + rest;
+           "end = \"tucked-eye\"\nrope = \"3-strand nylon 12 mm\"\n" + rest;
 }
 
 TEST(Check, PassesAPrintedValueThatIsMet) {

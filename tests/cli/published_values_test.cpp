@@ -1,8 +1,8 @@
 // Printed values as they are written, and what the shipped files of cases are made of.
 #include "libsplice/base/input.h"
 
-#include "cli/printed_value.h"
-#include "cli/published_cases.h"
+#include "cli/check/printed_value.h"
+#include "cli/check/published_cases.h"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
 #!/usr/bin/python3
-"""The command `splice reel`: its answers, its ends, and a shelf that is written whole or not at all.
+"""The command `splice reel`: its answers, its ends, and a stock that is written whole or not at all.
 
     reel.py SPLICE TABLES ROOT
 """
@@ -23,9 +23,9 @@ from terminal import Terminal
 
 SPLICE, TABLES, ROOT = sys.argv[1], sys.argv[2], Path(sys.argv[3])
 FLEET = str(ROOT / "docs/examples/sailing-school.csv")
-SHELF = str(ROOT / "docs/examples/shelf.csv")
+SHELF = str(ROOT / "docs/examples/stock.csv")
 TIME = ("--seconds", "600")  # it ends by itself long before
-ROPE = "braid-12 HMPE 6 mm"
+ROPE = "12-strand HMPE 6 mm"
 ENVIRONMENT = {**os.environ, "LIBSPLICE_TABLES": TABLES}
 
 
@@ -58,9 +58,9 @@ class Reel(unittest.TestCase):
             lines.append(f"{name},{ROPE},{length},{quantity},0 mm,{lot},{colour},{pair}")
         return self.write("job.csv", "\n".join(lines) + "\n")
 
-    def shelf(self, *rows, heading="id,rope,length,count,kind,usable,lot,colour,price"):
+    def stock(self, *rows, heading="id,rope,length,count,kind,usable,lot,colour,price"):
         lines = [heading] + [row.replace("ROPE", ROPE) for row in rows]
-        return self.write("shelf.csv", "\n".join(lines) + "\n")
+        return self.write("stock.csv", "\n".join(lines) + "\n")
 
     def refuses(self, status, words, *sentences):
         done = run("reel", *words)
@@ -70,8 +70,8 @@ class Reel(unittest.TestCase):
         if status > 1:
             self.assertEqual(done.stdout, "")
 
-    def plan(self, job, shelf, *words, status=0):
-        done = run("reel", job, "--shelf", shelf, "--format", "json", *words)
+    def plan(self, job, stock, *words, status=0):
+        done = run("reel", job, "--stock", stock, "--format", "json", *words)
         self.assertEqual(done.returncode, status, done.stderr)
         plan = json.loads(done.stdout)
         self.check_balance(plan)
@@ -80,11 +80,11 @@ class Reel(unittest.TestCase):
     def check_balance(self, plan):
         for cut in plan["cuts"]:
             pieces = sum(nanometres(piece["cut_m"]) for piece in cut["pieces"])
-            rest = nanometres(cut["kerf_m"]) + nanometres(cut["left_m"])
+            rest = nanometres(cut["cut_loss_m"]) + nanometres(cut["left_m"])
             self.assertEqual(pieces + rest, nanometres(cut["length_m"]), cut)
         for rope in plan["ledger"]:
-            came = nanometres(rope["shelf_m"]) + nanometres(rope["ordered_m"])
-            went = sum(nanometres(rope[key]) for key in ("pieces_m", "kerf_m", "offcuts_m", "waste_m"))
+            came = nanometres(rope["stock_m"]) + nanometres(rope["ordered_m"])
+            went = sum(nanometres(rope[key]) for key in ("pieces_m", "cut_loss_m", "offcuts_m", "waste_m"))
             self.assertEqual(came, went, rope)
 
 
@@ -125,45 +125,45 @@ class Demo(Reel):
     def test_a_pair_takes_the_lot_that_is_best_for_all(self):
         # The first reel holds the pair, but then the long piece has to be ordered, and the rest with it.
         job = self.job(("long", "6 m", 1), ("rest", "4 m", 1), ("p1", "3 m", 1, "", "", "P"), ("p2", "3 m", 1, "", "", "P"))
-        shelf = self.shelf("R,ROPE,6.5 m,1,reel,0 m,,,10", "O,ROPE,100 m,,order,0 m,,,0.5")
-        plan = self.plan(job, shelf)
+        stock = self.stock("R,ROPE,6.5 m,1,reel,0 m,,,10", "O,ROPE,100 m,,order,0 m,,,0.5")
+        plan = self.plan(job, stock)
         self.assertEqual(plan["value"], 50)
         self.assertTrue(plan["proved"])
 
     def test_no_half_of_a_pair_is_cut(self):
         job = self.job(("a", "4 m", 1), ("p1", "3 m", 1, "", "", "P"), ("p2", "3 m", 1, "", "", "P"))
-        shelf = self.shelf("R,ROPE,8 m,1,offcut,1 m,,,")
-        plan = self.plan(job, shelf, status=1)
+        stock = self.stock("R,ROPE,8 m,1,offcut,1 m,,,")
+        plan = self.plan(job, stock, status=1)
         placed = [piece["name"] for cut in plan["cuts"] for piece in cut["pieces"]]
         left = sorted(piece["name"] for piece in plan["unplaced"])
         self.assertIn((placed, left), [(["a"], ["p1", "p2"]), (["p1", "p2"], ["a"])])
 
     def test_an_output_is_never_an_input(self):
-        job, shelf = self.job(("a", "4 m", 1)), self.shelf("R,ROPE,8 m,1,offcut,1 m,,,")
-        before = shelf.read_text()
-        for output in (job, shelf):
-            self.refuses(2, [job, "--shelf", shelf, "--output", output], "--output is a file that is read")
-        self.assertEqual(shelf.read_text(), before)
+        job, stock = self.job(("a", "4 m", 1)), self.stock("R,ROPE,8 m,1,offcut,1 m,,,")
+        before = stock.read_text()
+        for output in (job, stock):
+            self.refuses(2, [job, "--stock", stock, "--output", output], "--output is a file that is read")
+        self.assertEqual(stock.read_text(), before)
 
     def test_twice_the_same(self):
-        words = ("reel", FLEET, "--shelf", SHELF, "--format", "json", *TIME)
+        words = ("reel", FLEET, "--stock", SHELF, "--format", "json", *TIME)
         self.assertTrue(run(*words).stdout == run(*words).stdout)
 
     def test_every_format_names_every_piece(self):
-        rows = list(csv.DictReader(io.StringIO(run("reel", FLEET, "--shelf", SHELF, "--format", "csv").stdout)))
+        rows = list(csv.DictReader(io.StringIO(run("reel", FLEET, "--stock", SHELF, "--format", "csv").stdout)))
         self.assertEqual(sum(int(row["times"]) for row in rows if row["name"]), 248)
         for form in ("text", "html"):
-            text = run("reel", FLEET, "--shelf", SHELF, "--format", form).stdout
+            text = run("reel", FLEET, "--stock", SHELF, "--format", form).stdout
             for word in ("ORDER", "CD5-O1", "rudder downhaul", "LEDGER OF ROPE"):
                 self.assertTrue(word.lower() in text.lower(), f"no {word} in {form}")
 
 
 class Answers(Reel):
     def test_the_shape_of_the_answer(self):
-        plan = self.plan(self.job(("a", "4 m", 2)), self.shelf("r,ROPE,10 m,1,reel,1 m,L,,2"))
+        plan = self.plan(self.job(("a", "4 m", 2)), self.stock("r,ROPE,10 m,1,reel,1 m,L,,2"))
         self.assertEqual(
-            {key: plan[key] for key in ("aim", "bound", "value", "gap", "proved", "order", "unplaced")},
-            {"aim": "cost", "bound": 20, "value": 20, "gap": 0, "proved": True, "order": [], "unplaced": []},
+            {key: plan[key] for key in ("minimise", "bound", "value", "gap", "proved", "order", "unplaced")},
+            {"minimise": "cost", "bound": 20, "value": 20, "gap": 0, "proved": True, "order": [], "unplaced": []},
         )
         [cut] = plan["cuts"]
         length = cut["pieces"][0]["cut_m"]
@@ -174,60 +174,60 @@ class Answers(Reel):
     def test_kerf_falls_between_pieces(self):
         length = self.cut_length("4 m")
         short = f"r,ROPE,{2 * length + 0.01:.4f} m,1,reel,1 m,,,"
-        plan = self.plan(self.job(("a", "4 m", 2)), self.shelf(short), "--kerf", "10 mm")
-        self.assertEqual((plan["cuts"][0]["kerf_m"], plan["cuts"][0]["left_is"]), (0.01, "nothing"))
-        self.plan(self.job(("a", "4 m", 2)), self.shelf(short), "--kerf", "11 mm", status=1)
+        plan = self.plan(self.job(("a", "4 m", 2)), self.stock(short), "--cut-loss", "10 mm")
+        self.assertEqual((plan["cuts"][0]["cut_loss_m"], plan["cuts"][0]["left_is"]), (0.01, "nothing"))
+        self.plan(self.job(("a", "4 m", 2)), self.stock(short), "--cut-loss", "11 mm", status=1)
 
     def cut_length(self, length):
         done = run("cut", self.job(("a", length, 1)), "--format", "json")
         return json.loads(done.stdout)["pieces"][0]["cut_m"]
 
     def test_an_order_and_its_price(self):
-        shelf = self.shelf("r,ROPE,5 m,1,reel,1 m,,,2", "o,ROPE,50 m,,order,1 m,,,90/reel")
-        plan = self.plan(self.job(("a", "4 m", 8)), shelf)
+        stock = self.stock("r,ROPE,5 m,1,reel,1 m,,,2", "o,ROPE,50 m,,order,1 m,,,90/reel")
+        plan = self.plan(self.job(("a", "4 m", 8)), stock)
         self.assertEqual([(o["length_m"], o["count"], o["cost"]) for o in plan["order"]], [(50, 1, 90)])
 
     def test_headings_with_units_and_toml(self):
         job = self.job(("a", "4 m", 2))
         heading = "id,rope,length [mm],count,kind,usable [cm]"
-        by_csv = self.plan(job, self.shelf("r,ROPE,10000,1,reel,100", heading=heading))
+        by_csv = self.plan(job, self.stock("r,ROPE,10000,1,reel,100", heading=heading))
         toml = self.write(
-            "shelf.toml",
+            "stock.toml",
             f'[[stock]]\nid = "r"\nrope = "{ROPE}"\nlength = "10 m"\nkind = "reel"\nusable = "1 m"\n',
         )
         self.assertEqual(by_csv, self.plan(job, toml))
 
-    def test_standard_input_is_a_job_or_a_shelf(self):
-        job, shelf = self.job(("a", "4 m", 2)), self.shelf("r,ROPE,10 m,1,reel,1 m,,,2")
-        done = run("reel", "-", "--shelf", shelf, text=job.read_text())
+    def test_standard_input_is_a_job_or_a_stock(self):
+        job, stock = self.job(("a", "4 m", 2)), self.stock("r,ROPE,10 m,1,reel,1 m,,,2")
+        done = run("reel", "-", "--stock", stock, text=job.read_text())
         self.assertEqual(done.returncode, 0, done.stderr)
-        done = run("reel", job, "--shelf", "-", text=shelf.read_text())
+        done = run("reel", job, "--stock", "-", text=stock.read_text())
         self.assertEqual(done.returncode, 0, done.stderr)
 
 
 class Ends(Reel):
     def test_wrong_command_lines(self):
-        job, shelf = self.job(("a", "4 m", 2)), self.shelf("r,ROPE,10 m,1,reel,1 m,,,2")
-        self.refuses(2, [job], "--shelf")
-        self.refuses(2, ["--shelf", shelf], "job file")
-        self.refuses(2, [job, "--shelf", shelf, "--aim", "wast"], "waste")
-        self.refuses(2, [job, "--shelf", shelf, "--seconds", "0"], "--seconds")
-        self.refuses(2, [job, "--shelf", shelf, "--kerf", "3"], "--kerf")
-        self.refuses(2, [job, "--shelf", "-", "--commit"], "--commit")
+        job, stock = self.job(("a", "4 m", 2)), self.stock("r,ROPE,10 m,1,reel,1 m,,,2")
+        self.refuses(2, [job], "--stock")
+        self.refuses(2, ["--stock", stock], "job file")
+        self.refuses(2, [job, "--stock", stock, "--minimise", "wast"], "waste")
+        self.refuses(2, [job, "--stock", stock, "--seconds", "0"], "--seconds")
+        self.refuses(2, [job, "--stock", stock, "--cut-loss", "3"], "--cut-loss")
+        self.refuses(2, [job, "--stock", "-", "--commit"], "--commit")
 
     def test_files_that_cannot_be_used(self):
         job = self.job(("a", "4 m", 2))
-        self.refuses(3, [job, "--shelf", self.folder / "none.csv"], "error 101")
-        bad = self.shelf("r,ROPE,10,1,rel,1 m,,,2", "r,no such rope,5 m,1,reel,,,,-3")
-        self.refuses(3, [job, "--shelf", bad], "shelf.csv:2:22: error 112", 'did you mean "reel"?',
+        self.refuses(3, [job, "--stock", self.folder / "none.csv"], "error 101")
+        bad = self.stock("r,ROPE,10,1,rel,1 m,,,2", "r,no such rope,5 m,1,reel,,,,-3")
+        self.refuses(3, [job, "--stock", bad], "stock.csv:2:22: error 112", 'did you mean "reel"?',
                      "error 505", "error 114")  # fmt: skip
-        self.refuses(3, [job, "--shelf", self.shelf("r,ROPE", heading="id,rop")], "error 107")
-        self.refuses(3, [job, "--shelf", self.write("empty.csv", "")], "error 103")
+        self.refuses(3, [job, "--stock", self.stock("r,ROPE", heading="id,rop")], "error 107")
+        self.refuses(3, [job, "--stock", self.write("empty.csv", "")], "error 103")
 
     def test_pieces_that_cannot_be_placed_say_why(self):
         job = self.job(("long", "40 m", 1), ("fits", "4 m", 1), ("lot", "3 m", 1, "Z"))
-        shelf = self.shelf("r,ROPE,10 m,2,reel,1 m,A,,2", "s,ROPE,20 m,1,reel,1 m,B,,2")
-        plan = self.plan(job, shelf, status=1)
+        stock = self.stock("r,ROPE,10 m,2,reel,1 m,A,,2", "s,ROPE,20 m,1,reel,1 m,B,,2")
+        plan = self.plan(job, stock, status=1)
         faults = {one["name"]: one["fault"] for one in plan["unplaced"]}
         self.assertEqual({name: fault["code"] for name, fault in faults.items()}, {"long": 501, "lot": 504})
         self.assertIn("20 m", faults["long"]["text"])
@@ -235,7 +235,7 @@ class Ends(Reel):
 
     def test_a_refused_line_is_not_placed(self):
         job = self.job(("a", "4 m", 2), ("b", "4", 1))
-        plan = self.plan(job, self.shelf("r,ROPE,10 m,1,reel,1 m,,,2"), status=1)
+        plan = self.plan(job, self.stock("r,ROPE,10 m,1,reel,1 m,,,2"), status=1)
         self.assertEqual([(one["name"], one["fault"]["code"]) for one in plan["unplaced"]], [("b", 112)])
 
 
@@ -243,11 +243,11 @@ class Commit(Reel):
     def setUp(self):
         super().setUp()
         self.jobs = self.job(("a", "4 m", 2))
-        self.stock = self.shelf("r,ROPE,30 m,2,reel,1 m,L,,2", "o,ROPE,9 m,1,offcut,,,,", "n,ROPE,50 m,,order,,,,")
+        self.stock = self.stock("r,ROPE,30 m,2,reel,1 m,L,,2", "o,ROPE,9 m,1,offcut,,,,", "n,ROPE,50 m,,order,,,,")
         self.before = self.stock.read_text()
 
     def commit(self, *words):
-        return run("reel", self.jobs, "--shelf", self.stock, "--commit", *words)
+        return run("reel", self.jobs, "--stock", self.stock, "--commit", *words)
 
     def rows(self):
         return {row["id"]: row for row in csv.DictReader(io.StringIO(self.stock.read_text()))}
@@ -264,13 +264,13 @@ class Commit(Reel):
         back = rows["r-1"]
         self.assertEqual((back["kind"], back["count"], back["lot"], back["usable"]), ("offcut", "1", "L", "1 m"))
         self.assertEqual(nanometres(float(back["length"].split()[0])), nanometres(30) - 3 * nanometres(length))
-        self.assertEqual((self.folder / "shelf.csv.previous").read_text(), self.before)
+        self.assertEqual((self.folder / "stock.csv.previous").read_text(), self.before)
         self.assertEqual(self.commit().returncode, 0)
 
     def test_without_it_nothing_is_written(self):
-        run("reel", self.jobs, "--shelf", self.stock)
+        run("reel", self.jobs, "--stock", self.stock)
         self.assertEqual(self.stock.read_text(), self.before)
-        self.assertEqual(sorted(path.name for path in self.folder.iterdir()), ["job.csv", "shelf.csv"])
+        self.assertEqual(sorted(path.name for path in self.folder.iterdir()), ["job.csv", "stock.csv"])
 
     def test_a_plan_that_is_not_whole_is_not_written(self):
         self.jobs = self.job(("a", "4 m", 2), ("long", "400 m", 1))
@@ -279,7 +279,7 @@ class Commit(Reel):
         self.assertIn("left as it was", done.stderr)
         self.assertEqual(self.stock.read_text(), self.before)
 
-    def test_a_shelf_that_another_run_holds_is_refused(self):
+    def test_a_stock_that_another_run_holds_is_refused(self):
         with open(self.stock, encoding="utf-8") as held:
             fcntl.flock(held, fcntl.LOCK_EX)
             done = self.commit()
@@ -287,28 +287,28 @@ class Commit(Reel):
         self.assertIn("error 507", done.stderr)
         self.assertEqual(self.commit().returncode, 0)
 
-    def test_a_shelf_that_has_changed_is_refused(self):
-        """The job comes by a pipe, so the shelf has been read when the job has not."""
-        command = [SPLICE, "reel", "-", "--shelf", str(self.stock), "--commit"]
+    def test_a_stock_that_has_changed_is_refused(self):
+        """The job comes by a pipe, so the stock has been read when the job has not."""
+        command = [SPLICE, "reel", "-", "--stock", str(self.stock), "--commit"]
         with subprocess.Popen(command, stdin=subprocess.PIPE, stdout=subprocess.DEVNULL,
                               stderr=subprocess.PIPE, text=True, env=ENVIRONMENT) as process:  # fmt: skip
-            while True:  # until it holds the shelf, and so has begun with it
-                with open(self.stock, encoding="utf-8") as shelf:
+            while True:  # until it holds the stock, and so has begun with it
+                with open(self.stock, encoding="utf-8") as stock:
                     try:
-                        fcntl.flock(shelf, fcntl.LOCK_EX | fcntl.LOCK_NB)
-                        fcntl.flock(shelf, fcntl.LOCK_UN)
+                        fcntl.flock(stock, fcntl.LOCK_EX | fcntl.LOCK_NB)
+                        fcntl.flock(stock, fcntl.LOCK_UN)
                     except BlockingIOError:
                         break
                 time.sleep(0.01)
             time.sleep(0.3)
-            changed = self.before + "x,braid-12 HMPE 6 mm,3 m,1,offcut,,,,\n"
+            changed = self.before + "x,12-strand HMPE 6 mm,3 m,1,offcut,,,,\n"
             self.stock.write_text(changed)
             _, said = process.communicate(self.jobs.read_text())
         self.assertEqual(process.returncode, 3, said)
         self.assertIn("error 506", said)
         self.assertEqual(self.stock.read_text(), changed)
 
-    def test_a_kill_at_any_instant_leaves_the_old_shelf_or_the_new(self):
+    def test_a_kill_at_any_instant_leaves_the_old_stock_or_the_new(self):
         begun = time.monotonic()
         self.assertEqual(self.commit().returncode, 0)
         whole = time.monotonic() - begun
@@ -321,7 +321,7 @@ class Commit(Reel):
                 break
             self.stock.write_text(self.before)
             process = subprocess.Popen(
-                [SPLICE, "reel", str(self.jobs), "--shelf", str(self.stock), "--commit"],
+                [SPLICE, "reel", str(self.jobs), "--stock", str(self.stock), "--commit"],
                 stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL, env=ENVIRONMENT,
             )  # fmt: skip
             time.sleep(whole * chance.uniform(0.5, 1.1))
@@ -330,11 +330,11 @@ class Commit(Reel):
             text = self.stock.read_text()
             self.assertIn(text, (self.before, after))
             seen["old" if text == self.before else "new"] += 1
-            previous = self.folder / "shelf.csv.previous"
+            previous = self.folder / "stock.csv.previous"
             self.assertEqual(previous.read_text(), self.before)
         self.assertGreater(min(seen.values()), 0, seen)
         self.stock.write_text(self.before)
-        self.assertEqual(self.commit().returncode, 0, "a killed run must not hold the shelf")
+        self.assertEqual(self.commit().returncode, 0, "a killed run must not hold the stock")
         self.assertEqual(self.stock.read_text(), after)
 
 
@@ -343,13 +343,13 @@ class Stopped(Reel):
         """Pieces a third of a reel long, or so, of which nobody proves in a hurry how few reels do."""
         lengths = [1500 + (i * i * 7919 + i * 104729) % 3000 for i in range(60)]
         job = self.job(*((f"p{i}", f"{length} mm", 1) for i, length in enumerate(lengths)))
-        return job, self.shelf("long,ROPE,10 m,,order,0 m,,,10", "short,ROPE,7 m,,order,0 m,,,7.5")
+        return job, self.stock("long,ROPE,10 m,,order,0 m,,,10", "short,ROPE,7 m,,order,0 m,,,7.5")
 
     def test_ctrl_c_prints_the_best_plan_so_far(self):
-        job, shelf = self.hard_job()
+        job, stock = self.hard_job()
         begun = time.monotonic()
         process = subprocess.Popen(
-            [SPLICE, "reel", str(job), "--shelf", str(shelf), "--format", "json", "--seconds", "600", "--step", "1 mm"],
+            [SPLICE, "reel", str(job), "--stock", str(stock), "--format", "json", "--seconds", "600", "--step", "1 mm"],
             stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, env=ENVIRONMENT,
         )  # fmt: skip
         time.sleep(2)
@@ -362,8 +362,8 @@ class Stopped(Reel):
         self.assertLessEqual(plan["bound"], plan["value"])
 
     def test_progress_is_shown_on_a_terminal_and_nowhere_else(self):
-        job, shelf = self.hard_job()
-        words = [SPLICE, "reel", str(job), "--shelf", str(shelf), "--seconds", "3", "--step", "1 mm"]
+        job, stock = self.hard_job()
+        words = [SPLICE, "reel", str(job), "--stock", str(stock), "--seconds", "3", "--step", "1 mm"]
         terminal = Terminal([*words, "--output", str(self.folder / "plan")], {"LIBSPLICE_TABLES": TABLES})
         self.assertTrue(terminal.wait_for(r"planning reels: bound [\d.]+, best [\d.]+, gap [\d.]+ %"))
         terminal.end()

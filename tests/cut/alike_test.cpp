@@ -50,7 +50,7 @@ TEST(Alike, PieceIsThatOfAFreshCutter) {
 
 TEST(Alike, LikeLinesShareAPlanAndOthersDoNot) {
     const Line longer = with(plain_line, {{"name", "longer"}, {"length", "7 m"}, {"boat", "2"}});
-    const Line eased = with(plain_line, {{"bedded", "no"}});
+    const Line eased = with(plain_line, {{"prestretched", "no"}});
     const auto run = cut_lines({plain_line, longer, eased, plain_line});
     EXPECT_EQ(run.lines[0].piece.plan, run.lines[1].piece.plan);
     EXPECT_EQ(run.lines[0].piece.plan, run.lines[3].piece.plan);
@@ -94,7 +94,7 @@ TEST(Alike, RefusedLineLeavesTheNextOneWhole) {
 }
 
 TEST(Alike, SameFaultOfManyLinesIsSaidForEach) {
-    const Line wrong = with(plain_line, {{"rope", "braid-12 HMPE 900 mm"}});
+    const Line wrong = with(plain_line, {{"rope", "12-strand HMPE 900 mm"}});
     const auto run = cut_lines({wrong, wrong, wrong});
     EXPECT_EQ(run.counts.refused, 3U);
     EXPECT_EQ(run.faults.size(), 3U);
@@ -103,9 +103,9 @@ TEST(Alike, SameFaultOfManyLinesIsSaidForEach) {
 TEST(Alike, MoreSortsThanAreKeptAreStillRight) {
     // Every line of its own sort, more than any table of plans keeps; the first and the last alike.
     constexpr int sorts = 21'000;
-    std::string csv = "name,rope,length,bedded,extra\n";
+    std::string csv = "name,rope,length,prestretched,extra\n";
     const auto add = [&](int extra) {
-        csv += "line,braid-12 HMPE 5 mm,4 m,yes," + std::to_string(extra) + " mm\n";
+        csv += "line,12-strand HMPE 5 mm,4 m,yes," + std::to_string(extra) + " mm\n";
     };
     for (int i = 0; i < sorts; ++i) {
         add(i);

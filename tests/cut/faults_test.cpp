@@ -12,44 +12,45 @@ struct Mistake {
 };
 
 constexpr std::string_view heading =
-    "name,rope,length,end_a,end_a.eye,end_a.tail,fit,tolerance,quantity,bedded,tension,load,"
-    "made_first,extra,end_b,end_b.stub\n";
+    "name,rope,length,end_a,end_a.eye,end_a.tail,fit,tolerance,quantity,prestretched,tension,load,"
+    "first_end,extra,end_b,end_b.stub\n";
 
 // One mistake a row. The columns are counted by hand on the rows' texts.
 constexpr std::array mistakes{
-    Mistake{",braid-12 HMPE 5 mm,4 m", Code::cell_missing, 1, "name"},
+    Mistake{",12-strand HMPE 5 mm,4 m", Code::cell_missing, 1, "name"},
     Mistake{"a,,4 m", Code::cell_missing, 3, "rope"},
-    Mistake{"a,braid-12 HMPE 5 mm,", Code::length_or_route, 22, "length"},
-    Mistake{"a,braid-12 HMPE 5 mm,4", Code::not_a_length, 22, "length"},
-    Mistake{"a,braid-12 HMPE 5 mm,long", Code::not_a_length, 22, "length"},
-    Mistake{"a,braid-12 HMPE 5 mm,0 m", Code::value_out_of_range, 22, "length"},
-    Mistake{"a,braid-12 HMPE 5 mm,-4 m", Code::value_out_of_range, 22, "length"},
-    Mistake{"a,braid-12 HMPE 5 mm,101 km", Code::not_a_length, 22, "length"},
-    Mistake{"a,braid-12 HMPE 5 mm,100001 m", Code::value_out_of_range, 22, "length"},
+    Mistake{"a,12-strand HMPE 5 mm,", Code::length_or_route, 22, "length"},
+    Mistake{"a,12-strand HMPE 5 mm,4", Code::not_a_length, 22, "length"},
+    Mistake{"a,12-strand HMPE 5 mm,long", Code::not_a_length, 22, "length"},
+    Mistake{"a,12-strand HMPE 5 mm,0 m", Code::value_out_of_range, 22, "length"},
+    Mistake{"a,12-strand HMPE 5 mm,-4 m", Code::value_out_of_range, 22, "length"},
+    Mistake{"a,12-strand HMPE 5 mm,101 km", Code::not_a_length, 22, "length"},
+    Mistake{"a,12-strand HMPE 5 mm,100001 m", Code::value_out_of_range, 22, "length"},
     Mistake{"a,braid-13 HMPE 5 mm,4 m", Code::unknown_rope, 3, "rope"},
-    Mistake{"a,braid-12 HMPA 5 mm,4 m", Code::rope_not_understood, 3, "rope"},
-    Mistake{"a,braid-12 HMPE 5,4 m", Code::rope_not_understood, 3, "rope"},
+    Mistake{"a,12-strand HMPA 5 mm,4 m", Code::rope_not_understood, 3, "rope"},
+    Mistake{"a,12-strand HMPE 5,4 m", Code::rope_not_understood, 3, "rope"},
     Mistake{"a,demo-b12,4 m", Code::unknown_rope, 3, "rope"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,buried-aye", Code::unknown_kind, 26, "end_a"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,tucked-eye", Code::wrong_construction, 26, "end_a"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,buried-eye,1 mm", Code::eye_too_small, 37, "end_a.eye"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,buried-eye,round", Code::field_unreadable, 37, "end_a.eye"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,buried-eye,11 m", Code::field_out_of_range, 37, "end_a.eye"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,buried-eye,,100 mm", Code::below_published_minimum, 38,
+    Mistake{"a,12-strand HMPE 5 mm,4 m,buried-aye", Code::unknown_kind, 26, "end_a"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,tucked-eye", Code::wrong_construction, 26, "end_a"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,buried-eye,1 mm", Code::eye_too_small, 37, "end_a.eye"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,buried-eye,round", Code::field_unreadable, 37, "end_a.eye"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,buried-eye,11 m", Code::field_out_of_range, 37, "end_a.eye"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,buried-eye,,100 mm", Code::below_published_minimum, 38,
             "end_a.tail"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,bowline,,100 mm", Code::unknown_field, 35, "end_a.tail"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,tight", Code::not_a_choice, 29, "fit"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,trim,5 mm", Code::tolerance_without_exact, 34,
+    Mistake{"a,12-strand HMPE 5 mm,4 m,bowline,,100 mm", Code::unknown_field, 35, "end_a.tail"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,,,,tight", Code::not_a_choice, 29, "fit"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,,,,trim-aboard,5 mm", Code::tolerance_without_exact, 34,
             "tolerance"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,,,0", Code::not_a_number, 31, "quantity"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,,,two", Code::not_a_number, 31, "quantity"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,,,,maybe", Code::not_a_choice, 32, "bedded"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,,,,,hard", Code::not_a_tension, 33, "tension"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,,,,,,30 %", Code::not_a_tension, 34, "load"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,,,,,,,c", Code::not_a_choice, 35, "made_first"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,,,,,,,,-1 m", Code::value_out_of_range, 36, "extra"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,,,,,,,,,whiped", Code::unknown_kind, 37, "end_b"},
-    Mistake{"a,braid-12 HMPE 5 mm,4 m,,,,,,,,,,,,bare,9 mm", Code::unknown_field, 42, "end_b.stub"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,,,,,,0", Code::not_a_number, 31, "quantity"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,,,,,,two", Code::not_a_number, 31, "quantity"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,,,,,,,maybe", Code::not_a_choice, 32, "prestretched"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,,,,,,,,hard", Code::not_a_tension, 33, "tension"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,,,,,,,,,30 %", Code::not_a_tension, 34, "load"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,,,,,,,,,,c", Code::not_a_choice, 35, "first_end"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,,,,,,,,,,,-1 m", Code::value_out_of_range, 36, "extra"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,,,,,,,,,,,,whiped", Code::unknown_kind, 37, "end_b"},
+    Mistake{"a,12-strand HMPE 5 mm,4 m,,,,,,,,,,,,bare,9 mm", Code::unknown_field, 42,
+            "end_b.stub"},
     Mistake{"a,demo-wire-4,4 m,,,,,,,,10 N", Code::measured_relaxed, 26, "tension"},
 };
 
@@ -76,7 +77,7 @@ TEST(Faults, AllOfThemAtTheirPlaces) {
 
 TEST(Faults, SeveralOfOneRowAreAllReported) {
     const auto run =
-        cut_text(std::string(heading) + ",braid-12 HMPE 5 mm,long,buried-aye,,,tight,,0,maybe\n");
+        cut_text(std::string(heading) + ",12-strand HMPE 5 mm,long,buried-aye,,,tight,,0,maybe\n");
     std::vector<Code> codes;
     for (const Fault& fault : run.faults) {
         codes.push_back(fault.code);
@@ -101,7 +102,7 @@ TEST(Faults, BothEndsOfARowAreLookedAt) {
 }
 
 TEST(Faults, LengthAndRouteTogetherAreRefused) {
-    const auto run = cut_text("name,rope,length,route\na,braid-12 HMPE 5 mm,4 m,x\n");
+    const auto run = cut_text("name,rope,length,route\na,12-strand HMPE 5 mm,4 m,x\n");
     ASSERT_EQ(run.faults.size(), 1U);
     EXPECT_EQ(run.faults[0].code, Code::length_or_route);
 }
@@ -116,8 +117,8 @@ TEST(Faults, RefusedLineKeepsItsNameAndCount) {
 }
 
 TEST(Faults, RowsThatTheReaderRefusesAreCountedOnce) {
-    const auto run = cut_text("name,rope,length\na,braid-12 HMPE 5 mm,4 m,too,many\n"
-                              "b,braid-12 HMPE 5 mm,4 m\n");
+    const auto run = cut_text("name,rope,length\na,12-strand HMPE 5 mm,4 m,too,many\n"
+                              "b,12-strand HMPE 5 mm,4 m\n");
     EXPECT_EQ(run.faults.size(), 1U);
     EXPECT_EQ(run.counts.refused, 1U);
     EXPECT_EQ(run.lines.at(0).fault->code, Code::too_many_cells);

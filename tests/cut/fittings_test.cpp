@@ -66,7 +66,7 @@ TEST(FarEnd, FixedWhereTheOtherEndIsMadeOrFittedFirst) {
     const Line fitted =
         with(locked, {{"end_b.fitting", "ring"}, {"end_b.fitting_length", "30 mm"}});
     EXPECT_EQ(steps_of(fitted, End::a), free);
-    EXPECT_EQ(steps_of(with(fitted, {{"made_first", "b"}}), End::a), fixed);
+    EXPECT_EQ(steps_of(with(fitted, {{"first_end", "b"}}), End::a), fixed);
     const Line stated = with(both, {{"end_b.far_end", "free"}});
     EXPECT_EQ(steps_of(stated, End::b), free);
 }

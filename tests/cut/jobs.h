@@ -191,9 +191,9 @@ inline bool says(const Fault& fault, std::string_view words) {
     return fault.text.find(words) != std::string::npos;
 }
 
-/// A bedded line of 4 m in HMPE of 5 mm with nothing made at either end.
+/// A prestretched line of 4 m in HMPE of 5 mm with nothing made at either end.
 inline const Line plain_line{
-    {"name", "line"}, {"rope", "braid-12 HMPE 5 mm"}, {"length", "4 m"}, {"bedded", "yes"}};
+    {"name", "line"}, {"rope", "12-strand HMPE 5 mm"}, {"length", "4 m"}, {"prestretched", "yes"}};
 
 /// The fields of an eye on a pin at one end.
 inline Line eye_at(const std::string& end, const std::string& kind, const std::string& eye,
@@ -203,7 +203,7 @@ inline Line eye_at(const std::string& end, const std::string& kind, const std::s
 
 /// Lines of many sorts, all of which can be cut.
 inline std::vector<Line> many_sorts() {
-    const Line hmpe = with(plain_line, {{"length", "6.4 m"}, {"bedded", "no"}});
+    const Line hmpe = with(plain_line, {{"length", "6.4 m"}, {"prestretched", "no"}});
     const Line covered = with(plain_line, {{"rope", "demo-cd-hmpe-6"}, {"length", "12.3 m"}});
     const Line sheet{{"name", "sheet"}, {"rope", "demo-db-poly-8"}, {"length", "9.87 m"}};
     const auto one_eye = eye_at("end_a", "buried-eye", "36 mm", "12 mm");
@@ -211,16 +211,16 @@ inline std::vector<Line> many_sorts() {
     return {
         plain_line,
         with(hmpe, one_eye),
-        with(with(hmpe, one_eye), {{"made_first", "b"}, {"wear", "600 mm"}}),
+        with(with(hmpe, one_eye), {{"first_end", "b"}, {"wear", "600 mm"}}),
         with(with(hmpe, two_eyes), {{"fit", "exact"}, {"tolerance", "10 mm"}}),
         with(with(hmpe, two_eyes),
-             {{"fit", "trim"}, {"tension", "10 %"}, {"rope", "demo-b12-hmpe-5"}}),
+             {{"fit", "trim-aboard"}, {"tension", "10 %"}, {"rope", "demo-b12-hmpe-5"}}),
         with(covered, {{"end_a", "stripped-eye"}, {"end_b", "whipped"}}),
         with(covered, {{"end_a", "stripped-eye"}, {"end_b", "stripped-eye"}, {"fit", "exact"}}),
         with(sheet, {{"end_a", "bowline"}, {"end_b", "figure-eight"}, {"extra", "300 mm"}}),
         with(sheet, {{"end_a", "bowline"}, {"tension", "1.2 kN"}, {"spare", "25 mm"}}),
-        with(sheet, {{"rope", "laid-3 polyester 12 mm"}, {"end_a", "tucked-eye"}}),
-        with(sheet, {{"rope", "plait-8 nylon 14 mm"}, {"end_b", "tucked-eye"}}),
+        with(sheet, {{"rope", "3-strand polyester 12 mm"}, {"end_a", "tucked-eye"}}),
+        with(sheet, {{"rope", "8-plait nylon 14 mm"}, {"end_b", "tucked-eye"}}),
         with(sheet, {{"rope", "demo-shock-5"}, {"end_a", "figure-eight"}}),
         with(sheet, {{"rope", "demo-wire-1-8-in"}, {"end_a", "clipped-eye"}}),
         with(with(hmpe, two_eyes), {{"end_a.fitting", "shackle"},

@@ -110,7 +110,7 @@ TEST(Ledger, LikeSpreadsOfBothEndsAddUp) {
 TEST(Ledger, ExtraAndWearBelongToTheEndMadeLast) {
     for (const auto& [first, last] : {std::pair{"a", End::b}, std::pair{"b", End::a}}) {
         const auto one = cut_one(
-            with(plain_line, {{"extra", "300 mm"}, {"wear", "200 mm"}, {"made_first", first}}));
+            with(plain_line, {{"extra", "300 mm"}, {"wear", "200 mm"}, {"first_end", first}}));
         const Piece& piece = one.piece();
         for (const LedgerRow& entry : piece.ledger) {
             if (entry.row.item >= Item::extra) {
@@ -135,7 +135,7 @@ TEST(Ledger, CountsLinesPiecesAndRefusals) {
 TEST(Ledger, CoverIsMilkedOutAtTheOtherEnd) {
     const Line line{{"name", "halyard"},
                     {"rope", "demo-cd-hmpe-6"},
-                    {"bedded", "yes"},
+                    {"prestretched", "yes"},
                     {"end_a", "stripped-eye"}};
     // 0.4 % of the length, at least 50 mm: 40 of 10 m, 80 of 20 m.
     const auto milked = [&](const Line& changes) {

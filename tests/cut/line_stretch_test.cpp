@@ -9,7 +9,7 @@ namespace {
 
 // 14 kN, 2.8 % at 20 %; reference tension 78.4532 N: 0.0784532 %.
 const Line sheet{
-    {"name", "sheet"}, {"rope", "demo-db-poly-8"}, {"length", "10 m"}, {"bedded", "yes"}};
+    {"name", "sheet"}, {"rope", "demo-db-poly-8"}, {"length", "10 m"}, {"prestretched", "yes"}};
 
 TEST(LengthsAtPulls, RunFromTheReferenceTensionUp) {
     const auto one = cut_one(with(sheet, {{"load", "700 N"}}));
@@ -59,14 +59,14 @@ TEST(StretchAtLoad, StopsWhereItsCurveStops) {
     // 12-strand HMPE is printed up to 30 %; 700 N of 2 kN are 35 %.
     const Folder shop;
     shop.write("ropes/shop.toml",
-               "[[rope]]\nid = \"shop-5\"\ntitle = \"a rope\"\nconstruction = \"braid-12\"\n"
+               "[[rope]]\nid = \"shop-5\"\ntitle = \"a rope\"\nconstruction = \"12-strand\"\n"
                "fibre = \"HMPE\"\ndiameter = \"5 mm\"\n"
                "breaking = { value = 2, unit = \"kN\", " +
                    cited + " }\n");
     const Book book = open_book({tables_folder(), shop.path()});
     const auto one = cut_one(with(sheet, {{"rope", "shop-5"}, {"load", "700 N"}}), {}, book);
     EXPECT_EQ(stretch_at_load(one.piece())->error().code, Code::beyond_stretch);
-    const auto unknown = cut_one(with(sheet, {{"rope", "braid-12 HMPE 5 mm"}, {"load", "700 N"}}));
+    const auto unknown = cut_one(with(sheet, {{"rope", "12-strand HMPE 5 mm"}, {"load", "700 N"}}));
     EXPECT_EQ(stretch_at_load(unknown.piece())->error().code, Code::strength_missing);
 }
 

@@ -14,9 +14,9 @@ Nanometres row_of(const Piece& piece, Item item) {
 
 TEST(MadeWhole, FourPartsOfAShackleLieOverItsLength) {
     const auto run = cut_lines({{{"name", "shackle"},
-                                 {"rope", "braid-12 HMPE 4 mm"},
+                                 {"rope", "12-strand HMPE 4 mm"},
                                  {"length", "60 mm"},
-                                 {"bedded", "yes"},
+                                 {"prestretched", "yes"},
                                  {"spare", "0 mm"},
                                  {"end_a", "soft-shackle"},
                                  {"end_a.pin", "6 mm"}}});
@@ -28,8 +28,8 @@ TEST(MadeWhole, FourPartsOfAShackleLieOverItsLength) {
 }
 
 TEST(MadeWhole, PinCentresCountAtBothEyesOfAStrop) {
-    const Line strop{{"name", "strop"},      {"rope", "braid-12 HMPE 3 mm"},
-                     {"length", "800 mm"},   {"bedded", "yes"},
+    const Line strop{{"name", "strop"},      {"rope", "12-strand HMPE 3 mm"},
+                     {"length", "800 mm"},   {"prestretched", "yes"},
                      {"spare", "0 mm"},      {"end_a", "two-eye-strop"},
                      {"end_a.eye", "40 mm"}, {"end_a.pin", "10 mm"}};
     const auto run = cut_lines({with(strop, {{"end_a.measured", "pin-centre"}})});
@@ -39,9 +39,9 @@ TEST(MadeWhole, PinCentresCountAtBothEyesOfAStrop) {
 
 TEST(MadeWhole, LoopShorterThanTwiceItsTailIsRefused) {
     Line loop{{"name", "loop"},
-              {"rope", "braid-12 HMPE 3 mm"},
+              {"rope", "12-strand HMPE 3 mm"},
               {"length", "425 mm"}, // 144 D are 432 mm
-              {"bedded", "yes"},
+              {"prestretched", "yes"},
               {"end_a", "endless-loop"}};
     EXPECT_EQ(cut_lines({loop}).lines.front().fault->code, Code::buries_overlap);
     loop["length"] = "445 mm";
@@ -53,7 +53,7 @@ TEST(MadeWhole, SlackCoverForTwoSplicesNeedsTwentyFids) {
         const auto run = cut_lines({{{"name", "sheet"},
                                      {"rope", "core-dependent HMPE 6 mm"},
                                      {"length", length},
-                                     {"bedded", "yes"},
+                                     {"prestretched", "yes"},
                                      {"end_a", "core-eye"},
                                      {"end_b", "core-eye"}}});
         const auto& cautions = run.lines.front().piece.cautions;

@@ -48,9 +48,9 @@ TEST(Marks, AscendAndLieOnThePiece) {
 }
 
 /// What the finished length has become on the bench.
-double length_at_marking_pull(const Piece& piece) {
+double length_at_marking_tension(const Piece& piece) {
     double length = length_of(piece, Item::finished_length);
-    for (const Item item : {Item::stretch, Item::bedding, Item::slack}) {
+    for (const Item item : {Item::stretch, Item::first_stretch, Item::slack}) {
         length += length_or_none(piece, item);
     }
     for (const End end : {End::a, End::b}) {
@@ -60,10 +60,10 @@ double length_at_marking_pull(const Piece& piece) {
     return length;
 }
 
-/// Length at the marking pull, less the eye (or loop) of the end made last, with its take-up and
+/// Length at the marking tension, less the eye (or loop) of the end made last, with its take-up and
 /// whatever draws out or closes up.
 double check_by_hand(const Piece& piece, End last) {
-    double reads = length_at_marking_pull(piece);
+    double reads = length_at_marking_tension(piece);
     for (const Item item : {Item::throat_to_bearing, Item::knot_to_bearing, Item::take_up,
                             Item::setting, Item::crossing, Item::cover_take_up}) {
         reads += length_or_none(piece, item, last);
@@ -79,7 +79,7 @@ TEST(Check, ReadsTheLengthToTheFarThroatOfTheOtherEnd) {
     for (const Made& made : cut_lines(many_sorts()).lines) {
         const auto& check = made.piece.check;
         if (check) {
-            EXPECT_EQ(check->from, made.piece.plan->made_first);
+            EXPECT_EQ(check->from, made.piece.plan->first_end);
             EXPECT_EQ(check->to, other(check->from));
             EXPECT_NEAR(in_millimetres(check->reads), check_by_hand(made.piece, check->to), near);
             ++seen;
@@ -130,7 +130,7 @@ TEST(Marks, SpareAndRoundingMoveOnlyTheEndMadeLast) {
     const auto eyes = with(eye_at("end_a", "buried-eye", "36 mm", "12 mm"),
                            eye_at("end_b", "locked-eye", "60 mm", "12 mm"));
     for (const auto& [first_letter, first] : {std::pair{"a", End::a}, std::pair{"b", End::b}}) {
-        const Line line = with(with(plain_line, eyes), {{"made_first", first_letter}});
+        const Line line = with(with(plain_line, eyes), {{"first_end", first_letter}});
         const auto without = cut_one(with(line, {{"spare", "0 mm"}}), step_of(millimetres(1.0)));
         const auto over = cut_one(with(line, {{"spare", "73 mm"}}), step_of(millimetres(10.0)));
         for (const MarkName name : {MarkName::taper_start, MarkName::near_throat, MarkName::crown,
@@ -153,7 +153,7 @@ TEST(Marks, MadeFirstMirrorsThePiece) {
     const auto at_b = eye_at("end_b", "buried-eye", "36 mm", "12 mm");
     const auto one = cut_one(with(with(plain_line, at_a), {{"end_b", "figure-eight"}}));
     const auto turned =
-        cut_one(with(with(plain_line, at_b), {{"end_a", "figure-eight"}, {"made_first", "b"}}));
+        cut_one(with(with(plain_line, at_b), {{"end_a", "figure-eight"}, {"first_end", "b"}}));
     EXPECT_EQ(one.piece().cut, turned.piece().cut);
     EXPECT_EQ(one.piece().between_marks, turned.piece().between_marks);
     EXPECT_EQ(one.piece().check->reads, turned.piece().check->reads);

@@ -16,7 +16,7 @@ TEST(Pairs, MatchWithinThreeMillimetres) {
 
 TEST(Pairs, AreOfOneRopeAndOneLot) {
     for (const Line& other :
-         {with(leg, {{"rope", "braid-12 HMPE 4 mm"}}), with(leg, {{"lot", "8"}})}) {
+         {with(leg, {{"rope", "12-strand HMPE 4 mm"}}), with(leg, {{"lot", "8"}})}) {
         const auto run = cut_lines({leg, other});
         ASSERT_TRUE(run.lines[1].fault);
         EXPECT_EQ(run.lines[1].fault->code, Code::pair_unlike);
@@ -59,7 +59,7 @@ TEST(Wholes, MarksHoldFromEitherCutEnd) {
 }
 
 TEST(Person, RulesAreShownByName) {
-    const auto one = cut_one(with(plain_line, {{"person", "yes"}}));
+    const auto one = cut_one(with(plain_line, {{"carries_person", "yes"}}));
     const auto& rules = one.piece().plan->person_rules;
     // 29 CFR 1926.502(d)(9): 5,000 lb. 29 CFR 1926.104(d): 5,400 lb. Cordage Institute, quoted:
     // 12-15.

@@ -22,8 +22,9 @@ TEST(Passage, BuryOnTheSheaveAtFullHoist) {
 TEST(Passage, RopeIsThickerOverABury) {
     // Over a tail of its own size rope is root 2 thicker: 7.07 mm.
     constexpr std::string_view words = "thicker over the bury";
-    EXPECT_TRUE(cautions_about(cut_one(with(halyard, {{"passes", "7 mm"}})).piece(), words));
-    EXPECT_FALSE(cautions_about(cut_one(with(halyard, {{"passes", "7.1 mm"}})).piece(), words));
+    EXPECT_TRUE(cautions_about(cut_one(with(halyard, {{"smallest_hole", "7 mm"}})).piece(), words));
+    EXPECT_FALSE(
+        cautions_about(cut_one(with(halyard, {{"smallest_hole", "7.1 mm"}})).piece(), words));
 }
 
 const Line stripped = with(plain_line, {{"rope", "demo-cd-hmpe-5"},
@@ -89,18 +90,18 @@ TEST(Sleeve, IsCutLongerThanItCovers) {
 }
 
 TEST(Turnable, NeedsEndsThatAreAlike) {
-    const Line line = with(plain_line, {{"turnable", "yes"}});
+    const Line line = with(plain_line, {{"reversible", "yes"}});
     cut_one(line);
     cut_one(with(line, with(eye_at("end_a", "buried-eye", "40 mm", "8 mm"),
                             eye_at("end_b", "buried-eye", "40 mm", "8 mm"))));
     const auto fault = refuse_one(with(line, eye_at("end_a", "buried-eye", "40 mm", "8 mm")));
     EXPECT_EQ(fault.code, Code::cannot_be_both);
-    EXPECT_EQ(fault.field, "turnable");
+    EXPECT_EQ(fault.field, "reversible");
 }
 
 TEST(Wash, AddsShrinkageWhereASourceGivesIt) {
     // New nylon soaked, caving notes: 10 to 15 % shorter. 4 m / (1 - 0.125) - 4 m = 571.43 mm.
-    const Line nylon = with(plain_line, {{"rope", "plait-8 nylon 10 mm"}, {"wash", "yes"}});
+    const Line nylon = with(plain_line, {{"rope", "8-plait nylon 10 mm"}, {"wash", "yes"}});
     EXPECT_NEAR(length_of(cut_one(nylon).piece(), Item::shrinkage), 4000.0 / 0.875 - 4000.0, near);
     const auto hmpe = cut_one(with(plain_line, {{"wash", "yes"}}));
     EXPECT_EQ(find_row(hmpe.piece(), Item::shrinkage), nullptr);

@@ -60,18 +60,18 @@ double share_short(const Piece& piece) {
     return static_cast<double>(short_lines) / lines_drawn;
 }
 
-/// A line with correlated take-up at both ends, one whose bedding-in weighs most, a knotted sheet,
-/// a stretched halyard.
+/// A line with correlated take-up at both ends, one whose first stretch weighs most, a knotted
+/// sheet, a stretched halyard.
 std::vector<Line> lines_at_risk() {
     const auto eyes = with(eye_at("end_a", "buried-eye", "36 mm", "12 mm"),
                            eye_at("end_b", "buried-eye", "36 mm", "12 mm"));
     return {
         with(plain_line, eyes),
-        with(with(plain_line, eyes), {{"bedded", "no"}, {"length", "12 m"}}),
+        with(with(plain_line, eyes), {{"prestretched", "no"}, {"length", "12 m"}}),
         {{"name", "sheet"},
          {"rope", "demo-db-poly-8"},
          {"length", "9 m"},
-         {"bedded", "yes"},
+         {"prestretched", "yes"},
          {"end_a", "figure-eight"},
          {"end_b", "bowline"},
          {"end_b.loop", "60 mm"},
@@ -79,7 +79,7 @@ std::vector<Line> lines_at_risk() {
         {{"name", "halyard"},
          {"rope", "demo-db-poly-8"},
          {"length", "12 m"},
-         {"bedded", "yes"},
+         {"prestretched", "yes"},
          {"tension", "1 kN"},
          {"end_a", "bowline"},
          {"end_a.loop", "60 mm"},

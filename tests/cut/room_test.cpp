@@ -42,14 +42,14 @@ TEST(Room, BuriesThatMeetNameALengthThatWorks) {
     const Line strop = with(two_eyes, {{"length", "500 mm"}});
     expect_least(strop, Code::buries_overlap, words);
     expect_least(with(strop, {{"fit", "exact"}}), Code::buries_overlap, words);
-    expect_least(with(strop, {{"bedded", "no"}}), Code::buries_overlap, words);
+    expect_least(with(strop, {{"prestretched", "no"}}), Code::buries_overlap, words);
     expect_least(with(strop, {{"end_b", "locked-eye"}}), Code::buries_overlap, words);
     expect_least(with(strop, {{"rope", "demo-b12-hmpe-5"}, {"tension", "40 %"}}),
                  Code::buries_overlap, words);
     expect_least(with(strop, {{"end_a.fitting_length", "120 mm"}}), Code::buries_overlap, words);
     expect_least(with(strop, {{"end_a.measured", "pin-centre"}}), Code::buries_overlap, words);
     CutSettings slack;
-    slack.marking_pull.basis = MarkingPull::Basis::slack;
+    slack.marking_tension.basis = MarkingTension::Basis::slack;
     expect_least(strop, Code::buries_overlap, words, slack);
 }
 

@@ -15,7 +15,7 @@ namespace {
 
 constexpr double pi = std::numbers::pi;
 
-/// A bedded line of 5 mm rope, with nothing made at either end, that runs `route`.
+/// A prestretched line of 5 mm rope, with nothing made at either end, that runs `route`.
 Run run_route(const std::string& route) {
     std::string way = route;
     std::ranges::replace(way, '\n', ' '); // an inline table stands on one line
@@ -58,8 +58,9 @@ TEST(Route, ComesFromAPointsFileBesideTheJob) {
     std::filesystem::create_directories(folder);
     std::ofstream(folder / "way.csv") << "y [m],sheave,x [m]\n0,,0\n0,40 mm,3\n4,,3\n";
     const std::string job = (folder / "job.csv").string();
-    const auto run = cut_file("name,rope,bedded,route\na,double-braid polyester 5 mm,yes,way.csv\n",
-                              job, {}, shipped_book());
+    const auto run =
+        cut_file("name,rope,prestretched,route\na,double-braid polyester 5 mm,yes,way.csv\n", job,
+                 {}, shipped_book());
     std::filesystem::remove_all(folder);
     EXPECT_NEAR(finished_millimetres(run), 7000.0 - 45.0 + 22.5 * pi / 2.0, near);
 }
@@ -145,14 +146,14 @@ TEST(Route, TakesStretchOffALoadedWay) {
 }
 
 TEST(Route, BedsTheRopeInOnlyWhereItIsLoaded) {
-    const auto bedding_of = [](const std::string& tail) {
+    const auto first_stretch_of = [](const std::string& tail) {
         const auto run = cut_toml(
-            "[[line]]\nname = \"a\"\nrope = \"braid-12 HMPE 5 mm\"\nroute = { purchase = 2, run = "
+            "[[line]]\nname = \"a\"\nrope = \"12-strand HMPE 5 mm\"\nroute = { purchase = 2, run = "
             "\"1 m\", sheave = \"20 mm\", tail = \"" +
             tail + "\" }\n");
-        return length_of(run.lines.front().piece, Item::bedding);
+        return length_of(run.lines.front().piece, Item::first_stretch);
     };
-    EXPECT_NEAR(bedding_of("0 m"), bedding_of("5 m"), near);
+    EXPECT_NEAR(first_stretch_of("0 m"), first_stretch_of("5 m"), near);
 }
 
 TEST(Route, NamesItsWayAsTheSourceOfTheLength) {

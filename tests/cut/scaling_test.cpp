@@ -9,15 +9,15 @@ const Line two_ends = with(with(plain_line, eye_at("end_a", "buried-eye", "36 mm
 
 TEST(Change, TwiceTheSizeDoublesWhatIsGeometry) {
     const Line twice_eye = with(with(plain_line, eye_at("end_a", "locked-eye", "72 mm", "24 mm")),
-                                {{"rope", "braid-12 HMPE 10 mm"},
+                                {{"rope", "12-strand HMPE 10 mm"},
                                  {"length", "8 m"},
-                                 {"bedded", "no"},
+                                 {"prestretched", "no"},
                                  {"end_b", "figure-eight"},
                                  {"end_b.stub", "120 mm"},
                                  {"end_a.fitting_length", "44 mm"},
                                  {"end_a.measured", "pin-centre"}});
     const Line once_eye = with(with(plain_line, eye_at("end_a", "locked-eye", "36 mm", "12 mm")),
-                               {{"bedded", "no"},
+                               {{"prestretched", "no"},
                                 {"end_b", "figure-eight"},
                                 {"end_b.stub", "60 mm"},
                                 {"end_a.fitting_length", "22 mm"},
@@ -39,17 +39,18 @@ TEST(Change, TwiceTheSizeDoublesWhatIsGeometry) {
 TEST(Change, SwappedEndsCutTheSame) {
     const Line turned =
         with(with(plain_line, eye_at("end_b", "buried-eye", "36 mm", "12 mm")),
-             {{"end_a", "figure-eight"}, {"end_a.stub", "60 mm"}, {"made_first", "b"}});
+             {{"end_a", "figure-eight"}, {"end_a.stub", "60 mm"}, {"first_end", "b"}});
     EXPECT_EQ(cut_one(two_ends).piece().cut, cut_one(turned).piece().cut);
 }
 
-TEST(Change, LongerLineGrowsAtTheRateOfStretchAndBedding) {
+TEST(Change, LongerLineGrowsAtTheRateOfStretchAndFirstStretch) {
     // At 20 % HMPE of the table is 0.8 % long, at the reference tension (31 N of 22 kN) 0.0056 %;
-    // and 1.25 % of bedding-in.
+    // and 1.25 % of first stretch.
     const double rate = (1.0 + 0.008 * 30.64578125 / 22000.0 / 0.2) / 1.008 / 1.0125;
-    const Line loaded = with(
-        two_ends,
-        {{"rope", "demo-b12-hmpe-5"}, {"bedded", "no"}, {"tension", "20 %"}, {"spare", "0 mm"}});
+    const Line loaded = with(two_ends, {{"rope", "demo-b12-hmpe-5"},
+                                        {"prestretched", "no"},
+                                        {"tension", "20 %"},
+                                        {"spare", "0 mm"}});
     const auto cut = [&](const std::string& length) {
         return in_millimetres(
             cut_one(with(loaded, {{"length", length}}), step_of(millimetres(1.0))).piece().cut);
@@ -83,11 +84,11 @@ TEST(Change, FinerStepIsNeverLongerAndWithinAStep) {
 }
 
 TEST(Change, InchesAreTheSameLengths) {
-    const Line metric{{"name", "line"},          {"rope", "braid-12 HMPE 6.35 mm"},
+    const Line metric{{"name", "line"},          {"rope", "12-strand HMPE 6.35 mm"},
                       {"length", "6172.2 mm"},   {"end_a", "buried-eye"},
                       {"end_a.eye", "63.5 mm"},  {"end_a.pin", "12.7 mm"},
                       {"end_b", "figure-eight"}, {"end_b.stub", "76.2 mm"}};
-    const Line imperial{{"name", "line"},          {"rope", "braid-12 HMPE 1/4 in"},
+    const Line imperial{{"name", "line"},          {"rope", "12-strand HMPE 1/4 in"},
                         {"length", "20 ft 3 in"},  {"end_a", "buried-eye"},
                         {"end_a.eye", "2 1/2 in"}, {"end_a.pin", "1/2 in"},
                         {"end_b", "figure-eight"}, {"end_b.stub", "3 in"}};
@@ -99,7 +100,7 @@ TEST(Change, InchesAreTheSameLengths) {
 
 TEST(Change, UnitOfTheHeadingCounts) {
     const auto run = cut_text("name,rope,length [ft],end_a,end_a.eye [mm]\n"
-                              "line,braid-12 HMPE 5 mm,10,buried-eye,50\n");
+                              "line,12-strand HMPE 5 mm,10,buried-eye,50\n");
     EXPECT_TRUE(run.faults.empty());
     EXPECT_EQ(run.lines.at(0).piece.finished, 3'048'000'000);
     EXPECT_NEAR(length_of(run.lines.at(0).piece, Item::throat_to_bearing), -50.0, near);

@@ -8,11 +8,11 @@ namespace {
 // Double braid of 8 mm and 14 kN: the reference tension of 8 kgf = 78.4532 N is a share of
 // 0.0056038.
 const Line sheet{
-    {"name", "sheet"}, {"rope", "demo-db-poly-8"}, {"length", "10 m"}, {"bedded", "yes"}};
+    {"name", "sheet"}, {"rope", "demo-db-poly-8"}, {"length", "10 m"}, {"prestretched", "yes"}};
 
 CutSettings marked_at(std::string_view pull) {
     CutSettings settings;
-    settings.marking_pull = *read_marking_pull(pull);
+    settings.marking_tension = *read_marking_tension(pull);
     return settings;
 }
 
@@ -54,7 +54,7 @@ TEST(Stretch, NoneWhereBothPullsAreOne) {
     EXPECT_EQ(find_row(marked.piece(), Item::stretch), nullptr);
 }
 
-TEST(Stretch, MarkingPullAboveTheTensionCutsLonger) {
+TEST(Stretch, MarkingTensionAboveTheTensionCutsLonger) {
     // Marked at 2.8 kN = 20 %, asked at the reference tension: 10 m (1.028/1.000784532 - 1).
     const auto one = cut_one(sheet, marked_at("2.8 kN"));
     EXPECT_NEAR(length_of(one.piece(), Item::stretch), 271.9413, 1e-3);
@@ -82,7 +82,7 @@ TEST(Stretch, WithoutStrengthIsRefused) {
         Code::strength_missing);
     // Print stops at 30 % for 12-strand HMPE.
     const auto beyond =
-        refuse_one(with(sheet, {{"rope", "braid-12 HMPE 5 mm"}, {"tension", "31 %"}}));
+        refuse_one(with(sheet, {{"rope", "12-strand HMPE 5 mm"}, {"tension", "31 %"}}));
     EXPECT_EQ(beyond.code, Code::beyond_stretch);
     EXPECT_EQ(beyond.field, "tension");
     EXPECT_TRUE(says(beyond, "printed up to 30 % of breaking strength"));
@@ -91,24 +91,25 @@ TEST(Stretch, WithoutStrengthIsRefused) {
         Code::stretch_missing);
 }
 
-TEST(Bedding, MakesTheCutShorter) {
+TEST(FirstStretch, MakesTheCutShorter) {
     // 0.5 to 2 % of HMPE, 1.25 % in the middle: 4 m / 1.0125 - 4 m; 0.75 % / root 3 of 4 m.
-    const auto one = cut_one(with(plain_line, {{"bedded", "no"}}));
-    EXPECT_NEAR(length_of(one.piece(), Item::bedding), -49.38271605, near);
-    EXPECT_NEAR(spread_of(one.piece(), Item::bedding), 17.32050808, 1e-6);
-    EXPECT_EQ(find_row(cut_one(plain_line).piece(), Item::bedding), nullptr);
+    const auto one = cut_one(with(plain_line, {{"prestretched", "no"}}));
+    EXPECT_NEAR(length_of(one.piece(), Item::first_stretch), -49.38271605, near);
+    EXPECT_NEAR(spread_of(one.piece(), Item::first_stretch), 17.32050808, 1e-6);
+    EXPECT_EQ(find_row(cut_one(plain_line).piece(), Item::first_stretch), nullptr);
     // Nylon, 4 to 6 %: 4 m / 1.05 - 4 m.
-    const auto nylon = cut_one(with(plain_line, {{"bedded", "no"}, {"rope", "laid-3 nylon 8 mm"}}));
-    EXPECT_NEAR(length_of(nylon.piece(), Item::bedding), -190.4761905, near);
+    const auto nylon =
+        cut_one(with(plain_line, {{"prestretched", "no"}, {"rope", "3-strand nylon 8 mm"}}));
+    EXPECT_NEAR(length_of(nylon.piece(), Item::first_stretch), -190.4761905, near);
 }
 
-TEST(Bedding, UnknownIsCautionedOnAnExactLine) {
+TEST(FirstStretch, UnknownIsCautionedOnAnExactLine) {
     const auto cautioned = [](const Line& changes) {
-        return cautions_about(cut_one(with(sheet, changes)).piece(), "bedding-in");
+        return cautions_about(cut_one(with(sheet, changes)).piece(), "first stretch");
     };
-    EXPECT_TRUE(cautioned({{"fit", "exact"}, {"bedded", "no"}}));
-    EXPECT_FALSE(cautioned({{"fit", "exact"}, {"bedded", "yes"}}));
-    EXPECT_FALSE(cautioned({{"bedded", "no"}}));
+    EXPECT_TRUE(cautioned({{"fit", "exact"}, {"prestretched", "no"}}));
+    EXPECT_FALSE(cautioned({{"fit", "exact"}, {"prestretched", "yes"}}));
+    EXPECT_FALSE(cautioned({{"prestretched", "no"}}));
 }
 
 TEST(Slack, HasItsOwnRowAndSpread) {
@@ -133,25 +134,25 @@ TEST(Relaxed, WireTakesNoTension) {
         EXPECT_EQ(fault.code, Code::measured_relaxed) << rope;
         EXPECT_EQ(fault.field, "tension") << rope;
         const auto one =
-            cut_one(with(sheet, {{"rope", rope}, {"bedded", "no"}}), marked_at("3 kgf"));
-        EXPECT_EQ(one.piece().plan->marking_pull, newtons(0.0)) << rope;
-        for (const Item item : {Item::stretch, Item::bedding, Item::slack}) {
+            cut_one(with(sheet, {{"rope", rope}, {"prestretched", "no"}}), marked_at("3 kgf"));
+        EXPECT_EQ(one.piece().plan->marking_tension, newtons(0.0)) << rope;
+        for (const Item item : {Item::stretch, Item::first_stretch, Item::slack}) {
             EXPECT_EQ(find_row(one.piece(), item), nullptr) << rope;
         }
     }
 }
 
-TEST(MarkingPull, IsWordOrForce) {
-    EXPECT_EQ(read_marking_pull("reference")->basis, MarkingPull::Basis::reference);
-    EXPECT_EQ(read_marking_pull("slack")->basis, MarkingPull::Basis::slack);
-    EXPECT_NEAR(read_marking_pull("3 kgf")->load.si(), 29.41995, 1e-9);
+TEST(MarkingTension, IsWordOrForce) {
+    EXPECT_EQ(read_marking_tension("reference")->basis, MarkingTension::Basis::reference);
+    EXPECT_EQ(read_marking_tension("slack")->basis, MarkingTension::Basis::slack);
+    EXPECT_NEAR(read_marking_tension("3 kgf")->load.si(), 29.41995, 1e-9);
     for (const std::string_view text : {"", "20 %", "tight", "3", "-3 kgf"}) {
-        const auto pull = read_marking_pull(text);
+        const auto pull = read_marking_tension(text);
         ASSERT_FALSE(pull) << text;
         EXPECT_EQ(pull.error().code, Code::not_a_tension) << text;
     }
     // The reference tension of 5 mm: 3.125 kgf.
-    EXPECT_NEAR(cut_one(plain_line).piece().plan->marking_pull.si(), 30.64578125, 1e-9);
+    EXPECT_NEAR(cut_one(plain_line).piece().plan->marking_tension.si(), 30.64578125, 1e-9);
 }
 
 } // namespace

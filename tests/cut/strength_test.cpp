@@ -34,20 +34,20 @@ TEST(Strength, DesignFactorIsRetainedStrengthOverTheLoad) {
 TEST(Person, ShortTailIsRefused) {
     const Line line = with(plain_line, {{"end_b", "buried-eye"}, {"end_b.tail", "71 D"}});
     cut_one(line);
-    const auto fault = refuse_one(with(line, {{"person", "yes"}}));
+    const auto fault = refuse_one(with(line, {{"carries_person", "yes"}}));
     EXPECT_EQ(fault.code, Code::refused_for_person);
     EXPECT_EQ(fault.field, "end_b");
     EXPECT_EQ(fault.at.line, 2U);
-    cut_one(with(line, {{"person", "yes"}, {"end_b.tail", "72 D"}}));
+    cut_one(with(line, {{"carries_person", "yes"}, {"end_b.tail", "72 D"}}));
 }
 
 TEST(Person, LoopKnotInBareHmpeIsRefused) {
     const Line line = with(plain_line, {{"end_a", "bowline"}});
     EXPECT_TRUE(cautions_about(cut_one(line).piece(), "slips"));
-    const auto fault = refuse_one(with(line, {{"person", "yes"}}));
+    const auto fault = refuse_one(with(line, {{"carries_person", "yes"}}));
     EXPECT_EQ(fault.code, Code::refused_for_person);
     EXPECT_EQ(fault.field, "end_a");
-    cut_one(with(line, {{"person", "yes"}, {"rope", "double-braid polyester 8 mm"}}));
+    cut_one(with(line, {{"carries_person", "yes"}, {"rope", "double-braid polyester 8 mm"}}));
 }
 
 TEST(Tolerance, ChanceOutsideOfAPlainLineIsTheTapes) {

@@ -20,8 +20,8 @@ from values import Tables
 SHOWN = 8
 BENCHES = [
     (Bench(), []),
-    (Bench(marking_pull="200 N"), ["--marking-pull", "200 N"]),
-    (Bench(marking_pull="slack"), ["--marking-pull", "slack"]),
+    (Bench(marking_tension="200 N"), ["--marking-tension", "200 N"]),
+    (Bench(marking_tension="slack"), ["--marking-tension", "slack"]),
     (Bench(risk=5, step=0.010), ["--risk", "5", "--step", "10 mm"]),
     (Bench(risk=50), ["--risk", "50"]),
 ]

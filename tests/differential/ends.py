@@ -11,9 +11,9 @@ EYES = {"locked-eye", "buried-eye", "stripped-eye", "tucked-eye", "clipped-eye",
 BURIED = {"locked-eye", "buried-eye", "stripped-eye"}
 PLAIN = {"bare", "whipped"}
 MADE_IN = {
-    "locked-eye": {"braid-12"}, "buried-eye": {"braid-12"},
+    "locked-eye": {"12-strand"}, "buried-eye": {"12-strand"},
     "stripped-eye": {"double-braid", "core-dependent"},
-    "tucked-eye": {"laid-3", "plait-8"}, "clipped-eye": {"wire"},
+    "tucked-eye": {"3-strand", "8-plait"}, "clipped-eye": {"wire"},
 }  # the knots and whippings: every rope but wire; bowline also not in shock cord
 TAIL_MARKS = {"tucked-eye": "unlay to here", "clipped-eye": "turn back to here",
               "bowline": "loop, tail side"}
@@ -213,7 +213,7 @@ class EndMaker:
     def tucks(self):
         tucks = int(self.fields.get("tucks", self.figure("tucks").value))
         refuse_if(tucks < self.figure("minimum_tucks").value, 307)
-        if self.rope.construction == "laid-3":
+        if self.rope.construction == "3-strand":
             used, sd = tucks * self.sized("per_tuck").value, 0
         else:
             pick, picks = self.sized("pick"), tucks * self.figure("picks_per_tuck").value

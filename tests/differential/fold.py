@@ -24,7 +24,7 @@ NO_LOAD = {"wire", "shock-cord"}
 class Bench:
     risk: float = 1.0
     step: float | None = None
-    marking_pull: str = "reference"
+    marking_tension: str = "reference"
 
 
 class Line:
@@ -34,8 +34,8 @@ class Line:
         self.tables, self.bench = tables, bench
         self.row = {name: text.strip() for name, text in row.items() if text and text.strip()}
         self.rope = tables.rope(self.row["rope"])
-        self.fit = self.row.get("fit", "least")
-        self.first = self.row.get("made_first", "a")
+        self.fit = self.row.get("fit", "at-least")
+        self.first = self.row.get("first_end", "a")
         self.last = "b" if self.first == "a" else "a"
         self.rows = []
 
@@ -51,7 +51,7 @@ class Line:
         refuse_if("tolerance" in self.row and self.fit != "exact", 406)
         refuse_if("tension" in self.row and self.rope.construction == "wire", 405)
         refuse_if("stretch" in self.row and self.rope.construction != "shock-cord", 407)
-        slack = self.bench.marking_pull == "slack" and self.rope.construction not in NO_LOAD
+        slack = self.bench.marking_tension == "slack" and self.rope.construction not in NO_LOAD
         refuse_if(slack and self.fit == "exact", 404)
         ends = {e: EndMaker(self.tables, self.rope, self.row.get(f"end_{e}", "bare"),
                             self.fields(e)).make() for e in "ab"}
@@ -91,9 +91,9 @@ class Line:
         if self.rope.construction in NO_LOAD:
             return path
         path += self.stretch(path)
-        bedding = self.tables.figure("bedding", self.rope)
-        if bedding and self.row.get("bedded", "no") == "no":
-            path += self.add("bedding-in", None, path / (1 + bedding.value) - path, bedding.sd * path)
+        first_stretch = self.tables.figure("first_stretch", self.rope)
+        if first_stretch and self.row.get("prestretched", "no") == "no":
+            path += self.add("first stretch", None, path / (1 + first_stretch.value) - path, first_stretch.sd * path)
         if slack:
             share = self.tables.figure("slack", self.rope)
             path += self.add("marked slack", None, path / (1 + share.value) - path, share.sd * path)
@@ -103,7 +103,7 @@ class Line:
         """From the pull of the length to the pull of the marks; PHYSICS E, along the rope's curve."""
         reference = (self.rope.nominal * 1e3) ** 2 / 8 * PULLS["kgf"]
         asked = self.row.get("tension")
-        at = self.bench.marking_pull
+        at = self.bench.marking_tension
         marked = reference if at in ("reference", "slack") else self.force(at)
         working = self.force(asked) if asked else reference
         if working == marked:
@@ -146,7 +146,7 @@ class Line:
         refuse_if(between <= 0, 402)
         host = sum(end.host for end in ends.values())
         refuse_if(host and between + sum(end.shift for end in ends.values()) < host, 401)
-        if self.row.get("person") == "yes":
+        if self.row.get("carries_person") == "yes":
             refuse_if(any(end.slips for end in ends.values()), 403)
             refuse_if(any(nanometres(e.tail) < nanometres(e.person_tail) for e in ends.values()), 403)
 

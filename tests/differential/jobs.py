@@ -16,22 +16,22 @@ OVERLAY = {
         + (f'braid_constant = {{ value = {braid}, spread = "measured" }}\n' if braid else "")
         + (f'core_diameter = {{ value = {core}, unit = "mm" }}\n' if core else "") + "\n"
         for name, construction, fibre, size, measured, core, braid in (
-            ("odd-b12-hmpe-5", "braid-12", "HMPE", 5, 5.4, None, "0.21, sd = 0.012"),
-            ("odd-b12-poly-6", "braid-12", "polyester", 6, 5.7, None, "0.19, low = 0.17, high = 0.22"),
+            ("odd-b12-hmpe-5", "12-strand", "HMPE", 5, 5.4, None, "0.21, sd = 0.012"),
+            ("odd-b12-poly-6", "12-strand", "polyester", 6, 5.7, None, "0.19, low = 0.17, high = 0.22"),
             ("odd-cd-hmpe-6", "core-dependent", "HMPE", 6, 6.3, 4.1, "0.1, sd = 0.02"),
             ("odd-db-poly-10", "double-braid", "polyester", 10, 10.6, None, None),
         )),
 }
 
 ROPES = {
-    "braid-12": ["demo-b12-hmpe-2.5", "demo-b12-hmpe-4", "demo-b12-hmpe-5", "odd-b12-hmpe-5", "odd-b12-poly-6",
-                 "braid-12 polyester 8 mm", "braid-12 HMPE 1/4 in", "braid-12 aramid 4 mm",
-                 "braid-12 polypropylene 6 mm", "braid-12 nylon 5 mm"],
+    "12-strand": ["demo-b12-hmpe-2.5", "demo-b12-hmpe-4", "demo-b12-hmpe-5", "odd-b12-hmpe-5", "odd-b12-poly-6",
+                 "12-strand polyester 8 mm", "12-strand HMPE 1/4 in", "12-strand aramid 4 mm",
+                 "12-strand polypropylene 6 mm", "12-strand nylon 5 mm"],
     "double-braid": ["demo-db-poly-5", "demo-db-poly-10", "odd-db-poly-10", "double-braid nylon 12 mm"],
     "core-dependent": ["demo-cd-hmpe-5", "demo-cd-hmpe-8", "odd-cd-hmpe-6", "core-dependent aramid 6 mm"],
-    "laid-3": ["demo-laid-poly-12", "demo-laid-manila-14", "laid-3 nylon 10 mm", "laid-3 polyester 28 mm",
-               "laid-3 nylon 1 in"],
-    "plait-8": ["demo-plait-nylon-14", "demo-plait-poly-14", "plait-8 polypropylene 30 mm"],
+    "3-strand": ["demo-laid-poly-12", "demo-laid-manila-14", "3-strand nylon 10 mm", "3-strand polyester 28 mm",
+               "3-strand nylon 1 in"],
+    "8-plait": ["demo-plait-nylon-14", "demo-plait-poly-14", "8-plait polypropylene 30 mm"],
     "solid-braid": ["demo-sb-poly-3", "demo-sb-poly-4"],
     "shock-cord": ["demo-shock-5", "demo-shock-8"],
     "wire": ["demo-wire-1-8-in", "demo-wire-4", "wire galvanised-steel 1/4 in",
@@ -39,16 +39,16 @@ ROPES = {
 }
 KNOTS = ["figure-eight", "bowline", "bare", "whipped"]
 KINDS = {
-    "braid-12": ["locked-eye", "buried-eye"] * 2 + KNOTS,
+    "12-strand": ["locked-eye", "buried-eye"] * 2 + KNOTS,
     "double-braid": ["stripped-eye"] * 2 + KNOTS,
     "core-dependent": ["stripped-eye"] * 2 + KNOTS,
-    "laid-3": ["tucked-eye"] * 2 + KNOTS,
-    "plait-8": ["tucked-eye"] * 2 + KNOTS,
+    "3-strand": ["tucked-eye"] * 2 + KNOTS,
+    "8-plait": ["tucked-eye"] * 2 + KNOTS,
     "solid-braid": KNOTS,
     "shock-cord": ["figure-eight", "bare", "whipped"],
     "wire": ["clipped-eye", "clipped-eye", "bare"],
 }
-RULES = {"braid-12 HMPE": ["60-diameters", "100-diameters", "45-diameters", "72-diameters"],
+RULES = {"12-strand HMPE": ["60-diameters", "100-diameters", "45-diameters", "72-diameters"],
          "polyester": ["24-diameters", "two-fids"],
          "any": ["three-fids-lock-stitched", "two-and-a-half-fids", "three-fids"]}
 
@@ -61,7 +61,7 @@ def bury_fields(chance, rope):
     fields = {}
     if chance.random() < 0.3:
         sort = "polyester" if "poly" in rope and "polyp" not in rope else "any"
-        fields["rule"] = chance.choice(RULES["braid-12 HMPE" if "hmpe" in rope.lower() else sort])
+        fields["rule"] = chance.choice(RULES["12-strand HMPE" if "hmpe" in rope.lower() else sort])
     if chance.random() < 0.4:
         fields["tail"] = chance.choice([f"{chance.randint(40, 110)} D", mm(chance, 250, 600)])
     if chance.random() < 0.3:
@@ -134,7 +134,7 @@ def random_line(chance, number):
     row["length"] = chance.choice([f"{round(chance.uniform(0.4, 3), 3)} m",
                                    f"{round(chance.uniform(3, 40), 4)} m",
                                    f"{chance.randint(3, 60)} ft {chance.randint(1, 11)} in"])
-    row["fit"] = chance.choice(["exact", "trim", "least"])
+    row["fit"] = chance.choice(["exact", "trim-aboard", "at-least"])
     if row["fit"] == "exact" and chance.random() < 0.5:
         row["tolerance"] = mm(chance, 2, 20)
     if chance.random() < 0.3:
@@ -145,10 +145,10 @@ def random_line(chance, number):
         row["stretch"] = f"{chance.randint(0, 85)} %"
     if construction == "shock-cord" and chance.random() < 0.4:
         row["travel"] = mm(chance, 10, 3000)
-    row["made_first"] = chance.choice("ab")
-    row["bedded"] = chance.choice(["yes", "no"])
+    row["first_end"] = chance.choice("ab")
+    row["prestretched"] = chance.choice(["yes", "no"])
     if chance.random() < 0.1:
-        row["person"] = "yes"
+        row["carries_person"] = "yes"
     for column in ("extra", "wear", "spare"):
         if chance.random() < 0.15:
             row[column] = mm(chance, 0, 400)

@@ -17,12 +17,12 @@ from pathlib import Path
 from jobs import mm, write_job
 
 STEP = 5_000_000
-SIZES = {"wire": "1/8 in", "shock-cord": "8 mm", "plait-8": "16 mm", "laid-3": "12 mm"}
-FIBRES = {"braid-12": ["HMPE", "polyester", "aramid"], "double-braid": ["polyester", "nylon"],
-          "core-dependent": ["HMPE", "aramid"], "parallel-core": ["HMPE"], "laid-3": ["nylon", "manila"],
-          "plait-8": ["nylon", "polyester"], "solid-braid": ["polyester"], "shock-cord": ["rubber"],
+SIZES = {"wire": "1/8 in", "shock-cord": "8 mm", "8-plait": "16 mm", "3-strand": "12 mm"}
+FIBRES = {"12-strand": ["HMPE", "polyester", "aramid"], "double-braid": ["polyester", "nylon"],
+          "core-dependent": ["HMPE", "aramid"], "parallel-core": ["HMPE"], "3-strand": ["nylon", "manila"],
+          "8-plait": ["nylon", "polyester"], "solid-braid": ["polyester"], "shock-cord": ["rubber"],
           "wire": ["stainless-steel"]}
-PATH = {"finished length", "fitting", "pin centre to bearing point", "stretch", "marked slack", "bedding-in"}
+PATH = {"finished length", "fitting", "pin centre to bearing point", "stretch", "marked slack", "first stretch"}
 OUTSIDE = {"extra", "wear", "spare", "rounding", "milk-out"}
 SHOWN = 8
 
@@ -53,8 +53,8 @@ def random_value(chance, field):
 
 def random_line(chance, name, kind, rope):
     """This kind at one end; the same kind, a cut or a stopper at the other."""
-    row = {"name": name, "rope": rope, "length": mm(chance, 3000, 30000), "bedded": chance.choice(["yes", "no"]),
-           "fit": chance.choice(["trim", "least"]), "made_first": chance.choice("ab")}
+    row = {"name": name, "rope": rope, "length": mm(chance, 3000, 30000), "prestretched": chance.choice(["yes", "no"]),
+           "fit": chance.choice(["trim-aboard", "at-least"]), "first_end": chance.choice("ab")}
     for column in ("extra", "wear"):
         if chance.random() < 0.3:
             row[column] = mm(chance, 1, 300)
@@ -114,7 +114,7 @@ def broken_check(piece, cut, marks):
 
 def broken_sides(piece, cut):
     """All that lies outside the tail of the end made last is where its tail ends."""
-    last = "b" if piece["made_first"] == "a" else "a"
+    last = "b" if piece["first_end"] == "a" else "a"
     outside = sum(nm(r["length_m"]) for r in piece["ledger"] if r["end"] == last and r["item"] in OUTSIDE)
     tail_end = [nm(m["from_end_m"]) for m in piece["marks"] if (m["end"], m["name"]) == (last, "tail end")]
     if tail_end and abs(tail_end[0] - outside) > 2:

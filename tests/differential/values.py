@@ -12,7 +12,7 @@ PULLS = {"N": 1, "kN": 1000, "kgf": 9.80665, "lbf": 4.4482216152605}
 
 
 class Refused(Exception):
-    """The line cannot be cut; the code is that of docs/faults.md."""
+    """The line cannot be cut; the code is that of docs/errors.md."""
 
 
 def refuse_if(wrong, code):
@@ -145,7 +145,7 @@ class Tables:
             curve_of(stretch))
 
     def rope(self, text):
-        """An id, or `braid-12 HMPE 6 mm`."""
+        """An id, or `12-strand HMPE 6 mm`."""
         if text in self.ropes:
             return self.ropes[text]
         construction, fibre, size = text.split(" ", 2)

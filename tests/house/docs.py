@@ -41,7 +41,7 @@ def codes_in_source(header, titles):
     return {int(number): named.get(name, "") for name, number in numbers.items()}
 
 
-def check_faults(source, page, path="docs/faults.md"):
+def check_faults(source, page, path="docs/errors.md"):
     rows = {}
     for row in re.finditer(r"^\| (\d+) \| ([^|]+) \|", page, re.MULTILINE):
         number, title, line = int(row[1]), row[2].strip(), line_of(page, row.start())
@@ -187,7 +187,7 @@ def listed_kinds(splice):
 
 def check_all(splice, root):
     source = codes_in_source(read(root, "libsplice/base/fault.h"), read(root, "libsplice/base/fault.cpp"))
-    yield from check_faults(source, read(root, "docs/faults.md"))
+    yield from check_faults(source, read(root, "docs/errors.md"))
     splices = {page.stem: page.read_text(encoding="utf-8") for page in (root / "docs/splices").glob("*.md")}
     yield from check_kinds(listed_kinds(splice), splices)
     words = words_in_source(read(root, "libsplice/allowance/names.cpp"))

@@ -1,7 +1,7 @@
 #!/usr/bin/python3
 """Does everything that is declared stand in help, man pages, completion and docs?
 
-    everywhere.py SPLICE MANUAL [ROOT]  takes verbs, options, columns, figures and faults from the
+    everywhere.py SPLICE MANUAL [ROOT]  takes commands, options, columns, figures and faults from the
                                         sources of ROOT, kinds and fields from the program SPLICE,
                                         and looks for each; MANUAL holds man1, man3 and man5. Man
                                         pages are also held against mandoc's own rules. 1 if
@@ -20,8 +20,8 @@ from typing import NamedTuple
 
 
 class Declared(NamedTuple):
-    verbs: list
-    options: dict  # name: the verbs that take it
+    commands: list
+    options: dict  # name: the commands that take it
     columns: list
     figures: list
     faults: dict  # code: title
@@ -32,7 +32,7 @@ class Declared(NamedTuple):
 class Said(NamedTuple):
     """What each place says, by name."""
 
-    help: dict  # "" for the whole; a verb; "list columns" and its like
+    help: dict  # "" for the whole; a command; "list columns" and its like
     pages: dict  # splice-cut.1
     completion: dict  # "", "cut --", "end bowline"
     docs: dict  # README.md, docs/command.md
@@ -46,25 +46,25 @@ def listed_between(text, start, end):
     return re.findall(r'"([^"]+)"', found[1]) if found else []
 
 
-def options_in(source, verbs):
-    """{option: verbs} of declarations `OptionDeclaration{"name", ..., " cut end ", ...}`."""
+def options_in(source, commands):
+    """{option: commands} of declarations `OptionDeclaration{"name", ..., " cut end ", ...}`."""
     options = {}
     for part in source.split("OptionDeclaration{")[1:]:
         texts = re.findall(r'"([^"]*)"', part.split("};")[0])
         takers = next(text for text in texts[1:] if text == "*" or re.fullmatch(r" ([\w-]+ )+", text))
-        options[texts[0]] = verbs if takers == "*" else takers.split()
+        options[texts[0]] = commands if takers == "*" else takers.split()
     return options
 
 
 def declared_in(read, kinds):
     """`read` gives the text of a file of the project, `kinds` is the program's list."""
-    verbs = re.findall(r'\bVerb\{\s*"([\w-]+)"', read("cli/verbs.cpp"))
+    commands = re.findall(r'\bVerb\{\s*"([\w-]+)"', read("cli/declared/commands.cpp"))
     numbers = dict(re.findall(r"^\s+(\w+) = (\d+),", read("libsplice/base/fault.h"), re.MULTILINE))
     titles = re.findall(r'CodeTitle\{\s*Code::(\w+),\s*"([^"]+)"\}', read("libsplice/base/fault.cpp"))
     common = listed_common(read("libsplice/allowance/book.cpp"))
     return Declared(
-        verbs,
-        options_in(read("cli/options.cpp"), verbs),
+        commands,
+        options_in(read("cli/declared/options.cpp"), commands),
         listed_between(read("libsplice/job/line.cpp"), "column_names_in_order{", "};"),
         listed_between(read("libsplice/catalogue/figure.cpp"), "figure_words", ";"),
         {numbers[name]: title for name, title in titles},
@@ -93,7 +93,7 @@ class Program:
 
 
 def help_of(program, declared):
-    texts = {verb: program.run(verb, "--help") for verb in declared.verbs}
+    texts = {command: program.run(command, "--help") for command in declared.commands}
     texts[""] = program.run("--help")
     for what in ("columns", "kinds", "faults"):
         texts[f"list {what}"] = program.run("list", what)
@@ -102,7 +102,7 @@ def help_of(program, declared):
 
 def completion_of(program, declared):
     asked = ["", "end ", *(f"list {what} " for what in ("columns", "faults", "kinds"))]
-    asked += [f"{verb} --" for verb in declared.verbs] + [f"end {kind} " for kind in declared.kinds]
+    asked += [f"{command} --" for command in declared.commands] + [f"end {kind} " for kind in declared.kinds]
     return {
         words: [line.split("\t")[0] for line in program.run("complete", *words.split(" ")).splitlines()]
         for words in asked
@@ -132,29 +132,29 @@ def gaps(declared, said):
         if not found:
             yield f"{what} is missing in {where}"
 
-    for verb in declared.verbs:
-        yield from look(item(verb).search(said.help[""]), f"the verb {verb}", "splice --help")
-        yield from look(f"splice {verb} " in said.help[verb], f"its usage {verb}", f"splice {verb} --help")
-        yield from look(item(verb).search(said.pages["splice.1"]), f"the verb {verb}", "splice(1)")
-        yield from look(f"splice-{verb}.1" in said.pages, f"the page splice-{verb}(1)", "the manual")
-        yield from look(verb in said.completion[""], f"the verb {verb}", "completion")
+    for command in declared.commands:
+        yield from look(item(command).search(said.help[""]), f"the command {command}", "splice --help")
+        yield from look(f"splice {command} " in said.help[command], f"its usage {command}", f"splice {command} --help")
+        yield from look(item(command).search(said.pages["splice.1"]), f"the command {command}", "splice(1)")
+        yield from look(f"splice-{command}.1" in said.pages, f"the page splice-{command}(1)", "the manual")
+        yield from look(command in said.completion[""], f"the command {command}", "completion")
         for name in ("README.md", "docs/command.md"):
-            row = f"| `{verb}` |" in said.docs[name]
-            yield from look(row, f"the verb {verb}", name)
+            row = f"| `{command}` |" in said.docs[name]
+            yield from look(row, f"the command {command}", name)
     for option, takers in declared.options.items():
         word = f"--{option}"
         yield from look(word in said.help[""].split(), word, "splice --help")
         yield from look(item(word).search(said.pages["splice.1"]), word, "splice(1)")
         row = re.search(rf"^\| `{word}[ `]", said.docs["docs/command.md"], re.MULTILINE)
         yield from look(row, word, "docs/command.md")
-        for verb in takers:
-            if verb not in declared.verbs:
-                yield f"{word} is said to go with {verb}, which is no verb"
+        for command in takers:
+            if command not in declared.commands:
+                yield f"{word} is said to go with {command}, which is no command"
                 continue
-            yield from look(item(word).search(said.help[verb]), word, f"splice {verb} --help")
-            page = said.pages.get(f"splice-{verb}.1", "")
-            yield from look(item(word).search(page), word, f"splice-{verb}(1)")
-            yield from look(word in said.completion[f"{verb} --"], word, f"completion of {verb}")
+            yield from look(item(word).search(said.help[command]), word, f"splice {command} --help")
+            page = said.pages.get(f"splice-{command}.1", "")
+            yield from look(item(word).search(page), word, f"splice-{command}(1)")
+            yield from look(word in said.completion[f"{command} --"], word, f"completion of {command}")
     for column in declared.columns:
         yield from look(item(column).search(said.help["list columns"]), f"the column {column}", "splice list columns")
         yield from look(item(column).search(said.pages["splice-job.5"]), f"the column {column}", "splice-job(5)")
@@ -172,8 +172,8 @@ def gaps(declared, said):
         page = re.search(rf"^ +{code} +{re.escape(title)}", said.pages["splice.1"], re.MULTILINE)
         yield from look(page, f"the fault {code}", "splice(1)")
         yield from look(code in said.completion["list faults "], f"the fault {code}", "completion")
-        row = f"| {code} | {title} |" in said.docs["docs/faults.md"]
-        yield from look(row, f"the fault {code}", "docs/faults.md")
+        row = f"| {code} | {title} |" in said.docs["docs/errors.md"]
+        yield from look(row, f"the fault {code}", "docs/errors.md")
     for figure in declared.figures:
         yield from look(item(figure).search(said.pages["splice-tables.5"]), f"the figure {figure}", "splice-tables(5)")
 
@@ -258,13 +258,13 @@ GOOD = {
         "README.md": "| `cut` | x |",
         "docs/command.md": "| `cut` | x |\n| `--ledger` | x |",
         "docs/job-files.md": "`name` `rule`",
-        "docs/faults.md": "| 101 | a file | x |",
+        "docs/errors.md": "| 101 | a file | x |",
         "docs/splices/eye.md": "`pin`",
     },
 }
 SOURCES = {
-    "cli/verbs.cpp": 'Verb{"cut", "s", "JOB"',
-    "cli/options.cpp": 'OptionDeclaration{"ledger", "", "rows", "", " cut "};',
+    "cli/declared/commands.cpp": 'Command{"cut", "s", "JOB"',
+    "cli/declared/options.cpp": 'OptionDeclaration{"ledger", "", "rows", "", " cut "};',
     "libsplice/job/line.cpp": 'column_names_in_order{\n"name"};',
     "libsplice/catalogue/figure.cpp": 'figure_words = {"tail"};',
     "libsplice/base/fault.h": "    a = 101,\n",

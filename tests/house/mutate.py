@@ -167,7 +167,7 @@ tail = 22.5
 tucks = 3
 fid = "3 3/4"
 source = "iso-2307, table 3"
-construction = "braid-12"
+construction = "12-strand"
 rows = [ { d = 10, f = 1_000 },
          { d = -12, f = 0.0, note = "7 of them", when = 2024-05-01 } ]
 text = """

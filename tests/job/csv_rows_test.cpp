@@ -12,13 +12,13 @@ namespace {
 
 TEST(CsvRows, ReadsCellsUnderTheirHeadings) {
     const auto job = read_csv("name,rope,length,end_a,end_a.eye\n"
-                              "main halyard,braid-12 HMPE 6 mm,6.4 m,buried-eye,60 mm\n"
+                              "main halyard,12-strand HMPE 6 mm,6.4 m,buried-eye,60 mm\n"
                               "jib sheet,solid-braid polyester 8 mm,9 m,,\n");
     EXPECT_TRUE(job.whole);
     EXPECT_TRUE(job.faults.empty());
     ASSERT_EQ(job.rows.size(), 2U);
     const std::map<std::string, std::string> first{{"name", "main halyard"},
-                                                   {"rope", "braid-12 HMPE 6 mm"},
+                                                   {"rope", "12-strand HMPE 6 mm"},
                                                    {"length", "6.4 m"},
                                                    {"end_a", "buried-eye"},
                                                    {"end_a.eye", "60 mm"}};
@@ -107,7 +107,7 @@ TEST(CsvRows, RefusesTextBeyondTheHeading) {
     EXPECT_EQ(job.rows[1].fault[0].code, Code::too_many_cells);
     EXPECT_EQ(job.rows[1].fault[0].at, csv_place(3, 6));
     EXPECT_EQ(job.rows[1].cells.at("name"), "c");
-    EXPECT_TRUE(job.rows[1].recipe.empty());
+    EXPECT_TRUE(job.rows[1].plan_key.empty());
     ASSERT_EQ(job.rows[2].fault.size(), 1U) << "a column without a heading holds text";
     EXPECT_EQ(job.rows[2].fault[0].at, csv_place(4, 5));
     EXPECT_TRUE(job.rows[3].fault.empty());

@@ -46,7 +46,7 @@ TEST(CsvHeading, NamesTheNearestFieldOfAnEnd) {
 TEST(CsvHeading, ListsTheColumnsWhereNoneIsNear) {
     const auto job = read_csv("name,wavelength of light\n");
     ASSERT_EQ(job.error.size(), 1U);
-    EXPECT_NE(job.error[0].text.find("made_first"), std::string::npos);
+    EXPECT_NE(job.error[0].text.find("first_end"), std::string::npos);
 }
 
 TEST(CsvHeading, TellsEveryFaultInOneRun) {

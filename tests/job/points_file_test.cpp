@@ -1,5 +1,5 @@
 // Points of a route in a file: read in any order of columns, every mistake at its place.
-#include "libsplice/job/points_file.h"
+#include "libsplice/job/route/points_file.h"
 
 #include <gtest/gtest.h>
 

@@ -16,7 +16,7 @@ inline constexpr std::array<std::string_view, 5> known_fields{"eye", "bury", "lo
 struct OwnedRow {
     std::map<std::string, std::string> cells; ///< by column, `end_a.eye` for fields; no blank ones
     std::map<std::string, Place> places;      ///< of the same
-    std::string recipe;
+    std::string plan_key;
     bool has_route_table = false;
     std::vector<Fault> fault; ///< none or one
 };
@@ -43,7 +43,7 @@ inline OwnedRow owned(const JobRow& row) {
     for (const auto& [end, field, cell] : row.line.fields) {
         add((end == End::a ? "end_a." : "end_b.") + std::string(field), cell);
     }
-    own.recipe = std::string(row.line.recipe);
+    own.plan_key = std::string(row.line.plan_key);
     own.has_route_table = row.line.route != nullptr;
     if (row.fault != nullptr) {
         own.fault.push_back(*row.fault);

@@ -13,13 +13,13 @@ using Cells = std::map<std::string, std::string>;
 TEST(TomlJob, ReadsLinesAndDefaults) {
     const auto job = read_toml(R"([defaults]
 boat = "No 1"
-person = false
+carries_person = false
 end_b = { kind = "bowline", loop = "60 mm" }
 
 [[line]]
 name = " main halyard "
 quantity = 2
-bedded = true
+prestretched = true
 end_a = { kind = "buried-eye", eye = "80 mm", pin = "" }
 
 [[line]]
@@ -39,25 +39,25 @@ end_b = { kind = "buried-eye", eye = "60 mm" }
     EXPECT_EQ(job.rows[0].cells, (Cells{{"name", "main halyard"},
                                         {"boat", "No 1"},
                                         {"quantity", "2"},
-                                        {"person", "no"},
-                                        {"bedded", "yes"},
+                                        {"carries_person", "no"},
+                                        {"prestretched", "yes"},
                                         {"end_a", "buried-eye"},
                                         {"end_a.eye", "80 mm"},
                                         {"end_b", "bowline"},
                                         {"end_b.loop", "60 mm"}}));
     EXPECT_EQ(job.rows[1].cells, (Cells{{"name", "sheet"},
                                         {"boat", "No 2"},
-                                        {"person", "no"},
+                                        {"carries_person", "no"},
                                         {"end_b", "whipped"},
                                         {"tolerance", "1.5"}}));
-    EXPECT_EQ(
-        job.rows[2].cells,
-        (Cells{
-            {"name", "strop"}, {"person", "no"}, {"end_b", "buried-eye"}, {"end_b.eye", "60 mm"}}));
+    EXPECT_EQ(job.rows[2].cells, (Cells{{"name", "strop"},
+                                        {"carries_person", "no"},
+                                        {"end_b", "buried-eye"},
+                                        {"end_b.eye", "60 mm"}}));
     EXPECT_EQ(job.rows[0].places.at("end_a.eye").line, 10U);
     EXPECT_EQ(job.rows[1].places.at("boat").file, "job.toml");
     EXPECT_EQ(job.rows[1].places.at("boat").line, 14U);
-    EXPECT_EQ(job.rows[1].places.at("person").line, 3U);
+    EXPECT_EQ(job.rows[1].places.at("carries_person").line, 3U);
 }
 
 TEST(TomlJob, JoinsLists) {
@@ -65,7 +65,7 @@ TEST(TomlJob, JoinsLists) {
                                "strip = \"1 m\"\nsleeve = []\n");
     ASSERT_EQ(job.rows.size(), 1U);
     EXPECT_EQ(job.rows[0].cells,
-              (Cells{{"name", "a"}, {"thread", "ball, ring"}, {"strip", "1 m"}}));
+              (Cells{{"name", "a"}, {"fit_first", "ball, ring"}, {"strip", "1 m"}}));
 }
 
 TEST(TomlJob, KeepsARouteAsATable) {
@@ -87,8 +87,8 @@ name = "no route"
     ASSERT_EQ(job.rows.size(), 4U);
     EXPECT_TRUE(job.rows[0].has_route_table);
     EXPECT_EQ(job.rows[0].cells.count("length"), 0U) << "a route stands against a default length";
-    EXPECT_EQ(job.rows[0].recipe, job.rows[1].recipe);
-    EXPECT_NE(job.rows[0].recipe, job.rows[2].recipe);
+    EXPECT_EQ(job.rows[0].plan_key, job.rows[1].plan_key);
+    EXPECT_NE(job.rows[0].plan_key, job.rows[2].plan_key);
     EXPECT_FALSE(job.rows[3].has_route_table);
     EXPECT_EQ(job.rows[3].cells.at("length"), "3 m");
 }
@@ -156,25 +156,25 @@ TEST(TomlJob, RefusesALineWithTextThatCannotBeUsed) {
 }
 
 TEST(BothJobs, MeanTheSame) {
-    const auto csv =
-        read_csv("name,boat,rope,length,fit,end_a,end_a.eye,end_b,end_b.loop,person\n"
-                 "a,No 1,braid-12 HMPE 6 mm,6.4 m,trim,buried-eye,60 mm,bowline,8 cm,yes\n");
+    const auto csv = read_csv(
+        "name,boat,rope,length,fit,end_a,end_a.eye,end_b,end_b.loop,carries_person\n"
+        "a,No 1,12-strand HMPE 6 mm,6.4 m,trim-aboard,buried-eye,60 mm,bowline,8 cm,yes\n");
     const auto toml = read_toml(R"([defaults]
-rope = "braid-12 HMPE 6 mm"
+rope = "12-strand HMPE 6 mm"
 [[line]]
 name = "a"
 boat = "No 1"
 length = "6.4 m"
-person = true
+carries_person = true
 end_b = { kind = "bowline", loop = "8 cm" }
 end_a = { kind = "buried-eye", eye = "60 mm" }
-fit = "trim"
+fit = "trim-aboard"
 )");
     ASSERT_EQ(csv.rows.size(), 1U);
     ASSERT_EQ(toml.rows.size(), 1U);
     EXPECT_EQ(csv.rows[0].cells, toml.rows[0].cells);
-    EXPECT_EQ(csv.rows[0].recipe, toml.rows[0].recipe);
-    EXPECT_FALSE(csv.rows[0].recipe.empty());
+    EXPECT_EQ(csv.rows[0].plan_key, toml.rows[0].plan_key);
+    EXPECT_FALSE(csv.rows[0].plan_key.empty());
 }
 
 } // namespace

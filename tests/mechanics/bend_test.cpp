@@ -1,5 +1,5 @@
 // Wire bent round a pin: the printed points and the curve between them.
-#include "libsplice/mechanics/bend.h"
+#include "libsplice/mechanics/rope/bend.h"
 
 #include <gtest/gtest.h>
 

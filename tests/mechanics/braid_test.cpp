@@ -1,5 +1,5 @@
 // A braid over a buried tail: the take-up formula against figures worked out for it beforehand.
-#include "libsplice/mechanics/braid.h"
+#include "libsplice/mechanics/rope/braid.h"
 
 #include <gtest/gtest.h>
 

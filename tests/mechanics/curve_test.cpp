@@ -1,5 +1,5 @@
 // Chains of points: even spacing, closest approach, and which stretches come near each other.
-#include "libsplice/mechanics/near_strands.h"
+#include "libsplice/mechanics/knots/near_strands.h"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
 // The rule "one size up when the stiff core is given up", against its arithmetic.
-#include "libsplice/mechanics/equal_stretch.h"
+#include "libsplice/mechanics/rope/equal_stretch.h"
 
 #include <gtest/gtest.h>
 

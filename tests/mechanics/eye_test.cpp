@@ -1,5 +1,5 @@
 // The eye as a teardrop: geometry worked out beforehand, its inverse and its limits.
-#include "libsplice/mechanics/eye.h"
+#include "libsplice/mechanics/rope/eye.h"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
 // The grip of a braid on a buried tail against figures worked out for it beforehand.
-#include "libsplice/mechanics/grip.h"
+#include "libsplice/mechanics/rope/grip.h"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
 // Turns and clove hitches against figures worked out for them beforehand.
-#include "libsplice/mechanics/hitch.h"
+#include "libsplice/mechanics/rope/hitch.h"
 
 #include <gtest/gtest.h>
 

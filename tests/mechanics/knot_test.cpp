@@ -1,8 +1,8 @@
 // Tight knots against print, against each other, and from curves that were drawn for the test.
-#include "libsplice/mechanics/knot_determinant.h"
-#include "libsplice/mechanics/knot_shapes.h"
-#include "libsplice/mechanics/loose_knot.h"
-#include "libsplice/mechanics/tighten.h"
+#include "libsplice/mechanics/knots/knot_determinant.h"
+#include "libsplice/mechanics/knots/knot_shapes.h"
+#include "libsplice/mechanics/knots/loose_knot.h"
+#include "libsplice/mechanics/knots/tighten.h"
 
 #include <gtest/gtest.h>
 

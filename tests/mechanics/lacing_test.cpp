@@ -1,5 +1,5 @@
 // Lacings against figures worked out beforehand, over straight and over curved edges.
-#include "libsplice/mechanics/lacing.h"
+#include "libsplice/mechanics/routes/lacing.h"
 
 #include "tests/mechanics/ways.h"
 

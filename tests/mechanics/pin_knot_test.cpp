@@ -1,7 +1,7 @@
 // Rope drawn up round a rigid pin: against plain geometry, and knots from several starting shapes.
-#include "libsplice/mechanics/knot_determinant.h"
-#include "libsplice/mechanics/pin_shapes.h"
-#include "libsplice/mechanics/tighten_on_pin.h"
+#include "libsplice/mechanics/knots/knot_determinant.h"
+#include "libsplice/mechanics/knots/pin_shapes.h"
+#include "libsplice/mechanics/knots/tighten_on_pin.h"
 
 #include <gtest/gtest.h>
 

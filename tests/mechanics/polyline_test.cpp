@@ -1,5 +1,5 @@
 // Distances, lengths and evenly spaced positions, in the plane and in space.
-#include "libsplice/mechanics/polyline.h"
+#include "libsplice/mechanics/routes/polyline.h"
 
 #include "tests/mechanics/ways.h"
 

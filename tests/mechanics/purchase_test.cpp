@@ -1,5 +1,5 @@
 // Purchases, plain and as rigged, against arithmetic done by hand.
-#include "libsplice/mechanics/purchase.h"
+#include "libsplice/mechanics/routes/purchase.h"
 
 #include "tests/mechanics/ways.h"
 

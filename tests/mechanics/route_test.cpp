@@ -1,5 +1,5 @@
 // A line from point to point round its sheaves, against arithmetic done by hand.
-#include "libsplice/mechanics/route.h"
+#include "libsplice/mechanics/routes/route.h"
 
 #include "tests/mechanics/ways.h"
 

@@ -1,5 +1,5 @@
 // The normal law and limits read as spreads.
-#include "libsplice/mechanics/spread.h"
+#include "libsplice/mechanics/chance/spread.h"
 
 #include <gtest/gtest.h>
 

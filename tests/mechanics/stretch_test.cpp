@@ -1,5 +1,5 @@
 // Load-elongation curves through printed points, and the reference tension.
-#include "libsplice/mechanics/stretch.h"
+#include "libsplice/mechanics/rope/stretch.h"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
 // Pairs dropped from a tail: where, what is left, and the steps in the host's diameter.
-#include "libsplice/mechanics/taper.h"
+#include "libsplice/mechanics/rope/taper.h"
 
 #include <gtest/gtest.h>
 

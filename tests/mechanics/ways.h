@@ -1,8 +1,8 @@
 // Shared by the tests of ways: positions in millimetres, and the answer or the fault of a way.
 #pragma once
 
-#include "libsplice/mechanics/polyline.h"
-#include "libsplice/mechanics/way.h"
+#include "libsplice/mechanics/routes/polyline.h"
+#include "libsplice/mechanics/routes/way.h"
 
 #include <gtest/gtest.h>
 
@@ -45,7 +45,7 @@ void expect_fault(const OrWayFault<T>& way, WayError error, std::size_t where, d
 /// Numbers drawn one after another, the same on every machine and in every run.
 class Draw {
   public:
-    /// Between `least` and `most`.
+    /// Between `at-least` and `most`.
     double operator()(double least, double most) {
         return least + (most - least) * static_cast<double>(numbers_()) / 4294967295.0;
     }

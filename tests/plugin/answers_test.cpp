@@ -4,7 +4,7 @@
 namespace libsplice::testing {
 namespace {
 
-constexpr std::string_view rope = "braid-12 HMPE 5 mm";
+constexpr std::string_view rope = "12-strand HMPE 5 mm";
 
 struct Answer {
     int does; ///< as unruly.c numbers it

@@ -48,7 +48,7 @@ def check_lists():
     expect("text", run("list", "plug-ins", *WIRE).stdout.splitlines()[0], "tucked-wire")
     kinds = {kind["name"]: kind for kind in answer("list", "kinds", *BRAID)}
     fields = {field["name"]: field for field in kinds["tucked-braid-eye"]["fields"]}
-    expect("constructions", kinds["tucked-braid-eye"]["constructions"], ["braid-12"])
+    expect("constructions", kinds["tucked-braid-eye"]["constructions"], ["12-strand"])
     expect("choices", fields["after"]["choices"], ["merry", "ner"])
     expect("a source", "en-564-maker-page" in [one["key"] for one in answer("list", "sources", *BRAID)], True)
     expect("a rope", "accessory-cord-4-mm" in [one["id"] for one in answer("list", "ropes", *BRAID)], True)
@@ -97,13 +97,13 @@ def check_cut():
 
 
 def check_faults():
-    job = "name,rope,length,end_a,end_a.does\ngood,laid-3 manila 6 mm,2 m,unruly-end,0\nbad,laid-3 manila 6 mm,2 m,unruly-end,1\n"
+    job = "name,rope,length,end_a,end_a.does\ngood,3-strand manila 6 mm,2 m,unruly-end,0\nbad,3-strand manila 6 mm,2 m,unruly-end,1\n"
     pieces = answer("cut", "-", *UNRULY, status=1, text=job)["pieces"]
     expect("row faults", [piece["fault"] and piece["fault"]["code"] for piece in pieces], [None, 613])
     with tempfile.TemporaryDirectory() as folder:
         text = Path(folder) / "text.so"
         text.write_text("no library\n")
-        for words in (["list", "kinds"], ["check"], ["cut", "-"], ["end", "bowline", "--rope", "laid-3 manila 6 mm"]):
+        for words in (["list", "kinds"], ["check"], ["cut", "-"], ["end", "bowline", "--rope", "3-strand manila 6 mm"]):
             said = run(*words, "--plug-in", str(text), *WIRE, status=3, text="name,rope,length\n").stderr
             expect("a text file", f"{text}: error 601: " in said, True)
     said = run("list", "kinds", *WIRE, *WIRE, status=3).stderr

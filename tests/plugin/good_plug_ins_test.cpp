@@ -58,7 +58,7 @@ TEST(TuckedWireEye, ItsFieldsAreBoundAsOurs) {
         work_out(book, "tucked-wire-eye", "wire galvanised-steel 1/8 in", {{"eye", "40 mm"}});
     ASSERT_FALSE(missing);
     EXPECT_EQ(missing.error().code, Code::field_missing);
-    const auto rope = work_out(book, "tucked-wire-eye", "laid-3 manila 10 mm", {});
+    const auto rope = work_out(book, "tucked-wire-eye", "3-strand manila 10 mm", {});
     ASSERT_FALSE(rope);
     EXPECT_EQ(rope.error().code, Code::wrong_construction);
 }
@@ -69,9 +69,9 @@ TEST(TuckedWireEye, ItsFieldsAreBoundAsOurs) {
 // Tail by 7 circumferences: 70 pi = 219.911486; by one full fid: 210. Shears cost 2 mm.
 TEST(TuckedBraidEye, FollowsEitherRule) {
     const Book book = book_with({"tucked-braid-eye"});
-    const auto longer = work_out(book, "tucked-braid-eye", "braid-12 polyester 10 mm",
+    const auto longer = work_out(book, "tucked-braid-eye", "12-strand polyester 10 mm",
                                  {{"eye", "60 mm"}, {"pin", "20 mm"}});
-    const auto shorter = work_out(book, "tucked-braid-eye", "braid-12 polyester 10 mm",
+    const auto shorter = work_out(book, "tucked-braid-eye", "12-strand polyester 10 mm",
                                   {{"eye", "60 mm"}, {"pin", "20 mm"}, {"after", "ner"}});
     ASSERT_TRUE(longer && shorter);
     constexpr double micrometre = 1e3;
@@ -86,7 +86,7 @@ TEST(TuckedBraidEye, FollowsEitherRule) {
 
 TEST(TuckedBraidEye, HmpeIsRefusedForAPerson) {
     const Book book = book_with({"tucked-braid-eye"});
-    const auto end = work_out(book, "tucked-braid-eye", "braid-12 HMPE 10 mm", {{"pin", "20 mm"}});
+    const auto end = work_out(book, "tucked-braid-eye", "12-strand HMPE 10 mm", {{"pin", "20 mm"}});
     ASSERT_TRUE(end);
     ASSERT_EQ(end->cautions.size(), 1U);
     EXPECT_EQ(end->cautions[0].weight, Caution::Weight::refused_for_person);
@@ -105,7 +105,7 @@ TEST(TuckedBraidEye, BringsRopesWithTheirSources) {
 TEST(OldLayout, StillWorks) {
     const Book book = book_with({"old-layout", "tucked-braid-eye"});
     const auto end =
-        work_out(book, "old-end-2", "laid-3 manila 6 mm", {{"turns", "3"}, {"tail", "50 mm"}});
+        work_out(book, "old-end-2", "3-strand manila 6 mm", {{"turns", "3"}, {"tail", "50 mm"}});
     ASSERT_TRUE(end) << end.error().text;
     EXPECT_EQ(end->total(), mm(3 * 60 + 50 + 2));
     EXPECT_EQ(end->standing_mark, end->total());

@@ -22,7 +22,7 @@ const std::vector<Misbehaviour> misbehaviours{
     {4, Code::plug_in_text, "name is null"},
     {5, Code::plug_in_text, "not UTF-8 from byte 21"},
     {6, Code::plug_in_declaration, "\"tail\" has its bounds upside-down"},
-    {7, Code::plug_in_declaration, "\"braid-13\"; did you mean \"braid-12\"?"},
+    {7, Code::plug_in_declaration, "\"braid-13\"; did you mean \"12-strand\"?"},
     {8, Code::plug_in_declaration, "17 fields"},
     {9, Code::plug_in_kind_exists, "\"bowline\" exists already"},
     {10, Code::plug_in_function_missing, "splice.allowance/1"},
@@ -43,7 +43,7 @@ const std::vector<Misbehaviour> misbehaviours{
     {25, Code::plug_in_declaration, "choice without words"},
     {26, Code::plug_in_text, "\"Shop Eye\""},
     {27, Code::plug_in_tables, "line 2"},
-    {28, Code::plug_in_tables, "\"laid-3-manila-5-mm\" is known already"},
+    {28, Code::plug_in_tables, "\"3-strand-manila-5-mm\" is known already"},
 };
 
 TEST(Loading, EveryMisbehaviourEndsInItsOwnFault) {

@@ -40,7 +40,7 @@ static const longer_field fields[] = {
      0},
 };
 
-static const char* const constructions[] = {WRONG(7, "braid-13", "braid-12")};
+static const char* const constructions[] = {WRONG(7, "braid-13", "12-strand")};
 static const char* const items[] = {WRONG(16, "cutting loss", "tail")};
 static const char* const marks[] = {"far throat"};
 static const char* const values[] = {"tail_m"};
@@ -86,7 +86,7 @@ static const splice_plugin_functions functions[] = {
 static const char ropes[] = "[[rope]]\n"
                             "id = \"" ROPE "\"\n"
                             "title = \"cord of a shop\"\n"
-                            "construction = \"braid-12\"\n"
+                            "construction = \"12-strand\"\n"
                             "fibre = \"nylon\"\n"
                             "diameter = \"3 mm\"\n";
 

@@ -1,4 +1,4 @@
-// Plans of random jobs add up to the nanometre, whatever the aim.
+// Plans of random jobs add up to the nanometre, whatever the objective.
 #include "libsplice/reel/plan.h"
 
 #include <gtest/gtest.h>
@@ -18,8 +18,8 @@ ReelQuestion random_question(std::uint32_t seed) {
         return tenth * static_cast<Nanometres>(lowest + random() % (highest - lowest + 1));
     };
     ReelQuestion question;
-    question.kerf = random() % 2 == 0 ? 0 : tenths(1, 100);
-    question.aim = static_cast<Aim>(seed % 3);
+    question.cut_loss = random() % 2 == 0 ? 0 : tenths(1, 100);
+    question.objective = static_cast<Objective>(seed % 3);
     const std::vector<std::string> ropes{"a", "b", "c"};
     const std::vector<std::string> words{"", "", "red", "blue"};
     for (unsigned i = 0; i < 3 + random() % 20; ++i) {
@@ -73,16 +73,16 @@ void expect_balance(const ReelQuestion& question, const ReelPlan& plan) {
                         demand.colour == stock.colour);
             placed[piece.demand] += cut.times;
             out[stock.rope] += demand.length * cut.times;
-            at += demand.length + question.kerf;
+            at += demand.length + question.cut_loss;
         }
-        const Nanometres end = cut.pieces.empty() ? 0 : at - question.kerf;
+        const Nanometres end = cut.pieces.empty() ? 0 : at - question.cut_loss;
         EXPECT_LE(end, cut.length);
         EXPECT_EQ(end + cut.left +
-                      std::min(cut.pieces.empty() ? 0 : question.kerf, cut.length - end),
+                      std::min(cut.pieces.empty() ? 0 : question.cut_loss, cut.length - end),
                   cut.length);
         EXPECT_EQ(cut.left_is == LeftIs::offcut, cut.left > 0 && cut.left >= stock.usable);
         in[stock.rope] += cut.length * cut.times;
-        out[stock.rope] += (cut.kerf + cut.left) * cut.times;
+        out[stock.rope] += (cut.cut_loss + cut.left) * cut.times;
     }
     EXPECT_EQ(in, out);
     for (const Unplaced& unplaced : plan.unplaced) {
@@ -93,8 +93,8 @@ void expect_balance(const ReelQuestion& question, const ReelPlan& plan) {
         EXPECT_EQ(placed[i], question.demands[i].count);
     }
     for (const RopeLedger& ledger : plan.ledger) {
-        EXPECT_EQ(ledger.shelf + ledger.ordered,
-                  ledger.pieces + ledger.kerf + ledger.offcuts + ledger.waste);
+        EXPECT_EQ(ledger.stock + ledger.ordered,
+                  ledger.pieces + ledger.cut_loss + ledger.offcuts + ledger.waste);
     }
     EXPECT_LE(plan.bound, plan.value);
 }

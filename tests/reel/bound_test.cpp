@@ -1,5 +1,5 @@
 // The safe bound against numbers worked by hand, and against the best there is.
-#include "libsplice/reel/safe_bound.h"
+#include "libsplice/reel/solver/safe_bound.h"
 
 #include "tests/reel/brute_force.h"
 
@@ -69,7 +69,7 @@ class BoundTrial : public testing::TestWithParam<std::uint32_t> {};
 TEST_P(BoundTrial, NoPricesGiveABoundOverTheBest) {
     std::minstd_rand random(GetParam());
     StockProblem problem;
-    problem.kerf = static_cast<Nanometres>(random() % 3);
+    problem.cut_loss = static_cast<Nanometres>(random() % 3);
     problem.stocks.push_back({.length = 20, .each = {static_cast<Amount>(3 + random() % 4)}});
     problem.stocks.push_back(
         {.length = 13, .available = 2, .each = {static_cast<Amount>(random() % 4)}});
@@ -91,7 +91,7 @@ TEST_P(BoundTrial, NoPricesGiveABoundOverTheBest) {
                     const Nanometres rope = a * problem.items[0].length +
                                             b * problem.items[1].length +
                                             c * problem.items[2].length;
-                    if (rope + std::max<std::int64_t>(0, a + b + c - 1) * problem.kerf <=
+                    if (rope + std::max<std::int64_t>(0, a + b + c - 1) * problem.cut_loss <=
                         stock.length) {
                         most = std::max(most, a * prices[0] + b * prices[1] + c * prices[2]);
                     }

@@ -63,7 +63,7 @@ class BruteForce {
         const bool allowed =
             problem_.items[item].allowed.empty() || problem_.items[item].allowed[opened.stock];
         return allowed &&
-               opened.pieces + problem_.items[item].length + opened.count * problem_.kerf <=
+               opened.pieces + problem_.items[item].length + opened.count * problem_.cut_loss <=
                    problem_.stocks[opened.stock].length;
     }
 
@@ -77,8 +77,8 @@ class BruteForce {
         for (const Opened& opened : opened_) {
             const Stock& stock = problem_.stocks[opened.stock];
             const Nanometres rest =
-                stock.length - opened.pieces - (opened.count - 1) * problem_.kerf;
-            const Nanometres left = rest > problem_.kerf ? rest - problem_.kerf : 0;
+                stock.length - opened.pieces - (opened.count - 1) * problem_.cut_loss;
+            const Nanometres left = rest > problem_.cut_loss ? rest - problem_.cut_loss : 0;
             for (std::size_t g = 0; g < most_goals; ++g) {
                 sum[g] += stock.each[g] + (stock.waste[g] && left < stock.usable ? left : 0);
             }

@@ -1,7 +1,7 @@
 // Every plan of a tiny problem, one piece after the other: slow, and written apart from the search.
 #pragma once
 
-#include "libsplice/reel/stock_problem.h"
+#include "libsplice/reel/solver/stock_problem.h"
 
 #include <optional>
 

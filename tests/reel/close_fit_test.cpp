@@ -1,6 +1,6 @@
 // Close fitting against plans that are known from how their pieces were made.
-#include "libsplice/reel/close_fit.h"
-#include "libsplice/reel/stock_numbers.h"
+#include "libsplice/reel/solver/close_fit.h"
+#include "libsplice/reel/solver/stock_numbers.h"
 
 #include <gtest/gtest.h>
 
@@ -13,9 +13,9 @@ namespace {
 
 using namespace libsplice;
 
-/// Stock that was cut up into pieces without any waste, at a price of its length. Without kerf
-/// nothing costs less than that stock, however much there is; with kerf there is no more of it, and
-/// so all is needed.
+/// Stock that was cut up into pieces without any waste, at a price of its length. Without cut_loss
+/// nothing costs less than that stock, however much there is; with cut_loss there is no more of it,
+/// and so all is needed.
 struct Planted {
     StockProblem problem;
     std::vector<std::int64_t> stocks;
@@ -24,7 +24,7 @@ struct Planted {
 Planted planted(std::uint32_t seed, int reels) {
     std::minstd_rand random(seed);
     Planted made;
-    made.problem.kerf = seed % 2 == 0 ? 0 : static_cast<Nanometres>(1 + random() % 4);
+    made.problem.cut_loss = seed % 2 == 0 ? 0 : static_cast<Nanometres>(1 + random() % 4);
     const std::vector<Nanometres> lengths{1'000, 700, 450};
     for (const Nanometres length : lengths) {
         made.problem.stocks.push_back({.length = length, .each = {length}, .usable = 1});
@@ -37,11 +37,11 @@ Planted planted(std::uint32_t seed, int reels) {
         for (int cuts = 1 + static_cast<int>(random() % 4); cuts > 0 && rest > 250; --cuts) {
             const auto piece = static_cast<Nanometres>(40 + random() % 150);
             made.problem.items.push_back({piece, 1, {}, {}});
-            rest -= piece + made.problem.kerf;
+            rest -= piece + made.problem.cut_loss;
         }
         made.problem.items.push_back({rest, 1, {}, {}});
     }
-    for (std::size_t s = 0; s < lengths.size() && made.problem.kerf > 0; ++s) {
+    for (std::size_t s = 0; s < lengths.size() && made.problem.cut_loss > 0; ++s) {
         made.problem.stocks[s].available = made.stocks[s];
     }
     return made;
@@ -75,9 +75,9 @@ std::vector<std::int64_t> used(const StockProblem& problem, const StockPlan& pla
 
 void expect_no_stock_overfilled(const StockProblem& problem, const StockPlan& plan) {
     for (const Pattern& pattern : plan.patterns) {
-        Nanometres rope = -problem.kerf;
+        Nanometres rope = -problem.cut_loss;
         for (const Take& take : pattern.takes) {
-            rope += (problem.items[take.item].length + problem.kerf) * take.count;
+            rope += (problem.items[take.item].length + problem.cut_loss) * take.count;
             EXPECT_TRUE(problem.items[take.item].may_come_from(pattern.stock));
         }
         EXPECT_LE(rope, problem.stocks[pattern.stock].length);
@@ -172,7 +172,7 @@ TEST(CloseFit, APieceComesOnlyFromStockThatIsAllowed) {
 TEST(CloseFit, LengthsToTheNanometreAreCutWithinTheirStock) {
     std::minstd_rand random;
     StockProblem problem;
-    problem.kerf = 3'000'001;
+    problem.cut_loss = 3'000'001;
     problem.stocks.push_back({.length = 200'000'000'003, .each = {1}, .usable = 1});
     for (int i = 0; i < 60; ++i) {
         problem.items.push_back(
@@ -180,7 +180,7 @@ TEST(CloseFit, LengthsToTheNanometreAreCutWithinTheirStock) {
     }
     Nanometres rope = 0;
     for (const StockItem& item : problem.items) {
-        rope += item.length + problem.kerf;
+        rope += item.length + problem.cut_loss;
     }
     const auto plan = first_found(problem, {rope / problem.stocks[0].length + 2}, 1);
     ASSERT_TRUE(plan);

@@ -54,34 +54,34 @@ Code only_fault(const ReelPlan& plan) {
     return plan.unplaced.empty() ? Code::rope_unbalanced : plan.unplaced[0].fault.code;
 }
 
-// --- Kerf ------------------------------------------------------------------------------------
+// --- CutLoss ------------------------------------------------------------------------------------
 
 // 3 pieces of 2 m with 10 mm between them need 6.02 m, and no cut after the last.
-TEST(Kerf, ItFallsBetweenPieces) {
+TEST(CutLoss, ItFallsBetweenPieces) {
     auto asked = question({pieces(2 * m, 3)}, {reel("r", 6 * m + 20 * mm)});
-    asked.kerf = 10 * mm;
+    asked.cut_loss = 10 * mm;
     const ReelPlan made = plan(asked);
     ASSERT_EQ(made.cuts.size(), 1U);
-    EXPECT_EQ(made.cuts[0].kerf, 20 * mm);
+    EXPECT_EQ(made.cuts[0].cut_loss, 20 * mm);
     EXPECT_EQ(made.cuts[0].left, 0);
     EXPECT_EQ(made.cuts[0].left_is, LeftIs::nothing);
     EXPECT_EQ(made.cuts[0].pieces[2].at, 4 * m + 20 * mm);
 }
 
-TEST(Kerf, AMillimetreLessIsTooShort) {
+TEST(CutLoss, AMillimetreLessIsTooShort) {
     auto asked = question({pieces(2 * m, 3)}, {reel("r", 6 * m + 19 * mm)});
-    asked.kerf = 10 * mm;
-    EXPECT_EQ(only_fault(plan(asked)), Code::shelf_runs_out);
+    asked.cut_loss = 10 * mm;
+    EXPECT_EQ(only_fault(plan(asked)), Code::stock_runs_out);
 }
 
 // With 4 mm over, the cut behind the last piece takes just these; with 1.5 m over, 10 mm of them.
-TEST(Kerf, WhatIsLeftPaysForTheLastCut) {
+TEST(CutLoss, WhatIsLeftPaysForTheLastCut) {
     auto asked = question({pieces(2 * m, 3)}, {reel("r", 6 * m + 24 * mm)});
-    asked.kerf = 10 * mm;
-    EXPECT_EQ(plan(asked).cuts[0].kerf, 24 * mm);
+    asked.cut_loss = 10 * mm;
+    EXPECT_EQ(plan(asked).cuts[0].cut_loss, 24 * mm);
     asked.stock = {reel("r", 6 * m + 20 * mm + 1'500 * mm)};
     const ReelPlan made = plan(asked);
-    EXPECT_EQ(made.cuts[0].kerf, 30 * mm);
+    EXPECT_EQ(made.cuts[0].cut_loss, 30 * mm);
     EXPECT_EQ(made.cuts[0].left, 1'490 * mm);
     EXPECT_EQ(made.cuts[0].left_is, LeftIs::offcut);
 }
@@ -161,7 +161,7 @@ TEST(Colours, ALineGetsItsColourOrRopeOfWhichNoneIsKnown) {
     auto asked = question({pieces(4 * m, 2)}, {reel("r", 20 * m)});
     asked.demands[0].colour = "red";
     asked.stock[0].colour = "blue";
-    EXPECT_EQ(only_fault(plan(asked)), Code::shelf_runs_out);
+    EXPECT_EQ(only_fault(plan(asked)), Code::stock_runs_out);
     asked.stock[0].colour = "";
     EXPECT_TRUE(plan(asked).unplaced.empty());
 }
@@ -176,10 +176,10 @@ TEST(Unplaced, APieceLongerThanAnyReelIsNamed) {
     EXPECT_NE(made.unplaced[0].fault.text.find("30 m"), std::string::npos);
 }
 
-TEST(Unplaced, ARopeThatIsNotOnTheShelfIsNamed) {
+TEST(Unplaced, ARopeThatIsNotOnTheStockIsNamed) {
     auto asked = question({pieces(4 * m, 2)}, {reel("r", 20 * m)});
     asked.demands[0].rope = "b";
-    EXPECT_EQ(only_fault(plan(asked)), Code::rope_not_on_shelf);
+    EXPECT_EQ(only_fault(plan(asked)), Code::rope_not_on_stock);
 }
 
 // 5 of 4 m from 10 m and 6 m: three fit.
@@ -261,15 +261,15 @@ TEST(Orders, AMinimumThatIsNotWorthItIsNotOrdered) {
 TEST(Aims, EachMakesSomethingElseSmall) {
     auto asked = question({pieces(4 * m, 2)}, {reel("r", 9'500 * mm), reel("o", 4'500 * mm, 2)});
     asked.stock[1].kind = StockKind::offcut;
-    asked.aim = Aim::waste;
+    asked.objective = Objective::waste;
     ReelPlan made = plan(asked);
     EXPECT_EQ(made.value, 0);
     EXPECT_EQ(made.cuts[0].stock, 0U);
-    asked.aim = Aim::fewest_reels;
+    asked.objective = Objective::new_reels;
     made = plan(asked);
     EXPECT_EQ(made.value, 0);
     EXPECT_EQ(made.cuts[0].stock, 1U);
-    asked.aim = Aim::cost;
+    asked.objective = Objective::cost;
     made = plan(asked);
     EXPECT_EQ(made.value, 4'500'000); // two offcuts at half of 4.5
     EXPECT_EQ(made.cuts[0].stock, 1U);

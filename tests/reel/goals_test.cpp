@@ -1,7 +1,7 @@
 // Goals in their order, against every plan there is.
-#include "libsplice/reel/column_pool.h"
-#include "libsplice/reel/first_fit.h"
-#include "libsplice/reel/goal_search.h"
+#include "libsplice/reel/solver/column_pool.h"
+#include "libsplice/reel/solver/first_fit.h"
+#include "libsplice/reel/solver/goal_search.h"
 
 #include "tests/reel/brute_force.h"
 
@@ -21,7 +21,7 @@ StockProblem tiny_problem(std::uint32_t seed) {
                static_cast<Amount>(random() % static_cast<unsigned>(highest - lowest + 1));
     };
     StockProblem problem;
-    problem.kerf = number(0, 2);
+    problem.cut_loss = number(0, 2);
     problem.goals = 3;
     for (Amount s = 0; s < number(2, 3); ++s) {
         Stock stock{.length = number(9, 30), .available = number(1, 3)};

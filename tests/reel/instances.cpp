@@ -92,7 +92,7 @@ std::vector<Instance> planted(const std::string& folder) {
         if (row[6] != "INFEASIBLE") {
             instance.optimum = std::stoll(row[6]);
         }
-        instance.problem.kerf = std::stoll(row[4]) * per_unit;
+        instance.problem.cut_loss = std::stoll(row[4]) * per_unit;
         std::ifstream file(folder + "/planted/" + row[0] + ".txt");
         std::size_t count = 0;
         file >> count;

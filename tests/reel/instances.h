@@ -1,7 +1,7 @@
 // The published and the planted instances of tests/published/cutting-stock.
 #pragma once
 
-#include "libsplice/reel/stock_problem.h"
+#include "libsplice/reel/solver/stock_problem.h"
 
 #include <optional>
 #include <string>

@@ -1,5 +1,5 @@
 // The knapsack against every filling there is.
-#include "libsplice/reel/knapsack.h"
+#include "libsplice/reel/solver/knapsack.h"
 
 #include <gtest/gtest.h>
 

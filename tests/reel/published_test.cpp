@@ -1,6 +1,6 @@
 // The published instances and those that were made with a known optimum. What takes its time to
 // prove is in the table of docs/reels.md (tests/bench/bench_reel_table.cpp).
-#include "libsplice/reel/first_fit.h"
+#include "libsplice/reel/solver/first_fit.h"
 
 #include "tests/reel/instances.h"
 
@@ -19,10 +19,10 @@ void expect_a_plan(const StockProblem& problem, const StockPlan& plan) {
     std::vector<std::int64_t> stocks(problem.stocks.size(), 0);
     for (const Pattern& pattern : plan.patterns) {
         stocks[pattern.stock] += pattern.times;
-        Nanometres rope = -problem.kerf;
+        Nanometres rope = -problem.cut_loss;
         for (const Take& take : pattern.takes) {
             items[take.item] += take.count * pattern.times;
-            rope += (problem.items[take.item].length + problem.kerf) * take.count;
+            rope += (problem.items[take.item].length + problem.cut_loss) * take.count;
         }
         EXPECT_LE(rope, problem.stocks[pattern.stock].length);
     }

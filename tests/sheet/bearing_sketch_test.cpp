@@ -1,5 +1,5 @@
 // The sketch of a made end: its dot stands on the bearing point, in proportion.
-#include "libsplice/sheet/bearing_sketch.h"
+#include "libsplice/sheet/drawing/bearing_sketch.h"
 
 #include "bench.h"
 

@@ -70,9 +70,9 @@ class Bench {
         kind.declaration.name = "hand-eye";
         kind.declaration.title = "an eye made up for a test";
         kind.declaration.datum = "inside of the eye's crown";
-        rope.id = "braid-12 HMPE 5 mm";
+        rope.id = "12-strand HMPE 5 mm";
         rope.title = rope.id;
-        rope.construction = Construction::braid_12;
+        rope.construction = Construction::twelve_strand;
         rope.diameter = millimetres(5.0);
         plan.rope = &rope;
         plan.names = &book.names();
@@ -82,7 +82,7 @@ class Bench {
         }
         plan.fit = Fit::exact;
         plan.tolerance = mm(3);
-        plan.marking_pull = newtons(4.5 * newtons_per_kgf);
+        plan.marking_tension = newtons(4.5 * newtons_per_kgf);
         fill_piece();
     }
 
@@ -136,7 +136,7 @@ class Bench {
         piece.quantity = 2;
         piece.rope = rope.id;
         piece.end_a = piece.end_b = "hand-eye";
-        piece.thread = "ball, ring";
+        piece.fit_first = "ball, ring";
         piece.plan = &plan;
         piece.finished = mm(2000);
         piece.cut = mm(2765);

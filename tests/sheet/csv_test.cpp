@@ -1,5 +1,5 @@
 // CSV of a cut sheet and of one end, to the letter.
-#include "libsplice/sheet/csv_cells.h"
+#include "libsplice/sheet/csv/csv_cells.h"
 
 #include "bench.h"
 
@@ -59,7 +59,7 @@ TEST(CsvSheet, WritesTheColumnsThatWerePromised) {
     EXPECT_EQ(line(text, 0), "name,boat,quantity,rope,finished_m,cut_m,end_a,end_b,"
                              "retained_strength,cautions,fault_code,fault");
     EXPECT_EQ(line(text, 1),
-              "trapeze line,No 1,2,braid-12 HMPE 5 mm,2,2.765,hand-eye,hand-eye,0.9,,,");
+              "trapeze line,No 1,2,12-strand HMPE 5 mm,2,2.765,hand-eye,hand-eye,0.9,,,");
     EXPECT_EQ(line(text, 2), line(text, 1));
     EXPECT_EQ(line(text, 3), "");
 }
@@ -89,7 +89,7 @@ TEST(CsvSheet, ARefusedLineSaysWhy) {
     Bench bench;
     bench.refuse();
     EXPECT_EQ(line(bench.sheet(Format::csv), 1),
-              "trapeze line,No 1,2,braid-12 HMPE 5 mm,2,,hand-eye,hand-eye,,,401,the buries meet");
+              "trapeze line,No 1,2,12-strand HMPE 5 mm,2,,hand-eye,hand-eye,,,401,the buries meet");
     bench.piece.finished.reset();
     EXPECT_NE(line(bench.sheet(Format::csv), 1).find("5 mm,,,hand-eye"), std::string::npos);
 }

@@ -1,6 +1,6 @@
 // The drawing of a piece's ends: marks to one scale, and words for what each span is.
-#include "libsplice/sheet/drawing.h"
-#include "libsplice/sheet/span_look.h"
+#include "libsplice/sheet/drawing/drawing.h"
+#include "libsplice/sheet/drawing/span_look.h"
 
 #include "bench.h"
 

@@ -1,7 +1,7 @@
 // Pages for a browser: whole, and with what a user wrote as plain text.
-#include "libsplice/sheet/html_page.h"
-#include "libsplice/sheet/html_text.h"
-#include "libsplice/sheet/paper.h"
+#include "libsplice/sheet/html/html_page.h"
+#include "libsplice/sheet/html/html_text.h"
+#include "libsplice/sheet/paper/paper.h"
 
 #include "bench.h"
 
@@ -107,7 +107,7 @@ TEST(WallChart, HasALineForThePiece) {
     const std::string page = written(*chart, bench, output, text);
     expect_balanced(page);
     EXPECT_EQ(page.find("<script"), std::string::npos);
-    for (const char* part : {"2.765 m", "2.000 m", "braid-12 HMPE 5 mm", "hand-eye", "No 1"}) {
+    for (const char* part : {"2.765 m", "2.000 m", "12-strand HMPE 5 mm", "hand-eye", "No 1"}) {
         EXPECT_NE(page.find(part), std::string::npos) << part;
     }
 }

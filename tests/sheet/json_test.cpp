@@ -1,5 +1,5 @@
 // JSON of a cut sheet and of one end, read back by a library.
-#include "libsplice/sheet/json_text.h"
+#include "libsplice/sheet/json/json_text.h"
 
 #include "bench.h"
 
@@ -39,17 +39,17 @@ const Keys piece_keys{"name",
                       "fault",
                       "steps",
                       "between_marks_m",
-                      "marking_pull_n",
-                      "bedded",
+                      "marking_tension_n",
+                      "prestretched",
                       "fit",
                       "tolerance_m",
                       "outside_tolerance",
-                      "made_first",
+                      "first_end",
                       "state",
                       "pair",
                       "lot",
                       "colour",
-                      "thread",
+                      "fit_first",
                       "note",
                       "design_factor",
                       "person_rules",
@@ -86,7 +86,7 @@ TEST(JsonSheet, FiguresAreInSiUnitsWhateverIsAskedFor) {
     EXPECT_EQ(piece["check"]["reads_m"], 1.97);
     EXPECT_EQ(piece["tolerance_m"], 0.003);
     EXPECT_EQ(piece["retained_strength"], 0.9);
-    EXPECT_NEAR(piece["marking_pull_n"].get<double>(), 44.13, 0.005); // 4.5 x 9.80665
+    EXPECT_NEAR(piece["marking_tension_n"].get<double>(), 44.13, 0.005); // 4.5 x 9.80665
     EXPECT_TRUE(piece["design_factor"].is_null());
     EXPECT_EQ(piece["steps"]["b"][0], "Lead 300 mm of tail inside, past the far throat at 415 mm.");
 }
@@ -150,11 +150,11 @@ TEST(JsonSheet, ARefusedLineKeepsItsPlace) {
     EXPECT_EQ(Json::parse(bench.sheet(Format::json))["pieces"][0]["fault"]["rule"], "a rule");
 }
 
-TEST(JsonSheet, ASlackOrRelaxedLineHasNoMarkingPull) {
+TEST(JsonSheet, ASlackOrRelaxedLineHasNoMarkingTension) {
     Bench bench;
-    bench.plan.marking_pull = {};
+    bench.plan.marking_tension = {};
     const auto piece = Json::parse(bench.sheet(Format::json))["pieces"][0];
-    EXPECT_TRUE(piece["marking_pull_n"].is_null());
+    EXPECT_TRUE(piece["marking_tension_n"].is_null());
 }
 
 TEST(JsonSheet, ASheetWithoutPiecesIsWhole) {

@@ -1,5 +1,5 @@
 // The small figures: each stays in its room, and no two are alike.
-#include "libsplice/sheet/motif.h"
+#include "libsplice/sheet/drawing/motif.h"
 
 #include <gtest/gtest.h>
 

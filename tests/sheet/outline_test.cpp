@@ -1,5 +1,5 @@
 // Outlines of rope laid straight.
-#include "libsplice/sheet/outline.h"
+#include "libsplice/sheet/drawing/outline.h"
 
 #include <gtest/gtest.h>
 

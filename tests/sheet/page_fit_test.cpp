@@ -1,5 +1,5 @@
 // How large a piece is set on paper: the longer, the smaller, and never too small to read.
-#include "libsplice/sheet/page_fit.h"
+#include "libsplice/sheet/html/page_fit.h"
 
 #include "bench.h"
 

@@ -1,5 +1,5 @@
 // Texts in rows: none lies on another, and none on the post that another hangs from.
-#include "libsplice/sheet/stacking.h"
+#include "libsplice/sheet/drawing/stacking.h"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,6 @@
 // The sheet that is read at the bench: what stands on it, in what order, and how wide it is.
 #include "libsplice/base/text.h"
-#include "libsplice/sheet/fill_text.h"
+#include "libsplice/sheet/panel/fill_text.h"
 
 #include "bench.h"
 
@@ -45,9 +45,9 @@ TEST(TextSheet, FollowsTheOrderOfTheWork) {
         bench.sheet(Format::text),
         {"trapeze line | No 1 | make 2",
          "C U T 2.765 m",
-         "braid-12 HMPE 5 mm",
+         "12-strand HMPE 5 mm",
          "Mark with 4.5 kg on the rope.",
-         "Bedded no",
+         "Prestretched no",
          "5.0 mm in diameter",
          "Finished 2.000 m",
          "exact, 3 mm either way; chance of falling outside 25 %",
@@ -99,7 +99,7 @@ TEST(TextSheet, NothingIsWiderThanThePage) {
     }
     bench.piece.name = one_word;
     bench.piece.boat = greek;
-    bench.piece.thread = bench.piece.note = one_word;
+    bench.piece.fit_first = bench.piece.note = one_word;
     bench.piece.colour = bench.piece.lot = bench.piece.pair = greek;
     bench.piece.cut = mm(123'456'789);
     for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
@@ -140,9 +140,9 @@ TEST(TextSheet, SaysHowToMark) {
     SheetOptions imperial;
     imperial.units = UnitSystem::imperial;
     expect_in_order(bench.sheet(Format::text, imperial), {"Mark with 10 lb on the rope."});
-    bench.plan.marking_pull = {};
+    bench.plan.marking_tension = {};
     expect_in_order(bench.sheet(Format::text), {"Mark relaxed and straight."});
-    bench.plan.marking_basis = MarkingPull::Basis::slack;
+    bench.plan.marking_basis = MarkingTension::Basis::slack;
     expect_in_order(bench.sheet(Format::text), {"Mark slack.", "Lay it slack."});
 }
 
@@ -168,7 +168,7 @@ TEST(TextSheet, ARefusedPieceSaysWhyInTheSamePlace) {
 
 TEST(TextSheet, WithTheOtherEndFirstTheMarksChangeSides) {
     Bench bench;
-    bench.plan.made_first = End::b;
+    bench.plan.first_end = End::b;
     expect_in_order(bench.sheet(Format::text),
                     {"END B, made first", "END A, made last", "bearing point of"});
 }

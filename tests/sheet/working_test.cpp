@@ -1,6 +1,6 @@
 // Every formula of a working gives the length that stands beside it: read from the page and worked
 // out again, for every kind of end.
-#include "libsplice/sheet/working.h"
+#include "libsplice/sheet/panel/working.h"
 
 #include "tests/cut/jobs.h"
 
@@ -129,8 +129,8 @@ bool check_row(const Piece& piece, std::size_t at) {
 
 /// Rows that always have a formula, unless the job itself states them.
 bool needs_formula(const Row& row) {
-    static const std::set<Item> items{Item::stretch,   Item::bedding, Item::eye_legs,
-                                      Item::loop_legs, Item::setting, Item::spare};
+    static const std::set<Item> items{Item::stretch,   Item::first_stretch, Item::eye_legs,
+                                      Item::loop_legs, Item::setting,       Item::spare};
     return items.contains(row.item) && row.source != cited_job;
 }
 
@@ -149,15 +149,15 @@ void check_piece(const Made& made) {
 /// A rope that the kind is made in.
 std::string rope_for(const Kind& kind) {
     constexpr std::array<std::string_view, construction_count> ropes{
-        "laid-3 polyester 10 mm",      "plait-8 nylon 10 mm",      "braid-12 HMPE 5 mm",
+        "3-strand polyester 10 mm",    "8-plait nylon 10 mm",      "12-strand HMPE 5 mm",
         "double-braid polyester 6 mm", "core-dependent HMPE 5 mm", "parallel-core aramid 6 mm",
         "solid-braid polyester 3 mm",  "shock-cord rubber 5 mm",   "wire stainless-steel 1/8 in",
     };
     const auto allowed = [&](Construction construction) {
         return kind.declaration.constructions.allows(construction);
     };
-    if (allowed(Construction::braid_12) && kind.declaration.name != "heat-sealed") {
-        return std::string(ropes[static_cast<std::size_t>(Construction::braid_12)]);
+    if (allowed(Construction::twelve_strand) && kind.declaration.name != "heat-sealed") {
+        return std::string(ropes[static_cast<std::size_t>(Construction::twelve_strand)]);
     }
     for (std::size_t i = 0; i < ropes.size(); ++i) {
         if (allowed(static_cast<Construction>(i))) {
@@ -176,7 +176,7 @@ Line line_for(const Kind& kind) {
     Line line{{"name", std::string(kind.declaration.name)},
               {"rope", rope_for(kind)},
               {"length", "21.7 m"},
-              {"bedded", "no"},
+              {"prestretched", "no"},
               {"end_a", std::string(kind.declaration.name)}};
     for (const FieldDeclaration& field : kind.declaration.fields) {
         const std::string column = "end_a." + std::string(field.name);
@@ -236,7 +236,7 @@ Line end_on(const Line& line, const std::string& kind, const Line& fields = {}) 
 }
 
 TEST(Working, OfBothSidesIsTwiceThatOfOne) {
-    const One loop = cut_one(end_on(plain_line, "endless-loop", {{"bedded", "no"}}));
+    const One loop = cut_one(end_on(plain_line, "endless-loop", {{"prestretched", "no"}}));
     EXPECT_TRUE(working_at(loop.piece(), Item::setting).starts_with("2 x (-s T), s = 2 %, "))
         << working_at(loop.piece(), Item::setting);
     EXPECT_TRUE(working_at(loop.piece(), Item::take_up).starts_with("2 x ((T - P)"));
@@ -252,7 +252,7 @@ TEST(Working, WithoutTheFiguresOfAFormulaCountsDiameters) {
     EXPECT_TRUE(std::regex_match(working, std::regex(R"([0-9.]+ D, D = 8\.0 mm)"))) << working;
     const One thick = cut_one(
         end_on(plain_line, "cover-over-join",
-               {{"rope", "braid-12 HMPE 8 mm"}, {"end_a.side", "thick"}, {"end_a.thin", "4 mm"}}));
+               {{"rope", "12-strand HMPE 8 mm"}, {"end_a.side", "thick"}, {"end_a.thin", "4 mm"}}));
     EXPECT_NE(working_at(thick.piece(), Item::take_up).find(" D, D = 8.0 mm"), std::string::npos);
 }
 

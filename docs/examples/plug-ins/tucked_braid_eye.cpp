@@ -85,7 +85,7 @@ constexpr std::array fields{
                         .also = nullptr},
 };
 
-constexpr std::array<const char*, 1> constructions{"braid-12"};
+constexpr std::array<const char*, 1> constructions{"12-strand"};
 
 enum Item : uint32_t { item_tail, item_eye, item_to_bearing };
 constexpr std::array<const char*, 3> items{"tail", "rope round the eye", "throat to bearing point"};

@@ -88,7 +88,7 @@ typedef struct splice_settings {
     double step_m;  ///< cut lengths are rounded up to it: 1e-9 to 1; 0: 5 mm, for `exact` 1
                     ///< mm
     const char*
-        marking_pull; ///< `reference`, `slack` or a force such as `3 kgf`; null: `reference`
+        marking_tension; ///< `reference`, `slack` or a force such as `3 kgf`; null: `reference`
 } splice_settings;
 
 /// One cell of a line. This record never grows, since arrays are made of it.
@@ -118,7 +118,7 @@ typedef struct splice_piece {
     const char* end_b;
     const char* state;
     const char* pair;
-    const char* thread;
+    const char* fit_first;
     const char* lot;
     const char* colour;
     const char* note;
@@ -128,12 +128,12 @@ typedef struct splice_piece {
     double finished_m;        ///< NaN where it could not be read
     double between_marks_m;   ///< last mark of end a to last mark of end b; NaN if refused
     double check_reads_m;     ///< bearing point of the end made first to the last mark of the other
-                              ///< end's legs, at the marking pull; NaN: no check
-    double marking_pull_n;    ///< NaN: marked slack, or relaxed and straight
+                              ///< end's legs, at the marking tension; NaN: no check
+    double marking_tension_n; ///< NaN: marked slack, or relaxed and straight
     double retained_strength; ///< share of the rope's strength; NaN: no source gives it
     double design_factor;     ///< breaking strength over the stated load; NaN: not known
     double outside_tolerance; ///< chance of it; NaN: no tolerance
-    uint32_t made_first;      ///< SPLICE_END_A or SPLICE_END_B; SPLICE_WHOLE_LINE if refused
+    uint32_t first_end;       ///< SPLICE_END_A or SPLICE_END_B; SPLICE_WHOLE_LINE if refused
     uint32_t row_count;       ///< rows of the ledger; 0 in a refused piece
     uint32_t mark_count;      ///< marks of end a, then of end b, ascending
     uint32_t caution_count;
@@ -226,7 +226,7 @@ typedef struct splice_end_facts {
     uint32_t caution_count;
 } splice_end_facts;
 
-/// Works out one end. `rope` is an id of the tables or a description such as `braid-12 HMPE 5 mm`;
+/// Works out one end. `rope` is an id of the tables or a description such as `12-strand HMPE 5 mm`;
 /// the cells are fields of the kind, and `rule`. Faults: 2xx where kind or rope is not known, 3xx
 /// where the end cannot be made. The book must stay open until the end is closed.
 SPLICE_API splice_status splice_end_open(const splice_book* book, const char* kind,

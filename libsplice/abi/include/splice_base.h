@@ -16,7 +16,7 @@ extern "C" {
 #endif
 
 /// What a call came to: 0, or the code of a fault, which is 100 or more. Codes are promised for
-/// ever; `docs/faults.md` lists them.
+/// ever; `docs/errors.md` lists them.
 typedef int32_t splice_status;
 
 /// What sort of value a field of a kind takes.

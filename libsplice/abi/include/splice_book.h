@@ -75,7 +75,7 @@ typedef struct splice_rope {
     uint32_t generic;            ///< 1: it stands for any rope of its construction, fibre and size
     const char* id;              ///< what a line's `rope` names it by
     const char* title;           ///< for people
-    const char* construction;    ///< such as `braid-12`
+    const char* construction;    ///< such as `12-strand`
     const char* fibre;           ///< of what bears the load
     const char* breaking_source; ///< where `breaking_n` comes from; empty where that is NaN
     double diameter_m;           ///< nominal

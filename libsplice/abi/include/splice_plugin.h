@@ -23,7 +23,7 @@ extern "C" {
  * Lengths are metres, forces newtons, shares of 1. Texts are UTF-8, end in a zero byte and hold no
  * control characters; they live as long as the library is loaded. Nobody frees the other's memory.
  * No C++ exception may leave a plug-in. The host's limits and its faults (6xx) stand in
- * `docs/plug-ins.md` and `docs/faults.md`. */
+ * `docs/plug-ins.md` and `docs/errors.md`. */
 
 /// What a plug-in is built for. The host refuses any other.
 #define SPLICE_PLUGIN_EPOCH 1u
@@ -126,7 +126,7 @@ typedef struct splice_plugin_kind {
     const char* name;                  ///< the trade's term: lower-case letters, digits and hyphens
     const char* title;                 ///< for people, one line
     const char* datum;                 ///< the bearing point that lengths are measured to
-    splice_plugin_texts constructions; ///< `laid-3`, `braid-12` ...; none: all of them
+    splice_plugin_texts constructions; ///< `3-strand`, `12-strand` ...; none: all of them
     uint32_t field_count;
     const splice_plugin_field* fields;
     splice_plugin_texts items;  ///< names of its ledger rows, such as `tail`
@@ -156,7 +156,7 @@ typedef struct splice_plugin_value {
 typedef struct splice_plugin_request {
     uint32_t size;
     uint32_t kind;            ///< index in the plug-in's list
-    const char* construction; ///< `laid-3`, `braid-12` ...
+    const char* construction; ///< `3-strand`, `12-strand` ...
     const char* fibre;        ///< of what bears the load: `HMPE`, `polyester` ...
     uint32_t imperial;        ///< 1: rope sized in inches
     uint32_t field_count;
@@ -266,7 +266,7 @@ typedef struct splice_plugin_sink_1 {
 typedef struct splice_plugin_allowance_1 {
     /// Works one end out: a pure function of its request, called by several threads at once. It
     /// returns 0, or refuses the end: it fills `fault` and returns its code, which is one of the
-    /// 3xx of `docs/faults.md`, or 612. A refusal below a published minimum (307) names its rule.
+    /// 3xx of `docs/errors.md`, or 612. A refusal below a published minimum (307) names its rule.
     splice_status (*work_out)(const splice_plugin_request* request, splice_plugin_answer* answer,
                               const splice_plugin_sink_1* sink, splice_fault* fault);
 } splice_plugin_allowance_1;

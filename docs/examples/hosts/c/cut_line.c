@@ -30,7 +30,7 @@ static int print_piece(const splice_sheet* sheet, splice_fault* fault) {
 static int cut_onto(splice_sheet* sheet, splice_fault* fault) {
     const splice_cell cells[] = {
         {"name", "outhaul"},    {"rope", "demo-b12-hmpe-3"}, {"length", "2.4 m"},
-        {"fit", "trim"},        {"bedded", "yes"},           {"end_a", "buried-eye"},
+        {"fit", "trim-aboard"}, {"prestretched", "yes"},     {"end_a", "buried-eye"},
         {"end_a.eye", "30 mm"}, {"end_a.pin", "6 mm"},
     };
     if (splice_sheet_add_line(sheet, cells, sizeof cells / sizeof cells[0], fault) != 0) {

@@ -19,7 +19,7 @@ class Piece(ctypes.Structure):
     _fields_ = [
         ("size", c_uint32), ("fault_code", c_int32), ("name", c_char_p), ("boat", c_char_p),
         ("rope", c_char_p), ("end_a", c_char_p), ("end_b", c_char_p), ("state", c_char_p),
-        ("pair", c_char_p), ("thread", c_char_p), ("lot", c_char_p), ("colour", c_char_p),
+        ("pair", c_char_p), ("fit_first", c_char_p), ("lot", c_char_p), ("colour", c_char_p),
         ("note", c_char_p), ("quantity", c_int64), ("cut_nm", c_int64), ("cut_m", c_double),
         ("finished_m", c_double),
     ]  # fmt: skip

@@ -6,16 +6,16 @@ INSERT INTO line VALUES
     ('lacing', 'demo-b12-hmpe-3', 3.1, NULL, NULL, NULL);
 
 SELECT name,
-       splice_cut_m('name', name, 'rope', rope, 'length [m]', length_m, 'fit', 'trim',
-                    'bedded', 'yes', 'end_a', end_a, 'end_a.eye [mm]', eye_mm,
+       splice_cut_m('name', name, 'rope', rope, 'length [m]', length_m, 'fit', 'trim-aboard',
+                    'prestretched', 'yes', 'end_a', end_a, 'end_a.eye [mm]', eye_mm,
                     'end_a.pin [mm]', pin_mm) AS cut_m,
-       splice_why_not('name', name, 'rope', rope, 'length [m]', length_m, 'fit', 'trim',
-                      'bedded', 'yes', 'end_a', end_a, 'end_a.eye [mm]', eye_mm,
+       splice_why_not('name', name, 'rope', rope, 'length [m]', length_m, 'fit', 'trim-aboard',
+                      'prestretched', 'yes', 'end_a', end_a, 'end_a.eye [mm]', eye_mm,
                       'end_a.pin [mm]', pin_mm) AS why_not
 FROM line;
 
 SELECT ledger.item, ledger.end, ledger.length_m, ledger.source
-FROM line, splice_ledger('name', name, 'rope', rope, 'length [m]', line.length_m, 'fit', 'trim',
-                         'bedded', 'yes', 'end_a', end_a, 'end_a.eye [mm]', eye_mm,
+FROM line, splice_ledger('name', name, 'rope', rope, 'length [m]', line.length_m, 'fit', 'trim-aboard',
+                         'prestretched', 'yes', 'end_a', end_a, 'end_a.eye [mm]', eye_mm,
                          'end_a.pin [mm]', pin_mm) AS ledger
 WHERE line.name = 'outhaul';

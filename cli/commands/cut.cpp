@@ -1,0 +1,168 @@
+// splice cut, chart and labels: jobs in, one sheet out.
+#include "libsplice/base/text.h"
+#include "libsplice/cut/cutter.h"
+#include "libsplice/job/read_job.h"
+#include "libsplice/sheet/paper/paper.h"
+#include "libsplice/sheet/writer.h"
+
+#include "cli/declared/command.h"
+#include "cli/declared/sheet_options.h"
+#include "cli/messages.h"
+#include "cli/progress.h"
+#include "cli/tables.h"
+
+#include <filesystem>
+#include <functional>
+#include <optional>
+#include <system_error>
+
+namespace libsplice::cli {
+
+namespace {
+
+/// Writes the sheet; its beginning waits for the first piece, so that a job whose heading is
+/// unusable leaves nothing behind.
+class Sheet {
+  public:
+    explicit Sheet(std::unique_ptr<SheetWriter> writer) : writer_(std::move(writer)) {}
+
+    void piece(const Piece& piece) {
+        begin();
+        writer_->piece(piece);
+    }
+    void end(const Counts& counts) {
+        begin();
+        writer_->end(counts);
+    }
+    [[nodiscard]] bool begun() const { return begun_; }
+
+  private:
+    void begin() {
+        if (!begun_) {
+            writer_->begin();
+            begun_ = true;
+        }
+    }
+
+    std::unique_ptr<SheetWriter> writer_;
+    bool begun_ = false;
+};
+
+/// How much of all the jobs has been read; nothing where one has no size, as standard input has
+/// not.
+class ShareRead {
+  public:
+    explicit ShareRead(const std::vector<std::string>& jobs) {
+        for (const std::string& job : jobs) {
+            std::error_code error;
+            const auto size = std::filesystem::file_size(job, error);
+            known_ = known_ && !error;
+            whole_ += error ? 0.0 : static_cast<double>(size);
+        }
+    }
+    /// `input` is read through; the next begins.
+    void add(const Input& input) { before_ += static_cast<double>(input.consumed()); }
+    [[nodiscard]] std::optional<double> with(const Input& input) const {
+        return known_ && whole_ > 0.0
+                   ? std::optional((before_ + static_cast<double>(input.consumed())) / whole_)
+                   : std::nullopt;
+    }
+
+  private:
+    bool known_ = true;
+    double whole_ = 0.0;
+    double before_ = 0.0;
+};
+
+/// Cuts every job in turn; false where a file cannot be used.
+bool cut_jobs(const std::vector<std::string>& jobs, const Book& book, Cutter& cutter, Sheet& sheet,
+              Output& output, FaultSink& faults, Progress& progress) {
+    ShareRead share(jobs);
+    for (const std::string& job : jobs) {
+        auto input = Input::open(job);
+        if (!input) {
+            faults.push(input.error());
+            return false;
+        }
+        const auto read = read_job(*input, book.field_names(), faults, [&](const JobRow& row) {
+            sheet.piece(cutter.cut(row, faults));
+            progress.at(cutter.counts().lines, share.with(*input));
+            return !output.reader_gone();
+        });
+        if (!read) {
+            return false;
+        }
+        share.add(*input);
+    }
+    return true;
+}
+
+using MakeWriter = std::function<std::unique_ptr<SheetWriter>(const Answer&, Output&, const Book&)>;
+
+/// Cuts the jobs of a command line and writes what becomes of them.
+Exit write_jobs(const CommandLine& line, const MakeWriter& make_writer) {
+    const auto answer = read_answer(line);
+    if (!answer) {
+        return wrong_command(answer.error().text);
+    }
+    if (line.words.empty()) {
+        return wrong_command(line.command + " needs a job file; - is standard input");
+    }
+    const auto book = open_book(line);
+    if (!book) {
+        return Exit::unusable_file;
+    }
+    auto output = Output::open(answer->output);
+    if (!output) {
+        say(output.error());
+        return Exit::unusable_file;
+    }
+    Cutter cutter(*book, answer->cut);
+    Sheet sheet(make_writer(*answer, *output, *book));
+    FaultSink faults = printing_sink();
+    Progress progress("cutting", "lines", answer->output);
+    const bool usable = cut_jobs(line.words, *book, cutter, sheet, *output, faults, progress);
+    say_rest(faults);
+    const bool to_file = answer->output != "-";
+    if (!usable && (to_file || !sheet.begun())) {
+        return Exit::unusable_file;
+    }
+    sheet.end(cutter.counts());
+    if (const auto committed = output->commit(); !committed) {
+        say(committed.error());
+        return Exit::unusable_file;
+    }
+    if (!usable) {
+        return Exit::unusable_file;
+    }
+    return cutter.counts().refused == 0 ? Exit::done : Exit::refused;
+}
+
+} // namespace
+
+Exit run_cut(const CommandLine& line) {
+    return write_jobs(line, [](const Answer& answer, Output& output, const Book& book) {
+        return sheet_writer(answer.format, output, book, answer.sheet);
+    });
+}
+
+Exit run_chart(const CommandLine& line) {
+    return write_jobs(line, [](const Answer& answer, Output& output, const Book& /*book*/) {
+        return wall_chart(output, answer.sheet);
+    });
+}
+
+Exit run_labels(const CommandLine& line) {
+    const std::string name = line.value("sheet", std::string(label_sheets().front().name));
+    const LabelSheet* sheet = find_label_sheet(name);
+    if (sheet == nullptr) {
+        return wrong_command("there is no sheet of labels " + in_quotes(name) +
+                             did_you_mean(name, label_sheet_names()) + "; there are " +
+                             listed(label_sheet_names()));
+    }
+    return write_jobs(line, [sheet](const Answer& answer, Output& output, const Book& /*book*/) {
+        return label_sheet(output, answer.sheet, *sheet);
+    });
+}
+
+} // namespace libsplice::cli

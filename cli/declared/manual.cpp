@@ -1,0 +1,204 @@
+#include "cli/declared/manual.h"
+
+#include "libsplice/base/version.h"
+
+#include "cli/declared/help.h"
+#include "cli/declared/roff.h"
+#include "cli/declared/synopsis.h"
+#include "cli/list/listings.h"
+
+#include <algorithm>
+
+namespace libsplice::cli {
+
+namespace {
+
+/// `2026-11-01` of tables whose version is 2026.11: what is made from the same sources is the same.
+std::string date_of(const Book& book) {
+    std::string date = book.catalogue().folders().front().version;
+    std::ranges::replace(date, '.', '-');
+    return std::ranges::count(date, '-') == 1 ? date + "-01" : date;
+}
+
+ManPage begun(const Book& book, std::string_view name, int section, std::string_view summary) {
+    return {name, section, summary, date_of(book), version()};
+}
+
+std::string page_of(const Command& command) {
+    return "splice-" + std::string(command.name);
+}
+
+void option_item(ManPage& page, const OptionDeclaration& option, std::string_view command) {
+    page.item("--" + std::string(option.name), option.argument, meaning_of(option, command));
+}
+
+void exits(ManPage& page) {
+    page.section("EXIT STATUS");
+    for (const ExitMeaning& exit : exit_meanings()) {
+        page.item(std::to_string(static_cast<int>(exit.exit)), "", exit.meaning);
+    }
+}
+
+void entries(ManPage& page, std::string_view listing, const Book& book) {
+    for (const Entry& entry : find_listing(listing)->entries(book)) {
+        page.item(entry.name, "", entry.meaning);
+    }
+}
+
+void see_also(ManPage& page, std::string_view but) {
+    std::string names;
+    const auto add = [&](std::string_view name, std::string_view section) {
+        if (name != but) {
+            names +=
+                (names.empty() ? "" : ", ") + std::string(name) + '(' + std::string(section) + ')';
+        }
+    };
+    add("splice", "1");
+    for (const Command& command : commands()) {
+        add(page_of(command), "1");
+    }
+    add("splice-plug-in", "3");
+    add("splice-job", "5");
+    add("splice-tables", "5");
+    page.section("SEE ALSO");
+    page.paragraph(names);
+}
+
+ManFile command_page(const Book& book) {
+    ManPage page = begun(book, "splice", 1, about_the_command());
+    page.section("SYNOPSIS");
+    page.command("splice", "COMMAND ...");
+    page.section("VERBS");
+    for (const Command& command : commands()) {
+        page.item(command.name, command.synopsis,
+                  std::string(command.summary) + "; see " + page_of(command) + "(1)");
+    }
+    page.section("OPTIONS");
+    for (const OptionDeclaration& option : option_declarations()) {
+        option_item(page, option, {});
+    }
+    exits(page);
+    page.section("ENVIRONMENT");
+    for (const Word& variable : environment_variables()) {
+        page.item(variable.name, "", variable.meaning);
+    }
+    page.section("DIAGNOSTICS");
+    page.paragraph(
+        "Faults are printed on standard error as file:line:column: error CODE: sentence.");
+    entries(page, "faults", book);
+    page.section("EXAMPLES");
+    page.literal(commands().front().example);
+    see_also(page, "splice");
+    return {"splice.1", page.text()};
+}
+
+ManFile verb_page(const Book& book, const Command& command) {
+    ManPage page = begun(book, page_of(command), 1, command.summary);
+    page.section("SYNOPSIS");
+    page.command("splice " + std::string(command.name), command.synopsis);
+    page.section("DESCRIPTION");
+    page.paragraph(command.about);
+    if (command.words != nullptr) {
+        page.paragraph(std::string(first_placeholder(command.synopsis)) + " is one of:");
+        for (const Word& word : command.words()) {
+            page.item(word.name, "", word.meaning);
+        }
+    }
+    page.section("OPTIONS");
+    for (const OptionDeclaration& option : option_declarations()) {
+        if (takes(command.name, option)) {
+            option_item(page, option, command.name);
+        }
+    }
+    exits(page);
+    page.section("EXAMPLES");
+    page.literal(command.example);
+    see_also(page, page_of(command));
+    return {page_of(command) + ".1", page.text()};
+}
+
+void field_items(ManPage& page, std::span<const FieldDeclaration> fields) {
+    for (const FieldDeclaration& field : fields) {
+        page.item(field.name, "", meaning_of(field));
+    }
+}
+
+ManFile job_page(const Book& book, const ManualSources& sources) {
+    ManPage page = begun(book, "splice-job", 5, "job files: the lines to cut");
+    page.raw(sources.job_page);
+    page.section("ALL COLUMNS");
+    entries(page, "columns", book);
+    page.section("FIELDS OF EVERY END");
+    field_items(page, common_fields());
+    page.section("KINDS OF END AND THEIR FIELDS");
+    for (const Kind& kind : book.kinds()) {
+        page.subsection(kind.declaration.name);
+        page.paragraph(about_kind(kind.declaration));
+        field_items(page, kind.declaration.fields);
+    }
+    see_also(page, "splice-job");
+    return {"splice-job.5", page.text()};
+}
+
+/// What the enumeration's remarks say: `    tail,   ///< whole end beyond the throat`.
+std::string remark_on(std::string_view name, std::string_view header) {
+    auto at = header.find("\n    " + std::string(name) + ',');
+    const auto end = at == std::string_view::npos ? at : header.find('\n', at + 1);
+    at = at == std::string_view::npos ? at : header.find("///< ", at);
+    return at < end ? std::string(header.substr(at + 5, end - at - 5)) : std::string();
+}
+
+Result<ManFile> tables_page(const Book& book, const ManualSources& sources) {
+    ManPage page = begun(book, "splice-tables", 5, "tables of ropes, sources and rules");
+    page.raw(sources.tables_page);
+    page.section("FIGURES");
+    for (const auto name : figure_names()) {
+        const std::string meaning = remark_on(name, sources.figure_header);
+        if (meaning.empty()) {
+            return Unexpected(
+                Fault{Code::table_value_wrong,
+                      "the header of the figures says nothing of \"" + std::string(name) + '"'});
+        }
+        page.item(name, "", meaning);
+    }
+    for (const auto& [heading, names] :
+         {std::pair<std::string_view, std::span<const std::string_view>>{"CONSTRUCTIONS",
+                                                                         construction_names()},
+          {"FIBRES", fibre_names()}}) {
+        page.section(heading);
+        std::string words;
+        for (const auto name : names) {
+            words += (words.empty() ? "" : ", ") + std::string(name);
+        }
+        page.paragraph(words);
+    }
+    see_also(page, "splice-tables");
+    return ManFile{"splice-tables.5", page.text()};
+}
+
+ManFile plug_in_page(const Book& book, const ManualSources& sources) {
+    ManPage page = begun(book, "splice-plug-in", 3, "kinds of end and ropes from elsewhere");
+    page.raw(sources.plug_in_page);
+    page.section("THE HEADER");
+    page.literal(sources.plug_in_header);
+    see_also(page, "splice-plug-in");
+    return {"splice-plug-in.3", page.text()};
+}
+
+} // namespace
+
+Result<std::vector<ManFile>> manual(const Book& book, const ManualSources& sources) {
+    std::vector<ManFile> files{command_page(book), job_page(book, sources),
+                               plug_in_page(book, sources)};
+    for (const Command& command : commands()) {
+        files.push_back(verb_page(book, command));
+    }
+    auto tables = tables_page(book, sources);
+    if (!tables) {
+        return Unexpected(tables.error());
+    }
+    files.push_back(*std::move(tables));
+    return files;
+}
+
+} // namespace libsplice::cli

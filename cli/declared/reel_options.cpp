@@ -1,0 +1,76 @@
+#include "cli/declared/reel_options.h"
+
+#include "libsplice/base/text.h"
+#include "libsplice/units/read.h"
+#include "libsplice/units/show.h"
+
+#include "cli/declared/options.h"
+
+#include <algorithm>
+
+namespace libsplice::cli {
+
+namespace {
+
+Result<Nanometres> read_kerf(const std::string& text) {
+    const auto cut_loss = read_length(text);
+    if (!cut_loss) {
+        return wrong_value("cut-loss", text, cut_loss.error().text);
+    }
+    if (cut_loss->length.si() < 0.0 || cut_loss->length > metres(1.0)) {
+        return wrong_value("cut-loss", text, "it must be from 0 to 1 m");
+    }
+    return to_nanometres(cut_loss->length);
+}
+
+} // namespace
+
+Result<ReelOptions> read_reel_options(const CommandLine& line) {
+    ReelOptions options;
+    options.stock = line.value("stock", "");
+    options.commit = line.has("commit");
+    if (options.stock.empty()) {
+        return Unexpected(Fault{Code::not_a_choice, "reel needs a stock: --stock FILE"});
+    }
+    if (options.commit && options.stock == "-") {
+        return Unexpected(
+            Fault{Code::not_a_choice, "--commit needs a stock that is a file, and - is none"});
+    }
+    if (line.has("cut-loss")) {
+        const auto cut_loss = read_kerf(line.value("cut-loss", ""));
+        if (!cut_loss) {
+            return Unexpected(cut_loss.error());
+        }
+        options.cut_loss = *cut_loss;
+    }
+    const std::string objective = line.value("minimise", "cost");
+    const auto names = objective_names();
+    const auto known = std::ranges::find(names, objective);
+    if (known == names.end()) {
+        return wrong_value("minimise", objective,
+                           "it must be one of " + listed(names) + did_you_mean(objective, names));
+    }
+    options.objective = static_cast<Objective>(known - names.begin());
+    const std::string seconds = line.value("seconds", "10");
+    const auto number = read_number(seconds);
+    constexpr double longest = 86'400.0;
+    if (!number || !(*number > 0.0) || *number > longest) {
+        return wrong_value("seconds", seconds, "it must be a number over 0 and up to 86400");
+    }
+    options.seconds = *number;
+    return options;
+}
+
+std::string progress_of(Objective objective, Amount bound, Amount value, double seconds) {
+    const double unit = objective == Objective::cost    ? static_cast<double>(money_unit)
+                        : objective == Objective::waste ? static_cast<double>(nanometres_per_metre)
+                                                        : 1.0;
+    const auto low = static_cast<double>(bound);
+    const auto high = static_cast<double>(value);
+    const double gap = value > bound ? 100.0 * (high - low) / high : 0.0;
+    return "planning reels: bound " + show_number(low / unit, 2) + ", best " +
+           show_number(high / unit, 2) + ", gap " + show_number(gap, 3) + " %, " +
+           show_number(seconds, 0) + " s";
+}
+
+} // namespace libsplice::cli

@@ -1,0 +1,76 @@
+// What was learnt as a table that --tables lays over ours.
+#include "libsplice/sheet/csv/csv_cells.h"
+
+#include "cli/learn/learn_report.h"
+
+namespace libsplice::cli {
+
+namespace {
+
+/// A TOML string of one line.
+std::string quoted(std::string_view text) {
+    std::string out = "\"";
+    for (const char c : text) {
+        if (c == '"' || c == '\\') {
+            out += '\\';
+        }
+        out += c;
+    }
+    return out + '"';
+}
+
+std::string figure(std::string_view name, double value, std::string_view unit,
+                   std::optional<double> sd, bool measured) {
+    std::string text = std::string(name) + " = { value = ";
+    append_number_cell(text, value);
+    if (!unit.empty()) {
+        text += ", unit = " + quoted(unit);
+    }
+    if (sd) {
+        text += ", sd = ";
+        append_number_cell(text, *sd);
+        text += ", spread = " + quoted(measured ? "measured" : "stated guess");
+    }
+    return text + " }\n";
+}
+
+std::string figures(const Learnt& learnt) {
+    const bool measured = learnt.own_spread;
+    switch (learnt.what) {
+    case Learnable::knot: // its spread is that of the hand's factor, which is 1 of what it sets
+        return figure("knot", learnt.constant, "D", std::nullopt, measured) +
+               figure("set", 1.0, "", learnt.constant_spread / learnt.constant, measured);
+    case Learnable::beyond_loop:
+        return figure("beyond_loop", learnt.constant, "D", learnt.constant_spread, measured);
+    case Learnable::beyond_turns:
+        return figure("beyond_turns", learnt.constant, "D", learnt.constant_spread, measured);
+    case Learnable::take_up:
+        return figure("braid_constant", learnt.constant, "",
+                      measured ? std::optional(learnt.constant_spread) : std::nullopt, measured);
+    }
+    return {};
+}
+
+} // namespace
+
+void write_shop_table(const LearntFile& file, Output& output) {
+    output.write(std::string(first_line_of_shop_table) + "\n");
+    output.write("version = " + quoted("shop " + file.date) + "\n");
+    output.write("title = \"The shop's own measurements\"\n\n");
+    output.write("[[source]]\nkey = \"shop-pieces\"\ntitle = " +
+                 quoted("Pieces measured by the shop, " + file.file) +
+                 "\nterms = \"the shop's own\"\n");
+    for (const LearntPieces& pieces : file.all) {
+        const std::string kind(pieces.kind->declaration.name);
+        const std::size_t count = pieces.learnt.sample.count;
+        output.write("\n[[rule]]\nid = " + quoted("shop/" + kind + '/' + pieces.rope.id) +
+                     "\nname = \"shop\"\nkinds = [" + quoted(kind) + "]\nropes = [" +
+                     quoted(pieces.rope.id) + "]\ndefault = true\nsource = \"shop-pieces\"\n" +
+                     "locator = " +
+                     quoted(std::to_string(count) + (count == 1 ? " piece" : " pieces") +
+                            " measured, learnt " + file.date) +
+                     "\nstatus = \"shop\"\n" + figures(pieces.learnt));
+    }
+}
+
+} // namespace libsplice::cli

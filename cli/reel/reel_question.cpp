@@ -1,0 +1,111 @@
+#include "cli/reel/reel_question.h"
+
+#include "libsplice/catalogue/vocabulary.h"
+#include "libsplice/job/read_job.h"
+#include "libsplice/units/show.h"
+
+#include <cmath>
+#include <set>
+
+namespace libsplice::cli {
+
+namespace {
+
+/// A remainder from here on is worth keeping, where a stock does not say. Common practice.
+constexpr Nanometres usually_usable = nanometres_per_metre;
+
+Money to_micro(double price) {
+    return std::llround(price * static_cast<double>(money_unit));
+}
+
+/// One name for one rope, however its description is spaced.
+std::string name_of(const Rope& rope) {
+    return rope.id == rope.title
+               ? std::string(construction_names()[static_cast<std::size_t>(rope.construction)]) +
+                     ' ' + std::string(fibre_names()[static_cast<std::size_t>(rope.fibre)]) + ' ' +
+                     show_number(rope.diameter.si() * 1000.0, 4) + " mm"
+               : rope.id;
+}
+
+void set_price(const StockRow& row, const Rope& rope, ReelStock& stock) {
+    if (row.price && row.price->whole) {
+        stock.per_reel = to_micro(row.price->value);
+    } else if (row.price) {
+        stock.per_metre = to_micro(row.price->value);
+    } else if (rope.price) {
+        stock.per_metre = to_micro(rope.price->value);
+    }
+}
+
+} // namespace
+
+void PieceGatherer::keep(const Piece& piece) {
+    if (piece.fault != nullptr) {
+        refused.push_back({std::string(piece.name), std::string(piece.boat), *piece.fault});
+        return;
+    }
+    demands.push_back({.rope = name_of(*piece.plan->rope),
+                       .length = piece.cut,
+                       .count = piece.quantity,
+                       .name = std::string(piece.name),
+                       .boat = std::string(piece.boat),
+                       .lot = std::string(piece.lot),
+                       .colour = std::string(piece.colour),
+                       .pair = std::string(piece.pair)});
+}
+
+bool PieceGatherer::gather(const std::string& job, FaultSink& faults, Progress& progress) {
+    auto input = Input::open(job);
+    if (!input) {
+        faults.push(input.error());
+        return false;
+    }
+    return read_job(*input, book_.field_names(), faults,
+                    [&](const JobRow& row) {
+                        keep(cutter_.cut(row, faults));
+                        progress.at(cutter_.counts().lines);
+                        return true;
+                    })
+        .has_value();
+}
+
+std::vector<ReelStock> stock_of(std::span<const StockRow> rows, const Book& book, bool& priced,
+                                FaultSink& faults) {
+    std::vector<ReelStock> stock;
+    std::set<std::string> unpriced;
+    for (const StockRow& row : rows) {
+        const auto rope = book.catalogue().rope(row.rope);
+        if (!rope) {
+            Fault fault = rope.error();
+            fault.at = row.place;
+            faults.push(fault);
+            continue;
+        }
+        ReelStock one{.id = row.id,
+                      .rope = name_of(*rope),
+                      .length = row.length,
+                      .count = row.count,
+                      .kind = static_cast<StockKind>(row.kind),
+                      .usable = row.usable.value_or(usually_usable),
+                      .lot = row.lot,
+                      .colour = row.colour,
+                      .per_reel = {},
+                      .least_count = row.least_count,
+                      .least_length = row.least_length};
+        set_price(row, *rope, one);
+        if (!row.price && !rope->price) {
+            unpriced.insert(one.rope);
+        }
+        stock.push_back(std::move(one));
+    }
+    for (ReelStock& one : stock) {
+        if (unpriced.contains(one.rope)) {
+            one.per_metre = money_unit;
+            one.per_reel.reset();
+        }
+    }
+    priced = unpriced.empty();
+    return stock;
+}
+
+} // namespace libsplice::cli

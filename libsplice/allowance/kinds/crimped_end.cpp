@@ -1,0 +1,96 @@
+// crimped-end: shock cord held in a crimped ring, a hook or a clamp.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/parts.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::array<std::string_view, 3> forms{"ring", "hook", "clamp"};
+constexpr FieldDeclaration form_field{
+    "form", "what holds the cord", Dimension::choice, 0.0, 0.0, "ring", false, forms};
+constexpr FieldDeclaration length_field{"length",
+                                        "cord that lies in the fitting, along the cord",
+                                        Dimension::length,
+                                        0.002,
+                                        0.5,
+                                        "none: measure the fitting",
+                                        true};
+constexpr FieldDeclaration stub_field{"stub",
+                                      "cord left sticking out beyond the fitting",
+                                      Dimension::length,
+                                      0.0,
+                                      0.5,
+                                      "the table's multiple of D"};
+
+enum Field : std::size_t { form, length, stub };
+constexpr std::array fields{form_field, length_field, stub_field};
+
+constexpr std::array<std::string_view, 5> steps_ring{
+    "Heat-cut the cord with a thin tape round it, and let it cool: rubber that stands out of its "
+    "cover will draw back in.",
+    "Push the cord through the open ring until {stub} stands out; the fitting's-mouth mark, "
+    "{@fitting's mouth} from the cut end, lies at its other side.",
+    "Close the ring with its pliers, square to the cord, first in the middle, then at the edges.",
+    "The cord must bulge on both sides. If it turns in the ring, the ring is too large for it.",
+    "Pull it to its working stretch by hand three times, then measure it relaxed.",
+};
+constexpr std::array<std::string_view, 5> steps_hook{
+    "Heat-cut the cord and let it cool.",
+    "Push the cord up the hook's barrel until the fitting's-mouth mark, {@fitting's mouth} from "
+    "the cut end, lies at the barrel's mouth: {crimp} is inside.",
+    "Draw the end out at the hook's other side if it has one, knot or wire it there, and draw it "
+    "back in.",
+    "Crimp or tape the barrel's mouth, so that the cord cannot work in it.",
+    "Pull it to its working stretch by hand three times, then measure it relaxed.",
+};
+constexpr std::array<std::string_view, 5> steps_clamp{
+    "Heat-cut the cord and let it cool.",
+    "Lay the relaxed cord in the open clamp, the fitting's-mouth mark, {@fitting's mouth} from the "
+    "cut end, at the edge: {crimp} lies inside.",
+    "Close the two halves until their teeth are in the cover and the screws or rivets are home.",
+    "Look at the cover at the clamp's edge: cut threads mean a clamp too small.",
+    "Pull it to its working stretch by hand three times, then measure it relaxed.",
+};
+
+std::span<const std::string_view> steps_for(std::size_t chosen) {
+    constexpr std::array all{std::span<const std::string_view>(steps_ring),
+                             std::span<const std::string_view>(steps_hook),
+                             std::span<const std::string_view>(steps_clamp)};
+    return all.at(chosen);
+}
+
+Result<Allowance> work_out(const Request& request) {
+    const Length cord = request.rope.counting_diameter();
+    const auto left = field_or_figure(request, stub, FigureId::stub, cord);
+    if (!left) {
+        return Unexpected(left.error());
+    }
+    const SourcedLength held = from_job(Length(request.fields.at(length)));
+    Allowance allowance;
+    allowance.add(row_of(Item::crimp, held));
+    allowance.add(row_of(Item::stub, *left));
+    const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::heat);
+    const Nanometres far_side = tail_end + to_nanometres(left->length);
+    allowance.standing_mark = far_side + to_nanometres(held.length);
+    allowance.add(Mark{MarkName::crimp, allowance.standing_mark});
+    allowance.add(Value{ValueName::crimp_m, held.length.si()});
+    allowance.add(Value{ValueName::stub_m, left->length.si()});
+    allowance.add(
+        Span{Span::Form::crimped, far_side, allowance.standing_mark, to_nanometres(cord)});
+    add_retained(allowance, request);
+    allowance.steps =
+        steps_for(request.fields.has(form) ? static_cast<std::size_t>(request.fields.at(form)) : 0);
+    return allowance;
+}
+
+} // namespace
+
+Kind crimped_end() {
+    return {{"crimped-end", "shock cord held in a crimped ring, a hook or a clamp",
+             "mouth of the fitting, where the cord comes out of it, relaxed",
+             Constructions(Construction::shock_cord), fields},
+            work_out};
+}
+
+} // namespace libsplice

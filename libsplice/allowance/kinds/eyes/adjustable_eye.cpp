@@ -1,0 +1,91 @@
+// adjustable-eye: the tail runs through the host and out of it, slides there, and ends in a
+// stopper.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/buried_eye_part.h"
+#include "libsplice/allowance/parts/grip_part.h"
+#include "libsplice/allowance/parts/stopper_part.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr FieldDeclaration bury_field{
+    "bury",
+    "tail that lies inside the host, from the throat to where it comes out",
+    Dimension::length,
+    0.001,
+    20.0,
+    "the rule's tail"};
+constexpr FieldDeclaration travel_field{
+    "travel",
+    "how much longer the eye can be let out than the length it is measured at",
+    Dimension::length,
+    0.0,
+    10.0,
+    "0 mm: measured at its longest, the stopper against the host"};
+
+enum Field : std::size_t { eye, pin, bury, travel, set, stub };
+constexpr std::array fields{field::eye,   field::pin, bury_field,
+                            travel_field, field::set, field::stub};
+
+constexpr std::array<std::string_view, 7> steps{
+    "Tape the end to a point and put the marks on with the marking tension on the rope. Thin "
+    "nothing: "
+    "the tail carries load over its whole length inside.",
+    "Put the pin, ring or hook in now if it cannot be hung later.",
+    "Enter the host at the far throat, lead the tail {bury} along inside it and bring it out at "
+    "the exit mark. Draw it through until near throat and far throat meet and the eye is {eye}.",
+    "At the exit whip the host with a few passes through its strands, not through the tail: the "
+    "hole must neither run nor pinch.",
+    "Tie a figure-eight in the tail with its face on the knot-face mark and {stub} beyond it. It "
+    "must not go into the host when the eye is let out by {travel}.",
+    "Work the eye: push the host together and it slides; pull on the line and it holds. If it "
+    "creeps under load, lengthen the bury.",
+    "Load it at the marking tension and measure.",
+};
+
+/// Letting the eye out by a length draws twice that through the host; it waits between stopper and
+/// host.
+Nanometres add_travel(Allowance& allowance, const Request& request) {
+    const Length reach = request.fields.length(travel).value_or(Length());
+    allowance.add(Value{ValueName::travel_m, reach.si()});
+    if (reach > Length()) {
+        allowance.add(row_of(Item::travel, from_job(reach * 2.0)));
+    }
+    return to_nanometres(reach * 2.0);
+}
+
+Result<Allowance> work_out(const Request& request) {
+    const Length rope = request.rope.counting_diameter();
+    const auto eye_part = read_eye(request, {eye, pin}, rope);
+    auto inside = read_bury(request, {bury, {}, {}, {}}, rope);
+    auto allowance = stopper_knot(request, {set, stub}, 4.0, steps);
+    if (!inside) {
+        auto fault = inside.error();
+        fault.field = "bury";
+        return Unexpected(std::move(fault));
+    }
+    if (!eye_part || !allowance) {
+        return Unexpected(eye_part ? allowance.error() : eye_part.error());
+    }
+    const Nanometres leaves_host = allowance->standing_mark + add_travel(*allowance, request);
+    add_eye_rows(*allowance, *eye_part);
+    add_bury_rows(*allowance, *inside);
+    const Nanometres near_throat = leaves_host + to_nanometres(inside->tail.length);
+    add_eye_marks(*allowance, *eye_part, near_throat);
+    add_bury_marks(*allowance, *inside);
+    add_bury_facts(*allowance, *inside, request, leaves_host);
+    add_eye_facts(*allowance, *eye_part, request, near_throat);
+    add_grip(*allowance, *inside, request);
+    return allowance;
+}
+
+} // namespace
+
+Kind adjustable_eye() {
+    return {{"adjustable-eye", "eye whose tail slides through the host, a stopper behind",
+             "inside of the eye's crown", Constructions(Construction::twelve_strand), fields},
+            work_out};
+}
+
+} // namespace libsplice

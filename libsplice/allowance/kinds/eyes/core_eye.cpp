@@ -1,0 +1,79 @@
+// core-eye: the load-bearing core is spliced into itself, and its cover stays over the eye.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/buried_eye_part.h"
+#include "libsplice/allowance/parts/core_part.h"
+#include "libsplice/allowance/parts/covered_part.h"
+#include "libsplice/mechanics/rope/braid.h"
+
+namespace libsplice {
+
+namespace {
+
+enum Field : std::size_t { eye, pin, tail, taper, exit, setting, core, pairs, strands };
+constexpr std::array fields{field::eye,     field::pin,  field::tail,  field::taper,  field::exit,
+                            field::setting, field::core, field::pairs, field::strands};
+
+constexpr std::array<std::string_view, 9> steps{
+    "Tie a slip knot {slip_knot} from the end, so that the cover can be drawn back and comes to "
+    "lie again as it was.",
+    "Mark the cover at the near throat, which is the reference, and at the far throat, where the "
+    "core is to come out. Draw the core out there, from its end on.",
+    "Slide the cover towards the knot and put bury end and exit on the bare core.",
+    "Thin the core's tail from the taper-start mark, at each drop-pair mark by one strand of each "
+    "hand. Lead it into the core beside the far throat, "
+    "along inside and out at the exit, {exit} on. The eye's rope keeps its cover.",
+    "Draw the core through until near throat and far throat meet: the eye is {eye}. Milk the core "
+    "back over its tail until the end is swallowed.",
+    "Unlay the cover's end to a taper, lead it through the eye into the cover beyond the far "
+    "throat, and bring it out where it is thin enough to be cut flush.",
+    "Smooth the cover from the slip knot towards the eye until the throat is covered and the marks "
+    "meet. Do not force it: a cover drawn tight over the eye takes load that is not its own.",
+    "Stitch through cover and core from {stitch_start} to {stitch_end} beyond the throat, in two "
+    "directions. Undo the slip knot.",
+    "Load the eye and measure it, then smooth the cover to the line's far end and trim there what "
+    "comes out.",
+};
+
+/// The cover goes on over the swollen core.
+Length over_cover(Length rope, Length core_diameter) {
+    const double ratio = core_diameter / rope;
+    return diameter_over_bury(rope, ratio * ratio);
+}
+
+Result<Allowance> work_out(const Request& request) {
+    const Length rope = request.rope.counting_diameter();
+    const auto core_part = read_core(request, core);
+    if (!core_part) {
+        return Unexpected(core_part.error());
+    }
+    const auto eye_part = read_eye(request, {eye, pin}, rope);
+    auto bury =
+        read_bury(request, {tail, taper, exit, setting, pairs, strands}, core_part->diameter, rope);
+    if (!eye_part || !bury) {
+        return Unexpected(eye_part ? bury.error() : eye_part.error());
+    }
+    bury->outside = over_cover(rope, core_part->diameter);
+    bury->seen = Span::Form::core;
+    auto allowance = eye_with_bury(request, *eye_part, *bury);
+    add_slip_knot(allowance, request);
+    add_small_rope_caution(allowance, request,
+                           "the core of covered rope this thin is too small for most hands: "
+                           "consider a stripped-eye or a knot");
+    if (core_part->assumed) {
+        allowance.add(Caution{"the core's diameter is assumed, not known: measure it and give it "
+                              "as core, for it decides the take-up and the least tail",
+                              core_part->source});
+    }
+    allowance.steps = steps;
+    return allowance;
+}
+
+} // namespace
+
+Kind core_eye() {
+    return {{"core-eye", "eye splice, the core into itself under its cover",
+             "inside of the eye's crown", Constructions(Construction::core_dependent), fields},
+            work_out};
+}
+
+} // namespace libsplice

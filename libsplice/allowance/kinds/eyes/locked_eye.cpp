@@ -1,0 +1,91 @@
+// locked-eye: each part is passed through the other at the throat, then the tail is buried.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/locked_part.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::array<std::string_view, 2> far_end_choices{"free", "fixed"};
+constexpr FieldDeclaration far_end{
+    "far_end",
+    "whether the line's other end is free and thin enough to be passed through the rope",
+    Dimension::choice,
+    0.0,
+    0.0,
+    "free; fixed where the other end is made first",
+    false,
+    far_end_choices};
+
+enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs, other_end };
+constexpr std::array fields{field::eye_of("5 times the pin, at least 8 D"),
+                            field::pin,
+                            field::tail,
+                            field::taper,
+                            field::exit,
+                            field::setting,
+                            field::pairs,
+                            far_end};
+
+constexpr std::string_view mark_up =
+    "Tape the end and cut it square. Put the marks on with the marking tension on the rope.";
+constexpr std::string_view thin =
+    "Thin the tail from the taper-start mark to its end: one strand of "
+    "each hand is drawn out and cut at every drop-pair mark.";
+constexpr std::string_view bury_it =
+    "Lead the tail down inside the rope from the throat and bring it out at the exit mark, {exit} "
+    "from the throat. Hold the throat and smooth the rope over the tail until its end goes in, "
+    "near the bury-end mark.";
+constexpr std::string_view stitch = "Lock-stitch through tail and both walls from {stitch_start} "
+                                    "to {stitch_end} beyond the throat.";
+constexpr std::string_view load =
+    "Load the eye until the crossing closes up, then measure it again.";
+
+constexpr std::array<std::string_view, 7> steps_far_end_free{
+    mark_up,
+    "Open the rope at the far throat and pass the tail through it until the near-throat mark meets "
+    "the far throat.",
+    "Open the tail just beside the near-throat mark and pass the line's whole other end through "
+    "it. Draw up until the two crossings touch and the eye is {eye} long; take out any half turn.",
+    thin,
+    bury_it,
+    stitch,
+    load,
+};
+
+constexpr std::array<std::string_view, 8> steps_far_end_fixed{
+    mark_up,
+    "The line's other end cannot be passed through, so the eye is turned through itself. Open the "
+    "rope at the far throat and pass the tail through it until the near-throat mark meets the far "
+    "throat.",
+    "Open the tail just beside the near-throat mark, reach through that opening, take hold of the "
+    "crown and draw the whole eye through it, as a sleeve is turned.",
+    "The two parts now pass through each other. Work the turns out of the eye until its legs lie "
+    "fair, the crossings touch and the eye is {eye} long; a half turn left in shows as a twist at "
+    "the crown.",
+    thin,
+    bury_it,
+    stitch,
+    load,
+};
+
+Result<Allowance> work_out(const Request& request) {
+    auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting, pairs});
+    if (!allowance) {
+        return allowance;
+    }
+    const bool fixed = request.fields.has(other_end) && request.fields.at(other_end) > 0.5;
+    allowance->steps = fixed ? std::span<const std::string_view>(steps_far_end_fixed)
+                             : std::span<const std::string_view>(steps_far_end_free);
+    return allowance;
+}
+
+} // namespace
+
+Kind locked_eye() {
+    return {{"locked-eye", "eye splice, each part passed through the other, then buried",
+             "inside of the eye's crown", Constructions(Construction::twelve_strand), fields},
+            work_out};
+}
+
+} // namespace libsplice

@@ -1,0 +1,193 @@
+// ring-eye: an eye closed round a low-friction ring by a seizing or stitching between its legs.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/buried_eye_part.h"
+#include "libsplice/mechanics/rope/eye.h"
+#include "libsplice/units/show.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::array<std::string_view, 2> closing_choices{"seized", "stitched"};
+
+constexpr FieldDeclaration eye_field{
+    "eye",
+    "from the bottom of the groove on the ring's far side to the throat, the closing drawn up",
+    Dimension::length,
+    0.001,
+    10.0,
+    "just long enough for the ring and the closing"};
+constexpr FieldDeclaration groove_field{"groove",
+                                        "diameter of the ring at the bottom of its groove",
+                                        Dimension::length,
+                                        0.002,
+                                        1.0,
+                                        "none: measure the ring",
+                                        true};
+constexpr FieldDeclaration bore_field{
+    "bore", "diameter of the ring's hole", Dimension::length, 0.001, 1.0, "none: measure the ring",
+    true};
+constexpr FieldDeclaration closing_field{"closing",
+                                         "what draws the legs together behind the ring",
+                                         Dimension::choice,
+                                         0.0,
+                                         0.0,
+                                         "seized",
+                                         false,
+                                         closing_choices};
+
+enum Field : std::size_t { eye, groove, bore, closing, tail, taper, exit, setting, pairs };
+constexpr std::array fields{eye_field,    groove_field, bore_field,     closing_field, field::tail,
+                            field::taper, field::exit,  field::setting, field::pairs};
+
+constexpr std::string_view mark_up =
+    "Tape the end and cut it square. Put the marks on with the marking tension on the rope.";
+constexpr std::string_view thread =
+    "Thread the ring now: it does not go in once the legs are closed.";
+constexpr std::string_view bury_it =
+    "Lead the tail in at the far throat and out at the exit mark, {exit} on, until the throats "
+    "meet. Thin it from the taper-start mark, two strands of opposite hand at each drop-pair mark; "
+    "milk the rope over it, and lock-stitch from "
+    "{stitch_start} to {stitch_end} beyond the throat.";
+constexpr std::string_view load =
+    "Load the ring in the way it will work. Measure from the bearing face of its bore: the throat "
+    "should lie {bearing} from there.";
+
+constexpr std::array<std::string_view, 5> steps_seized{
+    mark_up,
+    thread,
+    bury_it,
+    "Press the rope into the groove all round. Seize the legs together close behind the ring, "
+    "{seizing} long, with two or three crossing turns between the legs; the ring must not turn "
+    "out when it is twisted by hand.",
+    load,
+};
+constexpr std::array<std::string_view, 5> steps_stitched{
+    mark_up,
+    thread,
+    bury_it,
+    "Press the rope into the groove all round. Stitch through both legs from close behind the ring "
+    "for {overlap}, and back again between the first passes; the ring must not turn out when it is "
+    "twisted by hand.",
+    load,
+};
+
+struct Ring {
+    Length groove;
+    Length wall; ///< from the groove's bottom to the bore
+    bool stitched = false;
+    Length closing; ///< length of the seizing or stitching
+};
+
+Result<Ring> read_ring(const Request& request, Length rope) {
+    Ring ring;
+    ring.groove = *request.fields.length(groove);
+    const Length hole = *request.fields.length(bore);
+    if (hole >= ring.groove) {
+        return Unexpected(Fault{Code::field_out_of_range,
+                                "a bore of " + show_length(hole, UnitSystem::metric) +
+                                    " leaves no ring inside a groove of " +
+                                    show_length(ring.groove, UnitSystem::metric),
+                                {},
+                                "bore"});
+    }
+    ring.wall = (ring.groove - hole) / 2.0;
+    ring.stitched = request.fields.has(closing) && request.fields.at(closing) > 0.5;
+    const auto length =
+        request.rules.need(ring.stitched ? FigureId::stitch_length : FigureId::seizing);
+    if (!length) {
+        return Unexpected(length.error());
+    }
+    ring.closing = length->length(rope);
+    return ring;
+}
+
+/// Rope round the ring to where the closing starts, and from there two legs side by side.
+Result<EyePart> close_round(const Request& request, const Ring& ring, Length rope) {
+    const auto clear = request.rules.need(FigureId::ring_clearance);
+    if (!clear) {
+        return Unexpected(clear.error());
+    }
+    const Length from_centre = ring.groove / 2.0 + rope / 2.0 + clear->length(rope);
+    const auto round = teardrop_eye(ring.groove, rope, from_centre, rope / 2.0);
+    const Length shortest = ring.groove / 2.0 + from_centre + ring.closing;
+    const auto given = request.fields.length(eye);
+    const Length inside = given.value_or(shortest);
+    if (!round || to_nanometres(inside) < to_nanometres(shortest)) {
+        return Unexpected(Fault{Code::eye_too_small,
+                                "an eye of " + show_length(inside, UnitSystem::metric) +
+                                    " has no room for the ring and its closing; it must be at "
+                                    "least " +
+                                    show_length(shortest, UnitSystem::metric),
+                                {},
+                                "eye"});
+    }
+    const Length legs = inside - shortest + ring.closing;
+    return EyePart{rope,
+                   ring.groove,
+                   inside,
+                   round->rope + legs * 2.0,
+                   round->throat_angle,
+                   given ? cited_job : clear->source,
+                   {},
+                   legs};
+}
+
+/// Pin and line bear on the bore, not on the groove that the rope lies in.
+void move_bearing_to_bore(Allowance& allowance, const Ring& ring) {
+    set_value(allowance, ValueName::pin_m, ring.groove - ring.wall * 2.0);
+    for (Row& row : allowance.rows) {
+        if (row.item == Item::throat_to_bearing) {
+            row.length += to_nanometres(ring.wall);
+            allowance.add(Value{ValueName::bearing_m, from_nanometres(-row.length).si()});
+        }
+    }
+}
+
+/// The closing holds both legs, next to the ring.
+void add_closing(Allowance& allowance, const Ring& ring, const EyePart& eye,
+                 Nanometres near_throat) {
+    const auto form = ring.stitched ? Span::Form::stitched : Span::Form::seized;
+    const Nanometres width = to_nanometres(eye.rope);
+    const Nanometres ends = near_throat + to_nanometres(eye.legs);
+    const Nanometres far_throat = allowance.standing_mark;
+    const Nanometres begins = ends - to_nanometres(ring.closing);
+    allowance.add(Span{form, begins, ends, width});
+    allowance.add(
+        Span{form, far_throat - (ends - near_throat), far_throat - (begins - near_throat), width});
+}
+
+Result<Allowance> work_out(const Request& request) {
+    const Length rope = request.rope.counting_diameter();
+    const auto ring = read_ring(request, rope);
+    if (!ring) {
+        return Unexpected(ring.error());
+    }
+    const auto eye_part = close_round(request, *ring, rope);
+    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs}, rope);
+    if (!eye_part || !bury) {
+        return Unexpected(eye_part ? bury.error() : eye_part.error());
+    }
+    auto allowance = eye_with_bury(request, *eye_part, *bury);
+    move_bearing_to_bore(allowance, *ring);
+    add_closing(allowance, *ring, *eye_part,
+                allowance.standing_mark - to_nanometres(eye_part->rope_round));
+    allowance.add(Value{ValueName::groove_m, ring->groove.si()});
+    allowance.add(Value{ValueName::bore_m, (ring->groove - ring->wall * 2.0).si()});
+    allowance.add(
+        Value{ring->stitched ? ValueName::overlap_m : ValueName::seizing_m, ring->closing.si()});
+    allowance.steps = ring->stitched ? std::span<const std::string_view>(steps_stitched)
+                                     : std::span<const std::string_view>(steps_seized);
+    return allowance;
+}
+
+} // namespace
+
+Kind ring_eye() {
+    return {{"ring-eye", "eye closed round a low-friction ring",
+             "bearing face of the ring's bore, on the far side from the throat",
+             Constructions(Construction::twelve_strand), fields},
+            work_out};
+}
+
+} // namespace libsplice

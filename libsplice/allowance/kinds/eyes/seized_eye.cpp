@@ -1,0 +1,62 @@
+// seized-eye: the end laid back along the standing part and bound to it with seizings.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/lap_part.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr FieldDeclaration tail_field{
+    "tail",
+    "the whole end beyond the throat, lying along the standing part",
+    Dimension::length,
+    0.005,
+    20.0,
+    "the table's multiple of D"};
+constexpr FieldDeclaration seizing_field{
+    "seizing", "length of one seizing", Dimension::length, 0.001, 2.0, "the table's multiple of D"};
+
+enum Field : std::size_t { eye, pin, tail, seizing };
+constexpr std::array fields{field::eye, field::pin, tail_field, seizing_field};
+
+constexpr std::array<std::string_view, 6> steps{
+    "Bend the end round the pin or thimble until near throat and far throat meet: {eye} from the "
+    "inside of the crown to the throat, {tail} of tail along the standing part.",
+    "Make the twine fast to one part with its eye. Pass round turns over both parts from the "
+    "throat, {seizing} long, each hauled tight with a fid and none riding on another.",
+    "Lead a second layer back over the first in its hollows, hauled less hard.",
+    "Pass two or three crossing turns between the parts, round the seizing, haul them tight, and "
+    "finish with a flat knot between the parts.",
+    "Put a second seizing of the same length on the tail, ending at the lap-end mark, and whip the "
+    "tail's end.",
+    "Load the eye, haul the crossing turns tight again where they have given, and measure.",
+};
+
+Result<Allowance> work_out(const Request& request) {
+    const Length rope = request.rope.counting_diameter();
+    const auto eye_part = read_eye(request, {eye, pin}, rope);
+    const auto end = field_or_figure(request, tail, FigureId::tail, rope);
+    const auto bound = field_or_figure(request, seizing, FigureId::seizing, rope);
+    if (!eye_part || !end || !bound) {
+        return Unexpected(!eye_part ? eye_part.error() : !end ? end.error() : bound.error());
+    }
+    auto allowance = eye_with_lap(
+        request, *eye_part,
+        {*end, bound->length, MarkName::seizing_end, ValueName::seizing_m, Span::Form::seized},
+        "tail");
+    if (allowance) {
+        add_untested_caution(*allowance, request);
+        allowance->steps = steps;
+    }
+    return allowance;
+}
+
+} // namespace
+
+Kind seized_eye() {
+    return {{"seized-eye", "eye, the end bound along the standing part with seizings",
+             "inside of the eye's crown", fibre_ropes, fields},
+            work_out};
+}
+
+} // namespace libsplice

@@ -1,0 +1,59 @@
+// stitched-eye: the end laid back along the standing part and the two stitched together.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/lap_part.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr FieldDeclaration overlap_field{
+    "overlap",
+    "from the throat to the tail's end, where it lies along the standing part and is stitched",
+    Dimension::length,
+    0.005,
+    5.0,
+    "the table's multiple of D"};
+
+enum Field : std::size_t { eye, pin, overlap };
+constexpr std::array fields{field::eye, field::pin, overlap_field};
+
+constexpr std::array<std::string_view, 6> steps{
+    "Seal or tape the end and thin its last diameter or two, so that it leaves no step.",
+    "Lay the end back along the standing part so that near throat and far throat meet and the tail "
+    "reaches its mark {overlap} beyond. Check the eye: {eye}. Tack the two parts at both ends of "
+    "the overlap.",
+    "Start at the throat, where the load comes on first. Stitch through the middle of both parts, "
+    "not round them, one pass for each half diameter, up to the tail's end.",
+    "Turn and stitch back between the first passes, at right angles to them, to the throat.",
+    "Draw each pass tight enough to dent the rope; bury the thread's ends under three passes. Whip "
+    "or sleeve over the whole overlap against chafe.",
+    "Load the eye, look for passes that have gone slack, then measure it again.",
+};
+
+Result<Allowance> work_out(const Request& request) {
+    const Length rope = request.rope.counting_diameter();
+    const auto eye_part = read_eye(request, {eye, pin}, rope);
+    const auto lap = field_or_figure(request, overlap, FigureId::overlap, rope);
+    if (!eye_part || !lap) {
+        return Unexpected(eye_part ? lap.error() : eye_part.error());
+    }
+    auto allowance = eye_with_lap(
+        request, *eye_part,
+        {*lap, lap->length, MarkName::lap_end, ValueName::overlap_m, Span::Form::stitched},
+        "overlap");
+    if (allowance) {
+        add_untested_caution(*allowance, request);
+        allowance->steps = steps;
+    }
+    return allowance;
+}
+
+} // namespace
+
+Kind stitched_eye() {
+    return {{"stitched-eye", "eye, the end stitched along the standing part",
+             "inside of the eye's crown", fibre_ropes, fields},
+            work_out};
+}
+
+} // namespace libsplice

@@ -1,0 +1,169 @@
+// stripped-eye: cover taken off over the eye, the core buried in itself, the cover's tail in the
+// core.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/buried_eye_part.h"
+#include "libsplice/allowance/parts/core_part.h"
+#include "libsplice/allowance/parts/take_up_part.h"
+#include "libsplice/units/show.h"
+
+#include <algorithm>
+
+namespace libsplice {
+
+namespace {
+
+constexpr FieldDeclaration cover_end{
+    "cover_end",
+    "from the bearing point to where the cover ends on the finished line",
+    Dimension::length,
+    0.001,
+    50.0,
+    "beyond the bury, with room for the cover's tail"};
+constexpr FieldDeclaration cover_tail{
+    "cover_tail", "cover kept beyond the cover end and led into the core", Dimension::length, 0.0,
+    5.0,          "the table's multiple of the nominal diameter"};
+
+enum Field : std::size_t {
+    eye,
+    pin,
+    tail,
+    taper,
+    exit,
+    setting,
+    core,
+    pairs,
+    strands,
+    end_of_cover,
+    tail_of_cover
+};
+constexpr std::array fields{field::eye,     field::pin,     field::tail, field::taper,
+                            field::exit,    field::setting, field::core, field::pairs,
+                            field::strands, cover_end,      cover_tail};
+
+constexpr std::array<std::string_view, 9> steps{
+    "Mark the cover end on the cover, measured from the rope's end. Tie a slip knot well beyond "
+    "it, so that the cover can be drawn back and comes to lie again as it was.",
+    "Draw the core out of the cover from the end to beyond the cover-end mark. Cut the cover off "
+    "so that {cover_tail} of it is left beyond the mark, towards the eye.",
+    "Put the marks on the bare core, measured from its end, with the marking tension on the core.",
+    "Lead the core's tail from the far throat along inside the core and out at the exit mark, "
+    "{exit} from the throat. Draw it through until near throat and far throat meet, and check the "
+    "eye: {eye}.",
+    "Thin the core's tail from the taper-start mark to its end, a strand of each hand together, at "
+    "the drop-pair marks if the core's strands are known, and smooth the core over it from the "
+    "throat until it is swallowed.",
+    "Lock-stitch the core from {stitch_start} to {stitch_end} beyond the throat.",
+    "Thin the cover's tail over its last half, lead it into the core at the cover-end mark, "
+    "pointing towards the eye, and smooth the core over it.",
+    "Whip over the place where the cover goes in, on cover and core alike.",
+    "Undo the slip knot. Load the eye and measure it. Then smooth the cover towards the line's far "
+    "end and trim there what comes out.",
+};
+
+/// Where the cover ends, what of it is buried, and what the core shortens over that.
+struct CoverPart {
+    Length from_throat;  ///< along the core, as marked before the splice is made
+    Length from_bearing; ///< on the finished line
+    SourcedLength tail;
+    SourcedLength take_up;
+    Length over; ///< diameter of the core
+};
+
+/// The cover's tail keeps its section over its first half and is thinned to nothing over the other.
+Result<SourcedLength> take_up_over_cover(const Request& request, const CorePart& core,
+                                         Length tail) {
+    const double ratio = request.rope.diameter / core.diameter;
+    return read_take_up(request, tapered_tail(tail, tail / 2.0, ratio * ratio - 1.0),
+                        Fault{Code::field_out_of_range,
+                              "the cover's tail is too thick to go into a core of " +
+                                  show_fine(core.diameter, UnitSystem::metric) +
+                                  "; give the core's measured diameter",
+                              {},
+                              "core"});
+}
+
+Result<CoverPart> read_cover(const Request& request, const CorePart& core,
+                             const Allowance& allowance) {
+    CoverPart cover;
+    const auto tail =
+        field_or_figure(request, tail_of_cover, FigureId::cover_tail, request.rope.diameter);
+    const auto gap = request.rules.need(FigureId::cover_gap);
+    if (!tail || !gap) {
+        return Unexpected(tail ? gap.error() : tail.error());
+    }
+    cover.tail = *tail;
+    cover.over = core.diameter;
+    const auto take_up = take_up_over_cover(request, core, cover.tail.length);
+    if (!take_up) {
+        return Unexpected(take_up.error());
+    }
+    cover.take_up = *take_up;
+    const Length bury = from_nanometres(allowance.bury_reach);
+    const Length shortest =
+        bury + gap->length(core.diameter) + cover.tail.length + cover.take_up.length;
+    // A distance on the finished line runs over both buries, where the core is shorter than it was
+    // marked.
+    const Length inside = Length(*allowance.find(ValueName::eye_m));
+    const Length lost = Length(*allowance.find(ValueName::take_up_m)) + cover.take_up.length;
+    cover.from_bearing = request.fields.length(end_of_cover).value_or(inside + shortest - lost);
+    cover.from_throat = cover.from_bearing - inside + lost;
+    if (to_nanometres(cover.from_throat) < to_nanometres(shortest)) {
+        return Unexpected(Fault{Code::strip_does_not_fit,
+                                "the cover would end over the bury; cover_end must be at least " +
+                                    show_length(shortest + inside - lost, UnitSystem::metric) +
+                                    " from the bearing point",
+                                {},
+                                "cover_end"});
+    }
+    return cover;
+}
+
+void add_cover(Allowance& allowance, const CoverPart& cover) {
+    const Nanometres end = allowance.standing_mark + to_nanometres(cover.from_throat);
+    allowance.add(Mark{MarkName::cover_end, end});
+    allowance.add(Span{Span::Form::core, allowance.standing_mark, end, to_nanometres(cover.over)});
+    allowance.add(row_of(Item::cover_take_up, cover.take_up, Group::take_up));
+    allowance.add(Value{ValueName::cover_tail_m, cover.tail.length.si()});
+    allowance.add(Value{ValueName::cover_end_m, cover.from_bearing.si()});
+    allowance.bury_reach = to_nanometres(cover.from_throat);
+    allowance.milks_cover = true;
+}
+
+/// The exit lies beyond the bury by as much as the fid needs; it must come out before the cover's
+/// mark.
+void keep_marks_in_order(Allowance& allowance) {
+    std::ranges::sort(allowance.marks, {}, &Mark::from_tail_end);
+}
+
+Result<Allowance> work_out(const Request& request) {
+    const auto core_part = read_core(request, core);
+    if (!core_part) {
+        return Unexpected(core_part.error());
+    }
+    auto allowance = eye_with_bury(
+        request, {eye, pin}, {tail, taper, exit, setting, pairs, strands}, core_part->diameter);
+    if (!allowance) {
+        return allowance;
+    }
+    const auto cover = read_cover(request, *core_part, *allowance);
+    if (!cover) {
+        return Unexpected(cover.error());
+    }
+    add_cover(*allowance, *cover);
+    keep_marks_in_order(*allowance);
+    add_assumed_core(*allowance, *core_part);
+    allowance->steps = steps;
+    return allowance;
+}
+
+} // namespace
+
+Kind stripped_eye() {
+    return {{"stripped-eye", "cover off over the eye, the core spliced, the cover's tail buried",
+             "inside of the bare core's crown",
+             Constructions(Construction::double_braid, Construction::core_dependent), fields,
+             Reach::one_end, true},
+            work_out};
+}
+
+} // namespace libsplice

@@ -1,0 +1,75 @@
+// tucked-eye: strands unlaid and tucked back into the standing part, over one and under one.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/eye_part.h"
+#include "libsplice/allowance/parts/tuck_part.h"
+
+namespace libsplice {
+
+namespace {
+
+enum Field : std::size_t { eye, pin, tucks, stub, pick };
+constexpr std::array fields{field::eye, field::pin, field::tucks, field::strand_stub, field::pick};
+
+constexpr std::array<std::string_view, 7> steps_laid{
+    "Whip or tape the rope at the unlay mark, tape each strand's end, and unlay the strands down "
+    "to it.",
+    "Lay the eye so that the unlay mark meets the far throat, with the eye {eye} from crown to "
+    "throat.",
+    "Tuck the middle strand under the strand of the standing part nearest to it, against the lay.",
+    "Tuck the left strand under the next one to the left. Turn the splice over and tuck the last "
+    "strand under the one that is left, also against the lay: one strand out of every gap.",
+    "Draw each strand up along its lay. That is one full tuck; go on, over one and under one, "
+    "until there are {tucks}.",
+    "Leave {stub} of each strand past the last tuck. Roll the splice and load it before anything "
+    "is trimmed.",
+    "Load the eye, then measure it again.",
+};
+
+constexpr std::array<std::string_view, 7> steps_plait{
+    "Tape the rope at the unlay mark and tape the strands' ends in their four pairs, each pair of "
+    "one hand.",
+    "Lay the eye so that the unlay mark meets the far throat, with the eye {eye} from crown to "
+    "throat.",
+    "Tuck the two pairs of one hand under pairs of the same hand in the standing part, following "
+    "them.",
+    "Turn the rope over and tuck the two pairs of the other hand likewise; draw all four up "
+    "evenly.",
+    "That is one full tuck. Go on, each pair following its own hand down the rope, until there are "
+    "{tucks}.",
+    "Leave {stub} past the last tuck; drop one strand of each pair in the last tucks if the splice "
+    "must be slim.",
+    "Load the eye, then measure it again.",
+};
+
+Result<Allowance> work_out(const Request& request) {
+    const auto eye_part = read_eye(request, {eye, pin}, request.rope.counting_diameter());
+    if (!eye_part) {
+        return Unexpected(eye_part.error());
+    }
+    const auto tuck_part = read_tucks(request, {tucks, stub, pick});
+    if (!tuck_part) {
+        return Unexpected(tuck_part.error());
+    }
+    Allowance allowance;
+    add_eye_rows(allowance, *eye_part);
+    const Nanometres near_throat = add_tucks(allowance, *tuck_part, request);
+    // The near throat is where the unlaying stops.
+    add_eye_marks(allowance, *eye_part, near_throat, {.near = MarkName::unlay});
+    add_eye_facts(allowance, *eye_part, request, near_throat);
+    add_retained(allowance, request);
+    allowance.steps = request.rope.construction == Construction::three_strand
+                          ? std::span<const std::string_view>(steps_laid)
+                          : std::span<const std::string_view>(steps_plait);
+    return allowance;
+}
+
+} // namespace
+
+Kind tucked_eye() {
+    return {{"tucked-eye", "eye splice, strands tucked back into the standing part",
+             "inside of the eye's crown",
+             Constructions(Construction::three_strand, Construction::eight_plait), fields},
+            work_out};
+}
+
+} // namespace libsplice

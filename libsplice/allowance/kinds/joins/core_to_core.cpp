@@ -1,0 +1,67 @@
+// core-to-core: the bearing cores of two covered ends led inside each other, covers butted over
+// them.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/both_sides_part.h"
+#include "libsplice/allowance/parts/buried_eye_part.h"
+#include "libsplice/allowance/parts/core_part.h"
+#include "libsplice/allowance/parts/grip_part.h"
+#include "libsplice/allowance/parts/join_part.h"
+
+namespace libsplice {
+
+namespace {
+
+enum Field : std::size_t { tail, taper, exit, setting, core, pairs, strands };
+constexpr std::array fields{field::tail, field::taper, field::exit,   field::setting,
+                            field::core, field::pairs, field::strands};
+
+constexpr std::array<std::string_view, 9> steps{
+    "Put on the line what has to be there before it is closed.",
+    "On each side tie a slip knot ten fids from the end, and mark cover and core at the join mark, "
+    "{@join} from the cut end.",
+    "Draw each core out of its cover at the join mark, past its exit mark, and put the marks on "
+    "the bare core with the marking tension on it.",
+    "Lead the tail of one core into the other at that one's join mark and out at its exit mark. Do "
+    "the same the other way round, and draw both through until the two join marks meet.",
+    "Thin what hangs out of each core from the taper-start mark to its end, one strand of each "
+    "hand at a time, at the drop-pair marks where there are any, and smooth the cores outwards "
+    "from the join until both tails are swallowed.",
+    "Lock-stitch both sides from {stitch_start} to {stitch_end} beyond the join.",
+    "Pull on the join. Then smooth each cover from its slip knot towards the join, cut the two so "
+    "that they butt, and stitch them end to end through the core.",
+    "Whip over the butt for a few diameters each way and undo the slip knots.",
+    "Load the closed line, then measure round it again.",
+};
+
+Result<Allowance> work_out(const Request& request) {
+    const auto core_part = read_core(request, core);
+    if (!core_part) {
+        return Unexpected(core_part.error());
+    }
+    auto bury = read_bury(request, {tail, taper, exit, setting, pairs, strands},
+                          core_part->diameter, request.rope.counting_diameter());
+    if (!bury) {
+        return Unexpected(bury.error());
+    }
+    bury->seen = Span::Form::core;
+    Allowance side = buried_side(request, *bury, Cut::shears);
+    add_stitching(side, request, core_part->diameter);
+    add_grip(side, *bury, request);
+    add_retained(side, request);
+    add_assumed_core(side, *core_part);
+    side.steps = steps;
+    count_both_sides(side);
+    return side;
+}
+
+} // namespace
+
+Kind core_to_core() {
+    return {{"core-to-core", "two covered ends joined by their cores, the covers butted",
+             "round the closed line, in use; the ends meet at the join marks",
+             Constructions(Construction::double_braid, Construction::core_dependent), fields,
+             Reach::both_ends},
+            work_out};
+}
+
+} // namespace libsplice

@@ -1,0 +1,243 @@
+// cover-over-join: a thin line led into the hollow end of a thicker tail.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/bury_part.h"
+#include "libsplice/allowance/parts/take_up_part.h"
+#include "libsplice/mechanics/rope/braid.h"
+#include "libsplice/units/show.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::array<std::string_view, 2> sides{"thin", "thick"};
+constexpr FieldDeclaration side_field{
+    "side", "which of the two pieces this is", Dimension::choice, 0.0, 0.0, "none: say which", true,
+    sides};
+constexpr FieldDeclaration thin_field{"thin",
+                                      "diameter of the thin line; the thick piece needs it",
+                                      Dimension::length,
+                                      0.0005,
+                                      0.2,
+                                      "on the thin piece, its own diameter"};
+constexpr FieldDeclaration sheave_field{
+    "sheave",
+    "diameter of the sheave that the join passes, at the groove",
+    Dimension::length,
+    0.001,
+    2.0,
+    "not known"};
+
+enum Field : std::size_t { side, thin, tail, taper, sheave };
+constexpr std::array fields{side_field, thin_field, field::tail, field::taper, sheave_field};
+
+constexpr std::array<std::string_view, 5> steps_thin{
+    "Thin the end from the taper-start mark to the nose end, {@nose end} from the cut, and stitch "
+    "what is left to a hard, even nose.",
+    "Lead the nose into the open end of the thick tail and along inside it until the cover-end "
+    "mark meets the end of the thick cover: {tail} lies inside.",
+    "Smooth the thick cover over the line. Lock-stitch through both in three places: at the "
+    "first-stitch mark, in the middle and near the nose.",
+    "Thin the thick cover's end down on to this line, stitch it and whip over the step.",
+    "Pull it through its sheave by hand, both ways. Then load it and measure this piece to the "
+    "cover end.",
+};
+constexpr std::array<std::string_view, 5> steps_thick{
+    "Open the end of this tail. Draw the core out of a covered rope and cut it off so that it ends "
+    "at the nose-end mark, {@nose end} from the cut end; a hollow braid is only opened.",
+    "Draw the nose of the thin line in at the open end, {tail} of it, until its cover-end mark "
+    "meets the end of this cover.",
+    "Smooth the cover over the line until it lies without slack.",
+    "Take strands out of the last few diameters of the cover one by one, so that it ends thin, and "
+    "lay the ends down with stitches; lock-stitch from the first-stitch mark on in three places, "
+    "then whip.",
+    "Pull the join through its sheave by hand, both ways. Then load it and measure this piece from "
+    "the cover end.",
+};
+
+constexpr std::string_view must_run =
+    "the join has to pass its sheave both ways, pulled by hand, before the line is loaded";
+
+/// What both pieces share: the nose, in diameters of the thin line.
+struct Nose {
+    Length thin;
+    SourcedLength length;
+    Length taper;
+    Length first_stitch; ///< from the cover end
+    CitationId practice{};
+};
+
+Result<Nose> read_nose(const Request& request, Length diameter) {
+    const auto length = field_or_figure(request, tail, FigureId::tail, diameter);
+    const auto printed_taper = request.rules.need(FigureId::taper);
+    const auto printed_tail = request.rules.need(FigureId::tail);
+    const auto stitch = request.rules.need(FigureId::stitch_start);
+    if (!length || !printed_taper || !printed_tail || !stitch) {
+        return Unexpected(!length          ? length.error()
+                          : !printed_taper ? printed_taper.error()
+                          : !printed_tail  ? printed_tail.error()
+                                           : stitch.error());
+    }
+    if (auto fault =
+            check_minimum(request, FigureId::minimum_tail, "tail", length->length, diameter)) {
+        return Unexpected(*std::move(fault));
+    }
+    if (to_nanometres(length->length) <= to_nanometres(stitch->length(diameter))) {
+        return Unexpected(Fault{Code::field_out_of_range,
+                                "a nose of " + show_length(length->length, UnitSystem::metric) +
+                                    " ends before its first stitch, " +
+                                    show_length(stitch->length(diameter), UnitSystem::metric) +
+                                    " from the cover's end; it must be longer than that",
+                                {},
+                                "tail"});
+    }
+    const double share = printed_taper->length(diameter) / printed_tail->length(diameter);
+    const Length thinned = request.fields.length(taper).value_or(length->length * share);
+    if (thinned > length->length) {
+        return Unexpected(Fault{Code::taper_longer_than_tail,
+                                "a taper of " + show_length(thinned, UnitSystem::metric) +
+                                    " is longer than the nose of " +
+                                    show_length(length->length, UnitSystem::metric),
+                                {},
+                                "taper"});
+    }
+    return Nose{diameter, *length, thinned, stitch->length(diameter), printed_tail->source};
+}
+
+Allowance thin_piece(const Request& request, const Nose& nose) {
+    Allowance piece;
+    piece.add(row_of(Item::tail, nose.length));
+    const Nanometres nose_end = add_cutting_loss(piece, request, Cut::shears);
+    piece.standing_mark = nose_end + to_nanometres(nose.length.length);
+    const Nanometres taper_start = nose_end + to_nanometres(nose.taper);
+    const Nanometres first_stitch = piece.standing_mark - to_nanometres(nose.first_stitch);
+    piece.add(Mark{MarkName::nose_end, nose_end});
+    if (taper_start < first_stitch) {
+        piece.add(Mark{MarkName::taper_start, taper_start});
+    }
+    piece.add(Mark{MarkName::first_stitch, first_stitch});
+    piece.add(Mark{MarkName::cover_end, piece.standing_mark});
+    const Nanometres width = to_nanometres(nose.thin);
+    if (nose.taper > Length()) {
+        piece.add(Span{Span::Form::tapered, nose_end, taper_start, width});
+    }
+    if (taper_start < piece.standing_mark) {
+        piece.add(Span{Span::Form::buried, taper_start, piece.standing_mark, width});
+    }
+    piece.steps = steps_thin;
+    return piece;
+}
+
+/// A hollow braid swells over the nose and shortens. A cover whose core the line replaces may do
+/// either; no source says how much, so only the spread is known.
+Result<SourcedLength> take_up_of_thick(const Request& request, const Nose& nose) {
+    const Length rope = request.rope.counting_diameter();
+    const auto spread = request.rules.need(FigureId::take_up_spread);
+    if (!spread) {
+        return Unexpected(spread.error());
+    }
+    if (request.rope.construction != Construction::twelve_strand) {
+        return SourcedLength{{}, spread->length(rope), SpreadOrigin::stated_guess, spread->source};
+    }
+    const double ratio = nose.thin / rope;
+    const double section = ratio * ratio;
+    auto take_up = read_take_up(
+        request, tapered_tail(nose.length.length, nose.taper, section),
+        {Code::table_value_wrong, "the nose does not go into a braid with this braid constant"});
+    if (take_up) {
+        set_usual_spread(*take_up, request, spread->length(rope) * section);
+    }
+    return take_up;
+}
+
+Result<Allowance> thick_piece(const Request& request, const Nose& nose) {
+    const auto take_up = take_up_of_thick(request, nose);
+    if (!take_up) {
+        return Unexpected(take_up.error());
+    }
+    Allowance piece;
+    piece.add(row_of(Item::take_up, *take_up, Group::take_up));
+    piece.standing_mark = add_cutting_loss(piece, request, usual_cut(request.rope));
+    piece.bury_reach = to_nanometres(nose.length.length) + to_nanometres(take_up->length);
+    const Nanometres nose_end = piece.standing_mark + piece.bury_reach;
+    piece.add(Mark{MarkName::cover_end, piece.standing_mark});
+    piece.add(Mark{MarkName::first_stitch, piece.standing_mark + to_nanometres(nose.first_stitch)});
+    piece.add(Mark{MarkName::nose_end, nose_end});
+    piece.add(Value{ValueName::take_up_m, take_up->length.si()});
+    if (request.rope.construction == Construction::twelve_strand) {
+        const Length rope = request.rope.counting_diameter();
+        const double ratio = nose.thin / rope;
+        piece.add(Value{ValueName::over_bury_m, diameter_over_bury(rope, ratio * ratio).si()});
+    }
+    piece.add(Span{Span::Form::covered, piece.standing_mark, nose_end,
+                   to_nanometres(request.rope.diameter)});
+    piece.steps = steps_thick;
+    return piece;
+}
+
+/// The thin line's diameter, as this piece has it or is told it.
+Result<Length> diameter_of_thin(const Request& request, bool is_thick) {
+    const auto given = request.fields.length(thin);
+    if (!is_thick) {
+        return given.value_or(request.rope.counting_diameter());
+    }
+    if (!given) {
+        return Unexpected(Fault{Code::field_missing,
+                                "the thick piece of a cover-over-join needs the field \"thin\", "
+                                "the diameter of the thin line",
+                                {},
+                                "thin"});
+    }
+    if (*given >= request.rope.counting_diameter()) {
+        return Unexpected(Fault{Code::field_out_of_range,
+                                "a line of " + show_fine(*given, UnitSystem::metric) +
+                                    " does not go into rope of " +
+                                    show_fine(request.rope.diameter, UnitSystem::metric),
+                                {},
+                                "thin"});
+    }
+    return *given;
+}
+
+void add_sheave_cautions(Allowance& piece, const Request& request, const Nose& nose) {
+    piece.add(Caution{must_run, nose.practice});
+    const auto advised = request.rules.find(FigureId::advised_sheave);
+    const auto given = request.fields.length(sheave);
+    if (advised != nullptr && given && *given < advised->length(request.rope.counting_diameter())) {
+        piece.add(Caution{"the sheave is smaller than is advised for this rope", advised->source});
+    }
+}
+
+Result<Allowance> work_out(const Request& request) {
+    const bool is_thick = request.fields.at(side) > 0.5;
+    const auto diameter = diameter_of_thin(request, is_thick);
+    if (!diameter) {
+        return Unexpected(diameter.error());
+    }
+    const auto nose = read_nose(request, *diameter);
+    if (!nose) {
+        return Unexpected(nose.error());
+    }
+    auto piece = is_thick ? thick_piece(request, *nose) : thin_piece(request, *nose);
+    if (!piece) {
+        return piece;
+    }
+    piece->add(Value{ValueName::tail_m, nose->length.length.si()});
+    piece->add(Value{ValueName::bury_m, nose->length.length.si()});
+    piece->add(Value{ValueName::taper_m, nose->taper.si()});
+    piece->add(Value{ValueName::stitch_start_m, nose->first_stitch.si()});
+    add_sheave_cautions(*piece, request, *nose);
+    return piece;
+}
+
+} // namespace
+
+Kind cover_over_join() {
+    return {{"cover-over-join", "a thin line led into the hollow end of a thicker tail",
+             "end of the thick cover, which is the mark where the two pieces meet",
+             Constructions(Construction::twelve_strand, Construction::double_braid,
+                           Construction::core_dependent, Construction::parallel_core),
+             fields},
+            work_out};
+}
+
+} // namespace libsplice

@@ -1,0 +1,125 @@
+// end-for-end: double braid joined cover into core and core into cover; square plait pair by pair.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/both_sides_part.h"
+#include "libsplice/allowance/parts/join_part.h"
+#include "libsplice/allowance/parts/tuck_part.h"
+
+namespace libsplice {
+
+namespace {
+
+enum Field : std::size_t { tail, taper, exit, setting, tucks, stub, pick };
+constexpr std::array fields{field::tail,  field::taper,       field::exit, field::setting,
+                            field::tucks, field::strand_stub, field::pick};
+constexpr std::size_t first_of_plait = tucks;
+
+constexpr std::array<std::string_view, 9> steps_braid{
+    "Put on the line what has to be there before it is closed.",
+    "On each side tie a slip knot five fids from the end. Mark the cover at the reference mark, "
+    "{tail} from its end, and at the extraction mark, {short_section} further.",
+    "At each extraction mark bend the rope, open the cover and draw the core out to its end. Where "
+    "the core leaves the cover is its first mark; its entry mark lies {short_section} further in, "
+    "and its exit mark {exit} from the extraction.",
+    "Thin the end of each cover from the taper-start mark on.",
+    "Lead each cover into the core of the other side at that core's entry mark and out at its exit "
+    "mark, until the reference mark meets the entry mark.",
+    "Lead each core back into the cover it now meets, in at the extraction mark and out beyond the "
+    "tail inside.",
+    "Draw the two crossings together until they touch, evenly, and cut the core's ends at a slant "
+    "where they come out.",
+    "Smooth each cover from its slip knot towards the join until crossings and tails are "
+    "swallowed, and stitch through the join.",
+    "Undo the slip knots, load the closed line, then measure round it again.",
+};
+
+constexpr std::array<std::string_view, 6> steps_plait{
+    "Tape both ends at their unlay marks, {@unlay to here} from the cut end, and tape the strands "
+    "in their four pairs, each pair of one hand.",
+    "Marry the two ends, pairs of one hand to pairs of the same hand, until the marks meet, and "
+    "bind the middle.",
+    "Tuck each pair under pairs of its own hand in the other rope, following them: {tucks} full "
+    "tucks a side, drawn up evenly.",
+    "Drop one strand of every pair and go on with single strands for {tucks_single} tucks.",
+    "Halve the strands that are left and tuck them {tucks_half} times more, so that the splice "
+    "runs out thin. Leave {stub} of each.",
+    "Take the binding off, load the closed line, then measure round it again.",
+};
+
+Result<Allowance> side_of_plait(const Request& request) {
+    const auto tuck_part = read_tucks(request, {tucks, stub, pick});
+    if (!tuck_part) {
+        return Unexpected(tuck_part.error());
+    }
+    Allowance side;
+    side.standing_mark = add_tucks(side, *tuck_part, request);
+    side.add(Mark{MarkName::unlay, side.standing_mark});
+    side.add(Value{ValueName::tucks_single, tuck_part->singles});
+    side.add(Value{ValueName::tucks_half, tuck_part->halves});
+    side.steps = steps_plait;
+    return side;
+}
+
+/// The two extraction marks meet: the cover up to its reference mark takes the place of the core
+/// up to its entry mark, which lie a short section to either side of it.
+Result<Allowance> side_of_braid(const Request& request) {
+    const Length rope = request.rope.counting_diameter();
+    const auto bury = read_bury(request, {tail, taper, exit, setting}, rope);
+    if (!bury) {
+        return Unexpected(bury.error());
+    }
+    const auto figure = request.rules.need(FigureId::short_section);
+    if (!figure) {
+        return Unexpected(figure.error());
+    }
+    const auto section = from_figure(*figure, rope);
+    const Nanometres short_section = to_nanometres(section.length);
+
+    Allowance side;
+    add_bury_rows(side, *bury);
+    side.add(row_of(Item::short_section, section));
+    const Nanometres tail_end = add_cutting_loss(side, request, Cut::shears);
+    const Nanometres reference = tail_end + to_nanometres(bury->tail.length);
+    side.standing_mark = reference + short_section;
+    add_taper_marks(side, *bury, tail_end);
+    side.add(Mark{MarkName::reference, reference});
+    side.add(Mark{MarkName::extraction, side.standing_mark});
+    side.add(Mark{MarkName::core_entry, side.standing_mark + short_section});
+    side.bury_reach =
+        short_section + to_nanometres(bury->tail.length) + to_nanometres(bury->take_up.length);
+    side.fid_reach = to_nanometres(bury->exit);
+    side.add(Mark{MarkName::core_exit, side.standing_mark + side.fid_reach});
+    add_bury_facts(side, *bury, request, tail_end);
+    add_crossing(side, 2.0, side.standing_mark, rope);
+    side.add(Value{ValueName::short_section_m, section.length.si()});
+    side.steps = steps_braid;
+    return side;
+}
+
+Result<Allowance> work_out(const Request& request) {
+    const bool plait = request.rope.construction == Construction::eight_plait;
+    if (auto fault = plait ? find_foreign_field(request, fields, {0, first_of_plait},
+                                                "in 8-plait end-for-end")
+                           : find_foreign_field(request, fields, {first_of_plait, fields.size()},
+                                                "in double-braid end-for-end")) {
+        return Unexpected(*std::move(fault));
+    }
+    auto side = plait ? side_of_plait(request) : side_of_braid(request);
+    if (!side) {
+        return side;
+    }
+    add_retained(*side, request);
+    count_both_sides(*side);
+    return side;
+}
+
+} // namespace
+
+Kind end_for_end() {
+    return {{"end-for-end", "two ends of double braid or square plait spliced into each other",
+             "round the closed line, in use; the ends meet at their extraction or unlay marks",
+             Constructions(Construction::double_braid, Construction::eight_plait), fields,
+             Reach::both_ends},
+            work_out};
+}
+
+} // namespace libsplice

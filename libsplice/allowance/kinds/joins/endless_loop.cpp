@@ -1,0 +1,65 @@
+// endless-loop: one rope closed to a loop, its two tails buried past each other.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/both_sides_part.h"
+#include "libsplice/allowance/parts/buried_eye_part.h"
+#include "libsplice/allowance/parts/grip_part.h"
+
+namespace libsplice {
+
+namespace {
+
+enum Field : std::size_t { tail, taper, exit, setting, pairs };
+constexpr std::array fields{field::tail, field::taper, field::exit, field::setting, field::pairs};
+
+constexpr std::array<std::string_view, 8> steps{
+    "Tape both ends and cut them square. Put the marks of both sides on, with the marking tension "
+    "on "
+    "the rope: from the tail end on they run alike on both sides.",
+    "Thread on all that has to lie on the loop: nothing goes on once it is closed.",
+    "Lay the two crossing marks side by side, the ends pointing past each other. Pass one end "
+    "through the rope at the other's crossing mark, then the other through the first likewise, and "
+    "draw up until the crossings touch. The loop now shows its round length.",
+    "Take out every turn: hang the loop up and let it settle before going on.",
+    "Thin both tails: at each drop-pair mark cut out one strand of each hand, never two of one "
+    "hand.",
+    "Bury each tail away from the crossing, to its exit {exit} from there, one to either side, and "
+    "smooth the rope over both in turns until the ends are swallowed. They must not meet.",
+    "Lock-stitch on both sides of the crossing, from {stitch_start} to {stitch_end}, through tail "
+    "and both walls.",
+    "Load the loop between two pins. The round length is twice the distance of the pins' centres "
+    "and once round a circle of pin and rope together.",
+};
+
+Result<Allowance> work_out(const Request& request) {
+    const auto bury =
+        read_bury(request, {tail, taper, exit, setting, pairs}, request.rope.counting_diameter());
+    if (!bury) {
+        return Unexpected(bury.error());
+    }
+    Allowance allowance;
+    add_bury_rows(allowance, *bury);
+    const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::shears);
+    count_both_sides(allowance);
+    add_taper_marks(allowance, *bury, tail_end);
+    allowance.standing_mark = tail_end + to_nanometres(bury->tail.length);
+    allowance.add(Mark{MarkName::crossing, allowance.standing_mark});
+    add_bury_marks(allowance, *bury);
+    add_bury_facts(allowance, *bury, request, tail_end);
+    add_crossing(allowance, 1.0, allowance.standing_mark, bury->rope);
+    add_stitching(allowance, request, bury->rope);
+    add_grip(allowance, *bury, request);
+    add_retained(allowance, request);
+    allowance.steps = steps;
+    return allowance;
+}
+
+} // namespace
+
+Kind endless_loop() {
+    return {{"endless-loop", "loop closed by burying its two tails past each other",
+             "round length of the loop in use, along the middle of its rope",
+             Constructions(Construction::twelve_strand), fields, Reach::both_ends},
+            work_out};
+}
+
+} // namespace libsplice

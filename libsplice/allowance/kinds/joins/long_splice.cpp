@@ -1,0 +1,114 @@
+// long-splice: a join of laid rope no thicker than the rope, each strand laid in for another.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/both_sides_part.h"
+#include "libsplice/allowance/parts/parts.h"
+#include "libsplice/units/show.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr FieldDeclaration crowns_field{
+    "crowns",
+    "crowns that each end is unlaid; a crown is one bulge of a strand along the rope",
+    Dimension::count,
+    12.0,
+    200.0,
+    "the rule's number"};
+constexpr FieldDeclaration crown_field{
+    "crown", "length of one crown along the rope", Dimension::length, 0.0005,
+    0.5,     "the table's multiple of D"};
+
+enum Field : std::size_t { crowns, crown };
+constexpr std::array fields{crowns_field, crown_field};
+
+constexpr std::array<std::string_view, 8> steps{
+    "Put on the line what has to be there before it is closed.",
+    "Tape both ends at their unlay marks, {@unlay to here} from the cut end, which is {crowns} "
+    "crowns. Unlay all three strands to the marks, and keep the turn in them.",
+    "Marry the two ends, strand between strand, until the marks meet.",
+    "Unlay one strand of the first end on into its own rope, {strand_unlay} or more, and lay the "
+    "strand of the other end that faces it into the groove, turn by turn.",
+    "Do the same the other way with a strand of the other end. The third pair stays in the middle.",
+    "At each of the three places halve or knot the two strands past each other so that they lie in "
+    "the thickness of one, and tuck each of them four times.",
+    "Thin the strands by a third for the last tucks but one and by two thirds for the last. Cut "
+    "off nothing yet.",
+    "Load the closed line, measure round it, then trim. It has to run through its block by hand, "
+    "both ways.",
+};
+
+Result<SourcedLength> unlaid_strands(const Request& request, double count) {
+    auto a_crown =
+        field_or_figure(request, crown, FigureId::crown, request.rope.counting_diameter());
+    if (!a_crown) {
+        return a_crown;
+    }
+    return SourcedLength{a_crown->length * count, a_crown->sd * count, a_crown->origin,
+                         a_crown->source};
+}
+
+Result<double> count_of_crowns(const Request& request, const Figure& printed) {
+    if (!request.fields.has(crowns)) {
+        return printed.number();
+    }
+    const double count = request.fields.at(crowns);
+    if (count < printed.number()) {
+        Fault fault{Code::below_published_minimum,
+                    show_number(count, 0) + " crowns a side are fewer than the " +
+                        show_number(printed.number(), 0) + " that are printed",
+                    {},
+                    "crowns"};
+        fault.rule = to_text(request.citations.at(printed.source));
+        return Unexpected(std::move(fault));
+    }
+    return count;
+}
+
+Result<Allowance> work_out(const Request& request) {
+    const auto printed = request.rules.need(FigureId::crowns);
+    const auto of_one_strand = request.rules.need(FigureId::strand_crowns);
+    if (!printed || !of_one_strand) {
+        return Unexpected(printed ? of_one_strand.error() : printed.error());
+    }
+    const auto count = count_of_crowns(request, *printed);
+    if (!count) {
+        return Unexpected(count.error());
+    }
+    const auto unlaid = unlaid_strands(request, *count);
+    if (!unlaid) {
+        return Unexpected(unlaid.error());
+    }
+    const Length a_crown = unlaid->length / *count;
+    const Length one_strand = a_crown * of_one_strand->number();
+
+    Allowance side;
+    side.add(row_of(Item::unlaid, *unlaid));
+    const Nanometres tail_end = add_cutting_loss(side, request, Cut::shears);
+    side.standing_mark = tail_end + to_nanometres(unlaid->length);
+    side.add(Mark{MarkName::unlay, side.standing_mark});
+    side.add(Mark{MarkName::strand_unlay, side.standing_mark + to_nanometres(one_strand)});
+    side.bury_reach = to_nanometres(one_strand);
+    side.add(Value{ValueName::crowns, *count});
+    side.add(Value{ValueName::crown_m, a_crown.si()});
+    side.add(Value{ValueName::unlay_m, unlaid->length.si()});
+    side.add(Value{ValueName::strand_unlay_m, one_strand.si()});
+    side.add(Span{Span::Form::crossed, tail_end, side.standing_mark,
+                  to_nanometres(request.rope.counting_diameter()), *count});
+    add_retained(side, request);
+    side.steps = steps;
+    count_both_sides(side);
+    return side;
+}
+
+} // namespace
+
+Kind long_splice() {
+    return {{"long-splice",
+             "laid rope joined without growing thicker, for lines that run in blocks",
+             "round the closed line, in use; the ends meet where their strands part",
+             Constructions(Construction::three_strand), fields, Reach::both_ends},
+            work_out};
+}
+
+} // namespace libsplice

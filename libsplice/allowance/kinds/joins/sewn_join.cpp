@@ -1,0 +1,125 @@
+// sewn-join: two ends of an endless control line laid together, or butted, and stitched.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/both_sides_part.h"
+#include "libsplice/allowance/parts/join_part.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::array<std::string_view, 2> ways{"overlap", "butt"};
+constexpr FieldDeclaration way_field{
+    "way",
+    "how the ends lie: side by side, or end to end with a tail led inside each way",
+    Dimension::choice,
+    0.0,
+    0.0,
+    "overlap",
+    false,
+    ways};
+constexpr FieldDeclaration overlap_field{
+    "overlap",
+    "length over which the two ends lie together, for the way overlap",
+    Dimension::length,
+    0.005,
+    5.0,
+    "the rule's overlap"};
+
+enum Field : std::size_t { way, overlap, tail, taper, exit, setting, pairs, strands };
+constexpr std::array fields{way_field,   overlap_field,  field::tail,  field::taper,
+                            field::exit, field::setting, field::pairs, field::strands};
+
+constexpr std::array<std::string_view, 6> steps_overlap{
+    "Put on the line every block, ring and cleat part that cannot be opened.",
+    "Mark both ends at the join mark, {@join} from the cut end, and at the overlap-end mark, "
+    "{@overlap end} from the cut end.",
+    "Thin each end to a slant over its last few diameters, so that the join runs out evenly.",
+    "Lay the ends side by side until the join marks meet and each tip lies on the other's "
+    "overlap-end mark. See that the line has no turn in it.",
+    "Sew the two parts together over the whole overlap, in rows along and back, then whip over "
+    "both tips.",
+    "Load the closed line, measure round it, and pull the join through every block by hand.",
+};
+
+constexpr std::array<std::string_view, 7> steps_butt{
+    "Put on the line every block, ring and cleat part that cannot be opened.",
+    "Mark both ends at the join mark, {@join} from the cut end. Of a covered rope take the cover "
+    "off from there to the end.",
+    "Thin each tail from the taper-start mark to its end, one strand of each hand at a time; the "
+    "drop-pair marks, where there are any, show the places.",
+    "Lead each tail into the other end at its join mark and out at its exit mark, until the join "
+    "marks meet. See that the line has no turn in it.",
+    "Smooth both sides outwards from the join until the tails are swallowed.",
+    "Sew across the butt all round, then through both sides over the length of the tails.",
+    "Load the closed line, measure round it, and pull the join through every block by hand.",
+};
+
+/// Half of the overlap belongs to each side.
+Result<Allowance> overlapped_side(const Request& request) {
+    const Length rope = request.rope.counting_diameter();
+    const auto whole = field_or_figure(request, overlap, FigureId::overlap, rope);
+    if (!whole) {
+        return Unexpected(whole.error());
+    }
+    const SourcedLength half{whole->length / 2.0, whole->sd / 2.0, whole->origin, whole->source};
+    Allowance side;
+    side.add(row_of(Item::overlap, half));
+    const Nanometres tail_end = add_cutting_loss(side, request, usual_cut(request.rope));
+    side.standing_mark = tail_end + to_nanometres(half.length);
+    const Nanometres end = tail_end + to_nanometres(whole->length);
+    side.add(Mark{MarkName::join, side.standing_mark});
+    side.add(Mark{MarkName::overlap_end, end});
+    side.bury_reach = end - side.standing_mark;
+    side.add(Value{ValueName::overlap_m, whole->length.si()});
+    side.add(Span{Span::Form::stitched, tail_end, end, to_nanometres(rope)});
+    side.steps = steps_overlap;
+    return side;
+}
+
+Result<Allowance> butted_side(const Request& request) {
+    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs, strands},
+                                request.rope.counting_diameter());
+    if (!bury) {
+        return Unexpected(bury.error());
+    }
+    Allowance side = buried_side(request, *bury, Cut::shears);
+    side.steps = steps_butt;
+    return side;
+}
+
+Result<Allowance> work_out(const Request& request) {
+    const bool butt = request.fields.has(way) && request.fields.at(way) > 0.5;
+    // An overlap has nothing inside, a butt does not lie side by side.
+    if (auto fault =
+            butt ? find_foreign_field(request, fields, {overlap, tail}, "a sewn join made as butt")
+                 : find_foreign_field(request, fields, {tail, fields.size()},
+                                      "a sewn join made as overlap")) {
+        return Unexpected(*std::move(fault));
+    }
+    const auto practice = request.rules.need(FigureId::overlap);
+    if (!practice) {
+        return Unexpected(practice.error());
+    }
+    auto side = butt ? butted_side(request) : overlapped_side(request);
+    if (!side) {
+        return side;
+    }
+    side->add(Caution{"the stitching carries the load: this join is for control lines",
+                      practice->source, Caution::Weight::refused_for_person});
+    count_both_sides(*side);
+    return side;
+}
+
+} // namespace
+
+Kind sewn_join() {
+    return {{"sewn-join", "two ends stitched together, for endless control lines",
+             "round the closed line, in use; the ends meet at the join marks",
+             Constructions(Construction::twelve_strand, Construction::double_braid,
+                           Construction::core_dependent, Construction::parallel_core,
+                           Construction::solid_braid),
+             fields, Reach::both_ends},
+            work_out};
+}
+
+} // namespace libsplice

@@ -1,0 +1,52 @@
+// short-splice: two ends of laid rope married and tucked into each other, both ways.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/both_sides_part.h"
+#include "libsplice/allowance/parts/tuck_part.h"
+
+namespace libsplice {
+
+namespace {
+
+enum Field : std::size_t { tucks, stub };
+constexpr std::array fields{field::tucks, field::strand_stub};
+
+constexpr std::array<std::string_view, 7> steps{
+    "Put on the line what has to be there before it is closed: blocks, rings, a bag.",
+    "Whip or tape both ends at their unlay marks, {@unlay to here} from the cut end, tape each "
+    "strand's end, and unlay the strands down to the marks.",
+    "Marry the two ends: each strand comes between two of the other end, and the marks meet. Bind "
+    "the middle, so that it cannot open.",
+    "Tuck the three strands of one end against the lay into the other, over one and under one, one "
+    "strand out of every gap, and draw them up along their lay.",
+    "Go on until that side has {tucks} full tucks. Turn the splice round, take the binding off and "
+    "tuck the other side as often.",
+    "Leave {stub} of each strand past its last full tuck. Roll the splice underfoot and load it "
+    "before anything is trimmed.",
+    "Load the closed line, then measure round it again. It is twice as thick here: it will not run "
+    "through a block made for this rope.",
+};
+
+Result<Allowance> work_out(const Request& request) {
+    const auto tuck_part = read_tucks(request, {tucks, stub});
+    if (!tuck_part) {
+        return Unexpected(tuck_part.error());
+    }
+    Allowance side;
+    side.standing_mark = add_tucks(side, *tuck_part, request);
+    side.add(Mark{MarkName::unlay, side.standing_mark});
+    add_retained(side, request);
+    side.steps = steps;
+    count_both_sides(side);
+    return side;
+}
+
+} // namespace
+
+Kind short_splice() {
+    return {{"short-splice", "two ends of laid rope tucked into each other",
+             "round the closed line, in use; the ends meet where their strands part",
+             Constructions(Construction::three_strand), fields, Reach::both_ends},
+            work_out};
+}
+
+} // namespace libsplice

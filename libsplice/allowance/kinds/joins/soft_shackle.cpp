@@ -1,0 +1,104 @@
+// soft-shackle: doubled rope with a noose at its middle that closes behind a knot of both ends.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/both_sides_part.h"
+#include "libsplice/allowance/parts/parts.h"
+
+#include <numbers>
+
+namespace libsplice {
+
+namespace {
+
+constexpr FieldDeclaration pin_field{
+    "pin",
+    "diameter of what the shackle bears on, at either bearing point",
+    Dimension::length,
+    0.0,
+    1.0,
+    "0 mm: bends as tight as the rope allows"};
+constexpr FieldDeclaration stub_field{"stub",
+                                      "each end beyond the knot, led back into its own leg",
+                                      Dimension::length,
+                                      0.0,
+                                      2.0,
+                                      "the table's multiple of D"};
+
+enum Field : std::size_t { pin, stub };
+constexpr std::array fields{pin_field, stub_field};
+
+constexpr std::array<std::string_view, 8> steps{
+    "Put the marks of both sides on, with the marking tension on the rope. What is over lies "
+    "outside "
+    "the tail-end mark of end b: trim it off there and tape both ends. Mark the middle, halfway "
+    "between the two knot-face marks.",
+    "Fold the rope at its middle. Mark the noose's throat on both legs, {noose} from the middle.",
+    "Open one leg at its noose mark and pass the other leg through it, up to its own mark, so that "
+    "the noose can be opened and closes when the legs are pulled.",
+    "Lay the legs side by side, without turns, as far as the knot-face marks.",
+    "Tie the two ends into a two-strand diamond knot, both parts followed round alike, with its "
+    "face on the marks.",
+    "Draw it up a little at a time, going round the parts in order, and set it with the heaviest "
+    "pull at hand. Both legs must come out of it equally long.",
+    "Lead {stub} of each end back through the knot's middle into its own leg and thin it there.",
+    "Close the noose behind the knot, load the shackle between two pins, then measure and see that "
+    "the noose cannot pass the knot.",
+};
+
+/// Both legs lie half round the bearing at either end; a straight line there counts already.
+Length round_bearings(const Request& request, Length rope) {
+    const Length bearing = request.fields.length(pin).value_or(Length());
+    return (bearing + rope) * std::numbers::pi - bearing * 2.0;
+}
+
+/// The rows of one of the two legs.
+Allowance one_leg(const Request& request, Length rope, const SourcedLength& noose,
+                  const SourcedLength& knot, const SourcedLength& left) {
+    Allowance allowance;
+    allowance.add(row_of(Item::round_bearings, from_geometry(round_bearings(request, rope))));
+    allowance.add(row_of(Item::noose, noose, Group::hand));
+    allowance.add(row_of(Item::knot, knot, Group::hand));
+    allowance.add(row_of(Item::stub, left));
+    return allowance;
+}
+
+Result<Allowance> work_out(const Request& request) {
+    const Length rope = request.rope.counting_diameter();
+    const auto noose = request.rules.need(FigureId::noose);
+    const auto knot = request.rules.need(FigureId::knot);
+    const auto left = field_or_figure(request, stub, FigureId::stub, rope);
+    if (!noose || !knot || !left) {
+        return Unexpected(!noose ? noose.error() : !knot ? knot.error() : left.error());
+    }
+    const auto in_knot = from_figure(*knot, rope);
+    auto allowance = one_leg(request, rope, from_figure(*noose, rope), in_knot, *left);
+    const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::shears);
+    count_both_sides(allowance);
+    const Nanometres far_side = tail_end + to_nanometres(left->length);
+    allowance.standing_mark = far_side + to_nanometres(in_knot.length);
+    allowance.laid = 4;
+    allowance.add(Mark{MarkName::knot_far_side, far_side});
+    allowance.add(Mark{MarkName::knot_face, allowance.standing_mark});
+    allowance.add(Value{ValueName::pin_m, request.fields.length(pin).value_or(Length()).si()});
+    allowance.add(Value{ValueName::noose_m, noose->length(rope).si()});
+    allowance.add(Value{ValueName::knot_m, in_knot.length.si()});
+    allowance.add(Value{ValueName::stub_m, left->length.si()});
+    allowance.add(Span{Span::Form::knot, far_side, allowance.standing_mark, to_nanometres(rope)});
+    allowance.add(Caution{"every figure of this shackle is an estimate: make one, measure it, and "
+                          "cut the rest from that",
+                          noose->source});
+    allowance.add(Caution{"no source says what this shackle holds", cited_job,
+                          Caution::Weight::refused_for_person});
+    allowance.steps = steps;
+    return allowance;
+}
+
+} // namespace
+
+Kind soft_shackle() {
+    return {{"soft-shackle", "shackle of doubled rope, a noose closed behind a knot",
+             "far side of what it bears on, at either end, the shackle closed",
+             Constructions(Construction::twelve_strand), fields, Reach::both_ends},
+            work_out};
+}
+
+} // namespace libsplice

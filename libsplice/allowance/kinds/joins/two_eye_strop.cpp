@@ -1,0 +1,59 @@
+// two-eye-strop: a strop made whole, a locked and buried eye at each end.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/both_sides_part.h"
+#include "libsplice/allowance/parts/locked_part.h"
+
+namespace libsplice {
+
+namespace {
+
+enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs };
+constexpr std::array fields{field::eye_of("5 times the pin, at least 8 D"),
+                            field::pin,
+                            field::tail,
+                            field::taper,
+                            field::exit,
+                            field::setting,
+                            field::pairs};
+
+constexpr std::array<std::string_view, 9> steps{
+    "Tape both ends and cut them square. Put the marks of both sides on now, with the marking "
+    "tension "
+    "on the rope: from the tail end on they run alike on both sides.",
+    "First eye: pass the tail through the rope at the far throat until the near throat meets it, "
+    "then the whole of the other end, still thin, through the tail beside the near throat. Draw up "
+    "to an eye of {eye}.",
+    "Thin this tail from its taper start, a strand of each hand at every drop-pair mark, but do "
+    "not "
+    "bury it yet: the strop must stay thin for the second eye.",
+    "Put on what has to lie between the eyes or in the second one.",
+    "Second eye: the other end is closed, so pass the tail through at the far throat and draw the "
+    "whole eye through the opening beside the near throat, as a sleeve is turned. Work out the "
+    "half turn.",
+    "Thin the second tail. Hang the strop by its two crowns and pull: far throat to far throat, "
+    "less what both buries will take, must agree before anything is hidden.",
+    "Bury both tails from their throats to their exits, {exit} away, working them in turns so that "
+    "neither drags the other out. The two ends must not lie over each other.",
+    "Lock-stitch both from {stitch_start} to {stitch_end} beyond the throat.",
+    "Load the strop in one pull, both eyes on their pins, and measure from crown to crown.",
+};
+
+Result<Allowance> work_out(const Request& request) {
+    auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting, pairs});
+    if (allowance) {
+        count_both_sides(*allowance);
+        allowance->steps = steps;
+    }
+    return allowance;
+}
+
+} // namespace
+
+Kind two_eye_strop() {
+    return {{"two-eye-strop", "strop made whole, a locked eye at each end",
+             "inside of the crown of either eye", Constructions(Construction::twelve_strand),
+             fields, Reach::both_ends},
+            work_out};
+}
+
+} // namespace libsplice

@@ -1,0 +1,54 @@
+// stopper-ball: a ball or ferrule threaded on, with a knot behind it.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/stopper_part.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr FieldDeclaration ball_field{
+    "ball",
+    "length of the ball or ferrule along the rope, from its bearing face to where the knot seats",
+    Dimension::length,
+    0.001,
+    0.5,
+    "none; it must be given",
+    true};
+
+enum Field : std::size_t { ball, set, stub };
+constexpr std::array fields{ball_field, field::set, field::stub};
+
+constexpr std::array<std::string_view, 5> steps{
+    "Lead the rope through what the ball stops against, then thread the ball, its bearing face "
+    "first.",
+    "Mark the rope where the bearing face comes and where the ball ends: {ball} of rope lies "
+    "inside it.",
+    "Tie the knot with its face at the ball's end, double overhand unless the rule says otherwise, "
+    "{stub} left beyond it.",
+    "Set the knot, then pull the ball down on it until the knot seats; a countersunk ball takes "
+    "the knot in.",
+    "Measure from the bearing face, not from the ball's end, with the ball pulled hard on to its "
+    "knot.",
+};
+
+/// The rope runs through the ball and is knotted behind it.
+Result<Allowance> work_out(const Request& request) {
+    auto stopper = read_stopper(request, {set, stub});
+    if (!stopper) {
+        return Unexpected(stopper.error());
+    }
+    stopper->ball = from_job(Length(request.fields.at(ball)));
+    Allowance allowance = lay_stopper(request, *stopper);
+    allowance.steps = steps;
+    return allowance;
+}
+
+} // namespace
+
+Kind stopper_ball() {
+    return {{"stopper-ball", "ball or ferrule held by a knot",
+             "bearing face of the ball or ferrule", ropes_and_shock_cord, fields},
+            work_out};
+}
+
+} // namespace libsplice

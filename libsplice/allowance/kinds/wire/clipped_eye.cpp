@@ -1,0 +1,115 @@
+// clipped-eye: wire turned back round a thimble and held by wire-rope clips.
+#include "libsplice/allowance/built_in_kinds.h"
+#include "libsplice/allowance/parts/turned_back_part.h"
+#include "libsplice/units/show.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr FieldDeclaration clips_field{"clips",
+                                       "number of wire-rope clips",
+                                       Dimension::count,
+                                       2.0,
+                                       12.0,
+                                       "the number printed for the wire's size"};
+constexpr FieldDeclaration turn_back_field{
+    "turn_back",
+    "wire turned back, from the throat to its end",
+    Dimension::length,
+    0.01,
+    5.0,
+    "the length printed for the wire's size, more in proportion with more clips"};
+
+enum Field : std::size_t { eye, pin, clips, turn_back };
+constexpr std::array fields{field::eye, field::pin, clips_field, turn_back_field};
+
+constexpr std::array<std::string_view, 6> steps{
+    "Turn the wire back round the thimble until the turn-back mark meets the far throat: "
+    "{turn_back} of dead end lies along the standing part.",
+    "Put the first clip close to the end of the dead end, the bolt's bow on the dead end and the "
+    "saddle on the standing part. Tighten it to the clip maker's torque.",
+    "Put the second clip close to the thimble. Leave it a little slack.",
+    "Space the others evenly between, {spacing} or more from one to the next: {clips} clips in "
+    "all, every saddle on the standing part.",
+    "Take up the slack with a light pull and tighten all of them to the maker's torque.",
+    "Load the eye, then tighten all clips again: wire gets thinner under its first load.",
+};
+
+struct Clips {
+    double count = 0.0;
+    SourcedLength turn_back;
+    Length spacing;
+};
+
+Result<Clips> read_clips(const Request& request) {
+    const auto count = request.rules.need(FigureId::clips);
+    const auto turned = request.rules.need(FigureId::turn_back);
+    const auto spacing = request.rules.need(FigureId::clip_spacing);
+    if (!count || !turned || !spacing) {
+        return Unexpected(!count ? count.error() : !turned ? turned.error() : spacing.error());
+    }
+    Clips chosen{count->number(), from_figure(*turned, request.rope.diameter),
+                 spacing->length(request.rope.diameter)};
+    const auto named = [&](Fault fault, const Figure& figure) {
+        fault.rule = to_text(request.citations.at(figure.source));
+        return Unexpected(std::move(fault));
+    };
+    if (request.fields.has(clips)) {
+        if (request.fields.at(clips) < chosen.count) {
+            return named(Fault{Code::below_published_minimum,
+                               show_number(request.fields.at(clips), 0) +
+                                   " clips are below the published minimum of " +
+                                   show_number(chosen.count, 0) + " for this size",
+                               {},
+                               "clips"},
+                         *count);
+        }
+        const double more = request.fields.at(clips) / chosen.count;
+        chosen.count = request.fields.at(clips);
+        chosen.turn_back.length = chosen.turn_back.length * more;
+    }
+    if (const auto given = request.fields.length(turn_back)) {
+        if (to_nanometres(*given) < to_nanometres(chosen.turn_back.length)) {
+            return named(Fault{Code::below_published_minimum,
+                               "a turn-back of " + show_length(*given, UnitSystem::metric) +
+                                   " is below the published minimum of " +
+                                   show_length(chosen.turn_back.length, UnitSystem::metric) +
+                                   " for this size and " + show_number(chosen.count, 0) + " clips",
+                               {},
+                               "turn_back"},
+                         *turned);
+        }
+        chosen.turn_back = from_job(*given);
+    }
+    return chosen;
+}
+
+Result<Allowance> work_out(const Request& request) {
+    const auto eye_part = read_eye(request, {eye, pin}, request.rope.diameter);
+    if (!eye_part) {
+        return Unexpected(eye_part.error());
+    }
+    const auto held = read_clips(request);
+    if (!held) {
+        return Unexpected(held.error());
+    }
+    Allowance allowance;
+    const TurnedBackPart turned{*eye_part, held->turn_back, Span::Form::clipped, held->count};
+    allowance.add(Value{ValueName::clips, held->count});
+    add_turned_back(allowance, turned);
+    allowance.add(Value{ValueName::spacing_m, held->spacing.si()});
+    add_turned_back_facts(allowance, turned, request);
+    allowance.steps = steps;
+    return allowance;
+}
+
+} // namespace
+
+Kind clipped_eye() {
+    return {{"clipped-eye", "wire turned back and held by wire-rope clips",
+             "inside of the eye's crown", Constructions(Construction::wire), fields},
+            work_out};
+}
+
+} // namespace libsplice

@@ -1,0 +1,12 @@
+#include "libsplice/allowance/parts/both_sides_part.h"
+
+namespace libsplice {
+
+void count_both_sides(Allowance& allowance) {
+    for (Row& row : allowance.rows) {
+        row.length *= 2;
+        row.sd *= 2.0;
+    }
+}
+
+} // namespace libsplice

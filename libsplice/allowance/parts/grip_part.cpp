@@ -1,0 +1,65 @@
+#include "libsplice/allowance/parts/grip_part.h"
+
+#include "libsplice/mechanics/rope/grip.h"
+
+#include <numbers>
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::string_view may_slip =
+    "in a simple model of its grip this bury of {bury} could slip: {grip_margin} times the grip "
+    "that it needs, but only {grip_margin_low} with friction and braid angle both at their lowest. "
+    "The model knows neither to better than a factor of about two; it is a cross-check and no "
+    "rule. Pull-test a sample and do not leave out the stitching";
+
+/// What the model assumes for a rope, with the ends between which it may lie.
+struct Assumed {
+    const Figure* angle;
+    const Figure* friction;
+    const Figure* packing;
+    const Figure* share;
+
+    [[nodiscard]] bool all_known() const {
+        return angle != nullptr && friction != nullptr && packing != nullptr && share != nullptr;
+    }
+};
+
+Angle degrees(double count) {
+    return Angle(count * std::numbers::pi / 180.0);
+}
+
+} // namespace
+
+void add_grip(Allowance& allowance, const BuryPart& bury, const Request& request) {
+    const Assumed assumed{
+        request.rules.find(FigureId::braid_angle), request.rules.find(FigureId::self_friction),
+        request.rules.find(FigureId::packing), request.rules.find(FigureId::throat_share)};
+    if (!assumed.all_known()) {
+        return;
+    }
+    const auto tail = tail_inside(bury);
+    const auto margin = [&](double angle, double friction) {
+        return grip_margin(tail, bury.rope, {degrees(angle), friction, assumed.packing->number()},
+                           assumed.share->number());
+    };
+    const auto usual = margin(assumed.angle->number(), assumed.friction->number());
+    const auto low = margin(assumed.angle->lowest_number(), assumed.friction->lowest_number());
+    const auto high = margin(assumed.angle->highest_number(), assumed.friction->highest_number());
+    if (!usual || !low || !high) {
+        return;
+    }
+    allowance.add(Value{ValueName::grip_margin, *usual});
+    allowance.add(Value{ValueName::grip_margin_low, *low});
+    allowance.add(Value{ValueName::grip_margin_high, *high});
+    allowance.add(Value{ValueName::friction, assumed.friction->number()});
+    allowance.add(Value{ValueName::braid_angle_deg, assumed.angle->number()});
+    allowance.add(Value{ValueName::packing, assumed.packing->number()});
+    allowance.add(Value{ValueName::throat_share, assumed.share->number()});
+    if (*low < 1.0) {
+        allowance.add(Caution{may_slip, assumed.friction->source});
+    }
+}
+
+} // namespace libsplice

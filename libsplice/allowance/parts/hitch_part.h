@@ -1,0 +1,86 @@
+// Hitches and bends: full turns round what they hold, the rest of the hitch, and the stub.
+#pragma once
+
+#include "libsplice/allowance/parts/parts.h"
+
+namespace libsplice {
+
+namespace field {
+inline constexpr FieldDeclaration spar{"spar",
+                                       "diameter of the spar, post or rail that it goes round",
+                                       Dimension::length,
+                                       0.001,
+                                       2.0,
+                                       "none; it must be given",
+                                       true};
+inline constexpr FieldDeclaration held_pin{"pin",
+                                           "diameter of the pin, ring or bow that it goes round",
+                                           Dimension::length,
+                                           0.001,
+                                           1.0,
+                                           "none; it must be given",
+                                           true};
+inline constexpr FieldDeclaration knot_stub{
+    "stub", "what is left sticking out beyond the hitch", Dimension::length, 0.0,
+    5.0,    "the table's multiple of D for the rope"};
+[[nodiscard]] constexpr FieldDeclaration turns_of(std::string_view default_text,
+                                                  double lowest = 1.0) {
+    return {"turns",
+            "full turns round it, from the load side back to the load side",
+            Dimension::count,
+            lowest,
+            20.0,
+            default_text};
+}
+} // namespace field
+
+/// Which of a kind's fields describe a hitch.
+struct HitchFields {
+    std::size_t around; ///< the diameter of what it goes round
+    std::optional<std::size_t> turns;
+    std::size_t stub;
+    ValueName around_name = ValueName::spar_m; ///< what `around` is called among the values
+};
+
+/// One full turn of a hitch.
+struct Turn {
+    Length around; ///< diameter of what it goes round
+    Length rope;   ///< rope that it takes
+};
+
+/// What ends a hitch beyond its turns. Turns of it go round the line itself.
+struct Finish {
+    Span::Form form = Span::Form::half_hitches;
+    double count = 1.0;
+};
+
+/// A hitch's measures.
+struct HitchPart {
+    ValueName around_name = ValueName::spar_m;
+    Turn turn;
+    double turns = 0.0;
+    SourcedLength beyond; ///< rope in the hitch besides its turns, less its stub
+    SourcedLength stub;
+};
+
+/// The number of turns: the field if the kind has one and it is given, else the figure `turns`.
+[[nodiscard]] Result<double> read_turns(const Request& request, std::optional<std::size_t> field);
+
+/// A hitch round a round thing of the diameter in field `around`, which must be required.
+[[nodiscard]] Result<HitchPart> read_hitch(const Request& request, HitchFields fields);
+/// The same for a turn that the kind has worked out itself; field `around` is not read.
+[[nodiscard]] Result<HitchPart> read_hitch(const Request& request, HitchFields fields, Turn turn);
+
+/// Value `load_past_turns`: the share of a load that gets past the turns, whose value has been
+/// added before, and reaches what finishes them; where the rope's friction is known.
+void add_load_past(Allowance& allowance, const Request& request);
+
+/// All of a hitch but its steps: from the tail's end stub, hitch and turns, to the load side, from
+/// which it is measured. In slippery rope with the slip caution.
+[[nodiscard]] Allowance lay_hitch(const Request& request, const HitchPart& hitch, Finish finish);
+
+/// A plain hitch, read and laid, with its steps.
+[[nodiscard]] Result<Allowance> hitch(const Request& request, HitchFields fields, Finish finish,
+                                      std::span<const std::string_view> steps);
+
+} // namespace libsplice

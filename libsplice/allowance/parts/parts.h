@@ -1,0 +1,91 @@
+// Parts that several kinds are built from: a value from its field or its rule, and the cut itself.
+#pragma once
+
+#include "libsplice/allowance/kind.h"
+
+#include <optional>
+
+namespace libsplice {
+
+/// Ropes that are knotted: all but shock cord and wire.
+inline constexpr Constructions fibre_ropes(Construction::three_strand, Construction::eight_plait,
+                                           Construction::twelve_strand, Construction::double_braid,
+                                           Construction::core_dependent,
+                                           Construction::parallel_core, Construction::solid_braid);
+/// Likewise, and shock cord.
+inline constexpr Constructions
+    ropes_and_shock_cord(Construction::three_strand, Construction::eight_plait,
+                         Construction::twelve_strand, Construction::double_braid,
+                         Construction::core_dependent, Construction::parallel_core,
+                         Construction::solid_braid, Construction::shock_cord);
+
+/// A length with its spread and source: from the job's field, or from a figure of the tables.
+struct SourcedLength {
+    Length length;
+    Length sd;
+    SpreadOrigin origin = SpreadOrigin::none;
+    CitationId source = cited_job;
+};
+
+/// A length that the job states.
+[[nodiscard]] inline SourcedLength from_job(Length length) {
+    return {length, {}, SpreadOrigin::none, cited_job};
+}
+
+/// A length that follows from the shape of things alone.
+[[nodiscard]] inline SourcedLength from_geometry(Length length) {
+    return {length, {}, SpreadOrigin::none, cited_geometry};
+}
+
+/// A length of a figure on rope of diameter `rope`.
+[[nodiscard]] SourcedLength from_figure(const Figure& figure, Length rope);
+
+/// The field's length if it is given, else the figure's; Code::figure_missing if there is neither.
+[[nodiscard]] Result<SourcedLength> field_or_figure(const Request& request, std::size_t field,
+                                                    FigureId figure, Length rope);
+
+/// A row of the ledger of one end.
+[[nodiscard]] Row row_of(Item item, const SourcedLength& length, Group group = Group::own);
+
+/// Whether a fibre melts to a clean edge in heat; others char, shrink back or do not melt.
+[[nodiscard]] bool melts_clean(Fibre fibre);
+
+/// How an end's rope is cut. Heat is for fibres that melt clean and for ends that are not tapered.
+enum class Cut : std::uint8_t { heat, shears };
+[[nodiscard]] Cut usual_cut(const Rope& rope);
+
+/// Consecutive fields of a kind: from `first` up to, but without, `last`.
+struct FieldRange {
+    std::size_t first;
+    std::size_t last;
+};
+/// For a kind that is made in more ways than one: Code::unknown_field for the first given field
+/// that belongs to another way. `made` says how this one is made, as the fault's text begins.
+[[nodiscard]] std::optional<Fault> find_foreign_field(const Request& request,
+                                                      std::span<const FieldDeclaration> fields,
+                                                      FieldRange foreign, std::string_view made);
+
+/// Adds the row `cutting loss` and returns its length, from which all marks of the end start. Wire
+/// has none.
+[[nodiscard]] Nanometres add_cutting_loss(Allowance& allowance, const Request& request, Cut cut);
+
+/// Shows, just before `at`, that the tail passes over or through other parts, `count` times, a
+/// diameter each.
+void add_crossing(Allowance& allowance, double count, Nanometres at, Length rope);
+
+/// Replaces a value that a part has added.
+void set_value(Allowance& allowance, ValueName name, Length length);
+
+/// Sets the strength that the end retains where a source gives it.
+void add_retained(Allowance& allowance, const Request& request);
+
+/// On rope in which a kind of knot is known to slip: a caution, and a refusal for a person.
+void add_slip_caution(Allowance& allowance, const Request& request);
+
+/// Checks a length of `field` against a published minimum: nothing where it is kept or none is
+/// printed, else Code::below_published_minimum with the rule's name.
+[[nodiscard]] std::optional<Fault> check_minimum(const Request& request, FigureId minimum,
+                                                 std::string_view field, Length chosen,
+                                                 Length rope);
+
+} // namespace libsplice

@@ -1,0 +1,85 @@
+#include "libsplice/allowance/parts/stopper_part.h"
+
+namespace libsplice {
+
+namespace {
+
+/// The tight length times the hand's factor; the factor's spread is the knot's.
+Result<SourcedLength> rope_in_knot(const Request& request, std::size_t field) {
+    const auto tight = request.rules.need(FigureId::knot);
+    const auto usual = request.rules.need(FigureId::set);
+    if (!tight || !usual) {
+        return Unexpected(tight ? usual.error() : tight.error());
+    }
+    const Length tightest = tight->length(request.rope.counting_diameter());
+    const double factor = request.fields.has(field) ? request.fields.at(field) : usual->number();
+    return SourcedLength{tightest * factor, tightest * usual->number_spread(), usual->origin,
+                         tight->source};
+}
+
+} // namespace
+
+Result<StopperPart> read_stopper(const Request& request, StopperFields fields) {
+    const Length rope = request.rope.counting_diameter();
+    const auto knot = rope_in_knot(request, fields.set);
+    if (!knot) {
+        return Unexpected(knot.error());
+    }
+    const auto body = request.rules.need(FigureId::body);
+    const auto stub = field_or_figure(request, fields.stub, FigureId::stub, rope);
+    if (!body || !stub) {
+        return Unexpected(body ? stub.error() : body.error());
+    }
+    return StopperPart{{}, *knot, from_figure(*body, rope), *stub};
+}
+
+Allowance lay_stopper(const Request& request, const StopperPart& stopper) {
+    const Nanometres width = to_nanometres(request.rope.counting_diameter());
+    Allowance allowance;
+    if (stopper.ball) {
+        allowance.add(row_of(Item::ball, *stopper.ball));
+    }
+    allowance.add(row_of(Item::knot, stopper.knot, Group::hand));
+    if (stopper.body) {
+        allowance.add(row_of(Item::knot_body, *stopper.body, Group::rope));
+    }
+    allowance.add(row_of(Item::stub, stopper.stub));
+    const Nanometres tail_end = add_cutting_loss(allowance, request, usual_cut(request.rope));
+    const Nanometres far_side = tail_end + to_nanometres(stopper.stub.length);
+    const Nanometres face = far_side + to_nanometres(stopper.knot.length) +
+                            (stopper.body ? to_nanometres(stopper.body->length) : 0);
+    allowance.add(Mark{MarkName::knot_far_side, far_side});
+    allowance.add(Mark{MarkName::knot_face, face});
+    allowance.standing_mark = face;
+    if (stopper.ball) {
+        allowance.standing_mark += to_nanometres(stopper.ball->length);
+        allowance.add(Mark{MarkName::ball_face, allowance.standing_mark});
+        allowance.add(Value{ValueName::ball_m, stopper.ball->length.si()});
+    }
+    allowance.add(Value{ValueName::knot_m, stopper.knot.length.si()});
+    if (stopper.body) {
+        allowance.add(Value{ValueName::body_m, stopper.body->length.si()});
+    }
+    allowance.add(Value{ValueName::stub_m, stopper.stub.length.si()});
+    allowance.add(Span{Span::Form::straight, tail_end, far_side, width});
+    allowance.add(Span{stopper.form, far_side, face, width, stopper.count});
+    if (stopper.ball) {
+        allowance.add(Span{Span::Form::ball, face, allowance.standing_mark, width});
+    }
+    add_retained(allowance, request);
+    return allowance;
+}
+
+Result<Allowance> stopper_knot(const Request& request, StopperFields fields, double crossings,
+                               std::span<const std::string_view> steps) {
+    auto stopper = read_stopper(request, fields);
+    if (!stopper) {
+        return Unexpected(stopper.error());
+    }
+    stopper->count = crossings;
+    Allowance allowance = lay_stopper(request, *stopper);
+    allowance.steps = steps;
+    return allowance;
+}
+
+} // namespace libsplice

@@ -1,0 +1,49 @@
+// Stopper knots: the rope that lies beyond the knot's face.
+#pragma once
+
+#include "libsplice/allowance/parts/parts.h"
+
+namespace libsplice {
+
+namespace field {
+inline constexpr FieldDeclaration set{
+    "set",
+    "rope in the knot as set by hand, as a multiple of the knot at its tightest",
+    Dimension::ratio,
+    0.7,
+    2.0,
+    "the table's figure for the construction"};
+inline constexpr FieldDeclaration stub{
+    "stub", "what is left sticking out beyond the knot", Dimension::length, 0.0,
+    5.0,    "the table's multiple of D for the rope"};
+} // namespace field
+
+/// Which of a kind's fields describe a stopper.
+struct StopperFields {
+    std::size_t set;
+    std::size_t stub;
+};
+
+/// What lies beyond a stopper's face.
+struct StopperPart {
+    std::optional<SourcedLength> ball; ///< a ball or ferrule threaded on before the knot
+    SourcedLength knot;                ///< rope used up: its length less the distance of its ends
+    std::optional<SourcedLength> body; ///< length along the rope, where `knot` leaves it out
+    SourcedLength stub;
+    Span::Form form = Span::Form::knot; ///< how the knot is drawn
+    double count = 0.0;                 ///< of its crossings or turns; 0: not said
+};
+
+[[nodiscard]] Result<StopperPart> read_stopper(const Request& request, StopperFields fields);
+
+/// All of a stopper but its steps: rows, marks and values, with the ball outermost.
+[[nodiscard]] Allowance lay_stopper(const Request& request, const StopperPart& stopper);
+
+/// A plain stopper knot, read and laid, with its steps.
+/// `crossings` are those of its plainest picture: overhand, figure-eight, double overhand and
+/// stevedore are the knots 3_1, 4_1, 5_1 and 6_1 of the knot tables once their ends are joined.
+[[nodiscard]] Result<Allowance> stopper_knot(const Request& request, StopperFields fields,
+                                             double crossings,
+                                             std::span<const std::string_view> steps);
+
+} // namespace libsplice

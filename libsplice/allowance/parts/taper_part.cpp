@@ -1,0 +1,142 @@
+#include "libsplice/allowance/parts/taper_part.h"
+
+#include <cmath>
+#include <ranges>
+#include <string>
+
+namespace libsplice {
+
+namespace {
+
+std::optional<int> count_of(const Request& request, std::optional<std::size_t> field) {
+    if (!field || !request.fields.has(*field)) {
+        return std::nullopt;
+    }
+    return static_cast<int>(std::lround(request.fields.at(*field)));
+}
+
+Unexpected refuse(Code code, std::string text, std::string field) {
+    return Unexpected(Fault{code, std::move(text), {}, std::move(field)});
+}
+
+/// From the field, or from the tables; nothing where neither says.
+Result<std::optional<int>> read_strands(const Request& request, std::optional<std::size_t> field) {
+    const auto given = count_of(request, field);
+    if (given && *given % 2 != 0) {
+        return refuse(Code::field_out_of_range,
+                      "a braid has as many strands of one hand as of the other; " +
+                          std::to_string(*given) + " is an odd number",
+                      "strands");
+    }
+    if (given) {
+        return given;
+    }
+    const auto figure = request.rules.find(FigureId::strands);
+    return figure == nullptr ? std::optional<int>()
+                             : std::optional(static_cast<int>(std::lround(figure->number())));
+}
+
+MarkName mark_of_pair(std::size_t dropped) {
+    return static_cast<MarkName>(static_cast<std::size_t>(MarkName::drop_pair_1) + dropped);
+}
+static_assert(static_cast<std::size_t>(MarkName::drop_pair_11) -
+                  static_cast<std::size_t>(MarkName::drop_pair_1) + 1 ==
+              most_pairs);
+
+/// What the break tests say of a step of this size, at their cautious end: a crude reading, in
+/// proportion to the section that ends at once.
+void add_end_caution(Allowance& allowance, const Request& request, double end_section) {
+    const auto loss = request.rules.find(FigureId::blunt_loss);
+    if (loss == nullptr) {
+        return;
+    }
+    allowance.add(Value{ValueName::end_loss, loss->highest_number() * end_section});
+    allowance.add(Caution{
+        "the tail ends with {end_section} of its section at once, which is more than one pair of "
+        "strands: rope breaks at such an end. Read crudely from break tests of blunt ends, up to "
+        "{end_loss} of its strength is lost there",
+        loss->source});
+}
+
+} // namespace
+
+Result<TaperPart> read_taper(const Request& request, TaperFields fields, Length length,
+                             Length rope) {
+    const auto strands = read_strands(request, fields.strands);
+    if (!strands) {
+        return Unexpected(strands.error());
+    }
+    const auto pairs = count_of(request, fields.pairs);
+    const bool is_blunt = !(length > Length()) || (pairs && *pairs == 0);
+    if (is_blunt && pairs && *pairs > 0) {
+        return refuse(Code::field_out_of_range, "there is no taper to drop pairs of strands over",
+                      "pairs");
+    }
+    if (is_blunt && length > Length() && fields.taper && request.fields.has(*fields.taper)) {
+        return refuse(Code::field_out_of_range,
+                      "a tail that drops no pair of strands has no taper; leave one of the two out",
+                      "pairs");
+    }
+    TaperPart taper;
+    taper.length = is_blunt ? Length() : length;
+    taper.even_end = is_blunt ? 1.0 : 0.0;
+    if (!*strands) {
+        return pairs && *pairs > 0
+                   ? Result<TaperPart>(refuse(Code::field_missing,
+                                              "pairs of strands can be counted off only where the "
+                                              "number of strands is given",
+                                              "strands"))
+                   : taper;
+    }
+    const int most = **strands / 2 - 1;
+    if (pairs.value_or(0) > most) {
+        return refuse(Code::field_out_of_range,
+                      "of " + std::to_string(**strands) + " strands at most " +
+                          std::to_string(most) + " pairs can be dropped: one is left",
+                      "pairs");
+    }
+    taper.schedule =
+        taper_schedule(**strands, is_blunt ? 0 : pairs.value_or(most), taper.length, rope);
+    taper.even_end = taper.schedule->even_end();
+    return taper;
+}
+
+void add_taper_marks(Allowance& allowance, const TaperPart& taper, Nanometres tail_end) {
+    if (to_nanometres(taper.length) <= 0) {
+        return;
+    }
+    if (taper.schedule) {
+        const auto& drops = taper.schedule->drops;
+        for (std::size_t i = drops.size(); i-- > 0;) {
+            allowance.add(Mark{mark_of_pair(i), tail_end + to_nanometres(drops[i].from_end)});
+        }
+    }
+    allowance.add(Mark{MarkName::taper_start, tail_end + to_nanometres(taper.length)});
+}
+
+void add_taper_facts(Allowance& allowance, const TaperPart& taper, const Request& request,
+                     Nanometres tail_end) {
+    const auto& schedule = taper.schedule;
+    const double end_section = schedule                          ? schedule->end_section
+                               : to_nanometres(taper.length) > 0 ? 0.0
+                                                                 : 1.0;
+    if (schedule) {
+        allowance.add(Value{ValueName::strands, static_cast<double>(schedule->strands)});
+        allowance.add(Value{ValueName::pairs, static_cast<double>(schedule->drops.size())});
+        allowance.add(Value{ValueName::end_step_m, schedule->end_step.si()});
+        for (std::size_t i = 0; i < schedule->drops.size(); ++i) {
+            const PairDrop& drop = schedule->drops[i];
+            allowance.add(Thinning{mark_of_pair(i), tail_end + to_nanometres(drop.from_end),
+                                   drop.strands_left, drop.section, to_nanometres(drop.outside),
+                                   to_nanometres(drop.step)});
+        }
+    }
+    if (schedule || end_section > 0.0) {
+        allowance.add(Value{ValueName::end_section, end_section});
+    }
+    if (schedule ? schedule->ends_in_more_than_a_pair() : end_section > 0.0) {
+        add_end_caution(allowance, request, end_section);
+    }
+}
+
+} // namespace libsplice

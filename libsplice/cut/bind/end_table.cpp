@@ -1,0 +1,31 @@
+#include "libsplice/cut/bind/end_table.h"
+
+#include <algorithm>
+
+namespace libsplice {
+
+const Result<Allowance>& EndTable::find(const Kind& kind, const Rope& rope,
+                                        std::span<const FieldText> given) {
+    std::vector<FieldText> fields(given.begin(), given.end());
+    std::ranges::sort(fields, {}, &FieldText::name); // the order of columns makes no other end
+    constexpr char separator = '\x1f';
+    key_.assign(kind.declaration.name);
+    key_ += separator;
+    key_ += rope.id;
+    for (const FieldText& field : fields) {
+        key_ += separator;
+        key_ += field.name;
+        key_ += separator;
+        key_ += field.text;
+        key_ += field.unit ? static_cast<char>('0' + static_cast<int>(*field.unit)) : ' ';
+    }
+    const auto known = by_key_.find(key_);
+    if (known != by_key_.end()) {
+        return *known->second;
+    }
+    ends_.push_back(book_.work_out(kind, rope, fields));
+    by_key_.emplace(key_, &ends_.back());
+    return ends_.back();
+}
+
+} // namespace libsplice

@@ -1,0 +1,159 @@
+// Turns the records of a CSV job into lines.
+#include "libsplice/job/cell_text.h"
+#include "libsplice/job/csv/csv_heading.h"
+#include "libsplice/job/csv/csv_records.h"
+#include "libsplice/job/plan_key.h"
+#include "libsplice/job/read_job.h"
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace libsplice {
+
+namespace {
+
+Fault pushed(Fault fault, FaultSink& faults) {
+    faults.push(fault);
+    return fault;
+}
+
+/// Turns records into lines, in memory that is used again for every row.
+class CsvRows {
+  public:
+    CsvRows(const CsvRecords& records, std::span<const CsvColumn> columns, FaultSink& faults)
+        : records_(records),
+          faults_(faults),
+          heading_size_(static_cast<std::uint32_t>(columns.size())) {
+        line_.places = &records;
+        for (std::uint32_t i = 0; i < heading_size_; ++i) {
+            const auto& [what, unit] = columns[i];
+            if (const auto* column = std::get_if<Column>(&what)) {
+                fixed_.push_back({static_cast<std::size_t>(*column), {{}, unit, i}});
+            } else if (const auto* name = std::get_if<EndFieldName>(&what)) {
+                end_fields_.push_back({name->end, name->field, {{}, unit, i}});
+            } else {
+                unnamed_.push_back(i);
+            }
+        }
+    }
+
+    /// Hands on the record that the reader stands at.
+    bool hand_on(const OnRow& on_row) {
+        gather();
+        const std::optional<Fault> fault = first_fault();
+        if (fault) {
+            plan_key_.clear();
+        } else {
+            write_plan_key(line_, plan_key_);
+        }
+        line_.plan_key = plan_key_;
+        return on_row({line_, fault ? &*fault : nullptr});
+    }
+
+  private:
+    void gather() {
+        for (FixedCell& fixed : fixed_) {
+            fixed.cell.text = records_.cell(fixed.cell.index);
+            line_.cells[fixed.slot] = fixed.cell;
+        }
+        fields_.clear();
+        for (EndFieldCell& field : end_fields_) {
+            field.cell.text = records_.cell(field.cell.index);
+            if (!field.cell.text.empty()) {
+                fields_.push_back(field);
+            }
+        }
+        line_.fields = fields_;
+    }
+
+    /// Pushes every fault of the record.
+    std::optional<Fault> first_fault() {
+        std::optional<Fault> first;
+        for (const Fault& fault : records_.faults()) {
+            faults_.push(fault);
+        }
+        if (!records_.faults().empty()) {
+            first = records_.faults().front();
+        }
+        if (const auto surplus = first_surplus()) {
+            Fault fault = surplus_fault(*surplus);
+            faults_.push(fault);
+            first = first ? std::move(first) : std::move(fault);
+        }
+        return first;
+    }
+
+    /// The first cell that no heading names and that has text, or stands past the greatest number.
+    [[nodiscard]] std::optional<std::uint32_t> first_surplus() const {
+        for (const std::uint32_t i : unnamed_) {
+            if (!records_.cell(i).empty()) {
+                return i;
+            }
+        }
+        const auto size = static_cast<std::uint32_t>(records_.size());
+        for (std::uint32_t i = heading_size_; i < size; ++i) {
+            if (!records_.cell(i).empty() || i >= most_cells) {
+                return i;
+            }
+        }
+        return std::nullopt;
+    }
+
+    [[nodiscard]] Fault surplus_fault(std::uint32_t index) const {
+        return {
+            Code::too_many_cells,
+            "this is cell " + std::to_string(index + 1) +
+                " of the row, and the heading names no such column; put quotes round a cell that "
+                "holds a comma, or take the cell out",
+            records_.place_of(index)};
+    }
+
+    struct FixedCell {
+        std::size_t slot; ///< in JobLine::cells
+        Cell cell;
+    };
+
+    const CsvRecords& records_;
+    FaultSink& faults_;
+    JobLine line_;
+    std::uint32_t heading_size_;           ///< number of the heading's cells
+    std::vector<FixedCell> fixed_;         ///< the fixed columns of the file
+    std::vector<EndFieldCell> end_fields_; ///< the end fields of the file
+    std::vector<std::uint32_t> unnamed_;   ///< the columns with a blank heading
+    std::vector<EndFieldCell> fields_;     ///< those of this row that are not blank
+    std::string plan_key_;
+};
+
+} // namespace
+
+Result<bool> read_csv_job(Input& input, std::span<const std::string_view> end_fields,
+                          FaultSink& faults, const OnRow& on_row) {
+    CsvRecords records(input);
+    auto more = records.next();
+    if (more && !*more) {
+        return Unexpected(
+            pushed({Code::no_heading, "the file is empty; its first line must name the columns",
+                    Place{input.name()}},
+                   faults));
+    }
+    if (!more) {
+        return Unexpected(pushed(std::move(more).error(), faults));
+    }
+    auto columns = read_heading(records, end_fields, faults);
+    if (!columns) {
+        return Unexpected(std::move(columns).error());
+    }
+    CsvRows rows(records, *columns, faults);
+    for (more = records.next(); more && *more; more = records.next()) {
+        if (!rows.hand_on(on_row)) {
+            return false;
+        }
+    }
+    if (!more) {
+        return Unexpected(pushed(std::move(more).error(), faults));
+    }
+    return true;
+}
+
+} // namespace libsplice

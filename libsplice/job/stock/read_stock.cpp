@@ -1,0 +1,301 @@
+// Stock files, CSV or TOML, and the same written again.
+#include "libsplice/base/document.h"
+#include "libsplice/base/text.h"
+#include "libsplice/job/cell_text.h"
+#include "libsplice/job/csv/csv_heading.h"
+#include "libsplice/job/csv/csv_records.h"
+#include "libsplice/job/stock/stock.h"
+#include "libsplice/job/stock/stock_cells.h"
+
+#include <algorithm>
+#include <deque>
+#include <set>
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::string_view stock_key = "stock";
+
+bool is_length(std::size_t column) {
+    const auto which = static_cast<StockColumn>(column);
+    return which == StockColumn::length || which == StockColumn::usable ||
+           which == StockColumn::least;
+}
+
+class StockReader {
+  public:
+    explicit StockReader(Input& input) : input_(input) {}
+
+    void read_csv();
+    void read_toml();
+    std::vector<StockRow> rows;
+    std::vector<Fault> faults;
+
+  private:
+    struct CsvPlace {
+        std::uint32_t index = 0;
+        std::optional<LengthUnit> unit;
+    };
+
+    bool next(CsvRecords& records);
+    void read_heading(const CsvRecords& records);
+    void take_heading(std::string_view text, std::uint32_t index, const Place& at);
+    void read_record(const CsvRecords& records);
+    void read_stock(const Node& stock);
+    void take(const StockCells& cells);
+    void add(Fault fault, Place at) {
+        fault.at = std::move(at);
+        faults.push_back(std::move(fault));
+    }
+    [[nodiscard]] Fault unknown(std::string_view what, std::string_view name) const;
+
+    Input& input_;
+    std::array<std::optional<CsvPlace>, stock_column_count> columns_{};
+    std::uint32_t heading_size_ = 0;
+    std::set<std::string> ids_;
+};
+
+Fault StockReader::unknown(std::string_view what, std::string_view name) const {
+    const auto names = stock_column_names();
+    const std::string near = did_you_mean(name, names);
+    return {Code::unknown_column,
+            "the " + std::string(what) + ' ' + in_quotes(name) + " is not known" +
+                (near.empty() ? "; a stock has " + listed(names) : near),
+            {},
+            std::string(name)};
+}
+
+bool StockReader::next(CsvRecords& records) {
+    auto more = records.next();
+    if (!more) {
+        faults.push_back(std::move(more).error());
+        return false;
+    }
+    faults.insert(faults.end(), records.faults().begin(), records.faults().end());
+    return *more;
+}
+
+void StockReader::read_csv() {
+    CsvRecords records(input_);
+    if (!next(records)) {
+        if (faults.empty()) {
+            add({Code::no_heading, "the stock is empty; its first line must name the columns"},
+                Place{input_.name()});
+        }
+        return;
+    }
+    read_heading(records);
+    if (!faults.empty()) {
+        return;
+    }
+    while (next(records)) {
+        read_record(records);
+    }
+}
+
+void StockReader::read_heading(const CsvRecords& records) {
+    heading_size_ = static_cast<std::uint32_t>(records.size());
+    for (std::uint32_t i = 0; i < heading_size_; ++i) {
+        if (!records.cell(i).empty()) {
+            take_heading(records.cell(i), i, records.place_of(i));
+        }
+    }
+    for (const StockColumn needed :
+         {StockColumn::id, StockColumn::rope, StockColumn::length, StockColumn::kind}) {
+        const auto column = static_cast<std::size_t>(needed);
+        if (!columns_.at(column)) {
+            add({Code::no_heading,
+                 "the stock has no column " + in_quotes(stock_column_names()[column])},
+                records.place_of(0));
+        }
+    }
+}
+
+void StockReader::take_heading(std::string_view text, std::uint32_t index, const Place& at) {
+    const HeadingText heading = split_unit(text);
+    const auto names = stock_column_names();
+    const auto known = std::ranges::find(names, heading.name);
+    if (known == names.end()) {
+        add(unknown("column", heading.name), at);
+        return;
+    }
+    const auto column = static_cast<std::size_t>(known - names.begin());
+    const auto unit = heading.unit ? read_length_unit(*heading.unit) : std::nullopt;
+    if (columns_.at(column)) {
+        add({Code::duplicate_column,
+             "the column " + in_quotes(heading.name) + " stands twice; take one out"},
+            at);
+    } else if (heading.unit && (!unit || !is_length(column))) {
+        add(unknown_unit(heading), at);
+    }
+    columns_.at(column) = CsvPlace{index, unit};
+}
+
+void StockReader::read_record(const CsvRecords& records) {
+    for (auto i = heading_size_; i < records.size(); ++i) {
+        if (!records.cell(i).empty()) {
+            add({Code::too_many_cells, "the row has more cells than the heading"},
+                records.place_of(i));
+            return;
+        }
+    }
+    StockCells cells;
+    for (std::size_t column = 0; column < stock_column_count; ++column) {
+        cells.at(column).place = records.place_of(0);
+        if (const auto& place = columns_.at(column)) {
+            cells.at(column) = {records.cell(place->index), place->unit,
+                                records.place_of(place->index)};
+        }
+    }
+    take(cells);
+}
+
+void StockReader::take(const StockCells& cells) {
+    StockRow row = read_stock_row(cells, faults);
+    if (!row.id.empty() && !ids_.insert(row.id).second) {
+        add({Code::duplicate_stock, "the id " + in_quotes(row.id) +
+                                        " stands twice; each row of a "
+                                        "stock has one of its own"},
+            row.place);
+    }
+    rows.push_back(std::move(row));
+}
+
+void StockReader::read_toml() {
+    const auto text = input_.read_all();
+    if (!text) {
+        faults.push_back(text.error());
+        return;
+    }
+    const auto document = parse_toml(*text, input_.name());
+    if (!document) {
+        faults.push_back(document.error());
+        return;
+    }
+    for (const auto& [key, value] : *document->table()) {
+        if (key != stock_key || value.array() == nullptr) {
+            add(key == stock_key ? Fault{Code::broken_toml, "write [[stock]] above each row"}
+                                 : Fault{Code::unknown_column, "the key " + in_quotes(key) +
+                                                                   " is not known here; write "
+                                                                   "[[stock]] above each row"},
+                value.at());
+            continue;
+        }
+        for (const Node& stock : *value.array()) {
+            read_stock(stock);
+        }
+    }
+}
+
+void StockReader::read_stock(const Node& stock) {
+    if (stock.table() == nullptr) {
+        add({Code::broken_toml, "a row of the stock must be a table: write [[stock]] above it"},
+            stock.at());
+        return;
+    }
+    StockCells cells;
+    for (StockCell& cell : cells) {
+        cell.place = stock.at();
+    }
+    std::deque<std::string> texts;
+    const auto names = stock_column_names();
+    for (const auto& [key, value] : *stock.table()) {
+        const auto known = std::ranges::find(names, std::string_view(key));
+        if (known == names.end()) {
+            add(unknown("key", key), value.at());
+        } else if (value.array() != nullptr || value.table() != nullptr) {
+            add({Code::broken_toml, key + " must be text or a number"}, value.at());
+        } else {
+            const std::string& text = texts.emplace_back(value.scalar_text());
+            cells.at(static_cast<std::size_t>(known - names.begin())) = {
+                trimmed(text), {}, value.at()};
+        }
+    }
+    take(cells);
+}
+
+/// Quoted where it must be (RFC 4180).
+std::string csv_cell(const std::string& text) {
+    if (text.find_first_of(",\"\r\n") == std::string::npos) {
+        return text;
+    }
+    std::string quoted = "\"";
+    for (const char c : text) {
+        quoted += c == '"' ? "\"\"" : std::string(1, c);
+    }
+    return quoted + '"';
+}
+
+std::string toml_text(const std::string& text) {
+    constexpr std::string_view digits = "0123456789abcdef";
+    std::string quoted = "\"";
+    for (const char c : text) {
+        const auto byte = static_cast<unsigned char>(c);
+        if (byte < 0x20U || byte == 0x7fU) {
+            quoted += "\\u00";
+            quoted += digits[byte >> 4U];
+            quoted += digits[byte & 0xfU];
+        } else {
+            quoted += c == '"' || c == '\\' ? std::string("\\") + c : std::string(1, c);
+        }
+    }
+    return quoted + '"';
+}
+
+std::string csv_stock(std::span<const StockRow> rows) {
+    std::string text;
+    for (const std::string_view name : stock_column_names()) {
+        text += (text.empty() ? "" : ",") + std::string(name);
+    }
+    text += '\n';
+    for (const StockRow& row : rows) {
+        for (std::size_t i = 0; i < stock_column_count; ++i) {
+            text += (i == 0 ? "" : ",") + csv_cell(row.texts.at(i));
+        }
+        text += '\n';
+    }
+    return text;
+}
+
+std::string toml_stock(std::span<const StockRow> rows) {
+    std::string text;
+    for (const StockRow& row : rows) {
+        text += (text.empty() ? "[[" : "\n[[") + std::string(stock_key) + "]]\n";
+        for (std::size_t i = 0; i < stock_column_count; ++i) {
+            if (!row.texts.at(i).empty()) {
+                text += std::string(stock_column_names()[i]) + " = " + toml_text(row.texts.at(i)) +
+                        '\n';
+            }
+        }
+    }
+    return text;
+}
+
+} // namespace
+
+bool is_toml_stock(std::string_view name) {
+    return name.ends_with(".toml");
+}
+
+Result<std::vector<StockRow>> read_stock(Input& input, FaultSink& faults) {
+    StockReader reader(input);
+    if (is_toml_stock(input.name())) {
+        reader.read_toml();
+    } else {
+        reader.read_csv();
+    }
+    for (const Fault& fault : reader.faults) {
+        faults.push(fault);
+    }
+    if (!reader.faults.empty()) {
+        return Unexpected(reader.faults.front());
+    }
+    return std::move(reader.rows);
+}
+
+std::string write_stock(std::span<const StockRow> rows, bool toml) {
+    return toml ? toml_stock(rows) : csv_stock(rows);
+}
+
+} // namespace libsplice

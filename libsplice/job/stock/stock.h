@@ -1,0 +1,80 @@
+// The stock as it was read: reels, offcuts, and what can be ordered.
+#pragma once
+
+#include "libsplice/base/fault_sink.h"
+#include "libsplice/base/input.h"
+#include "libsplice/base/result.h"
+#include "libsplice/units/quantity.h"
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace libsplice {
+
+/// The columns of a stock file, in the order in which a stock is written.
+enum class StockColumn : std::uint8_t {
+    id,
+    rope,
+    length,
+    count,
+    kind,
+    usable,
+    lot,
+    colour,
+    price,
+    least,
+    note,
+};
+inline constexpr std::size_t stock_column_count = 11;
+[[nodiscard]] std::span<const std::string_view, stock_column_count> stock_column_names();
+
+/// What a row of a stock is.
+enum class ShelfKind : std::uint8_t {
+    reel,   ///< on the stock, as it came
+    offcut, ///< on the stock, what was left of a reel
+    order,  ///< not on the stock: what the shop can order
+};
+[[nodiscard]] std::span<const std::string_view> shelf_kind_names();
+
+/// A price in the shop's own money.
+struct StockPrice {
+    double value = 0.0;
+    bool whole = false; ///< of a whole reel or offcut; else of one metre
+};
+
+/// A row of a stock.
+struct StockRow {
+    std::string id;
+    std::string rope; ///< as the file names it
+    /// Of each; nothing for an order that is sold by the metre.
+    std::optional<Nanometres> length;
+    std::optional<std::int64_t> count; ///< nothing for an order without a limit
+    ShelfKind kind = ShelfKind::reel;
+    std::optional<Nanometres> usable; ///< a remainder from this length on goes back to the stock
+    std::string lot;
+    std::string colour;
+    std::optional<StockPrice> price;
+    std::int64_t least_count = 1; ///< fewest reels of an order
+    Nanometres least_length = 0;  ///< least length of an order by the metre
+    Place place;
+    /// Every cell as it was written; a length under a heading with a unit has the unit behind it.
+    std::array<std::string, stock_column_count> texts;
+};
+
+/// Reads a stock: TOML (`[[stock]]`) where the name ends in `.toml`, else CSV. Every fault is
+/// pushed, those of the file as those of a row, and with any there is no stock: a plan that leaves
+/// stock out would be a guess. The result is the first fault. Code::duplicate_stock where an id
+/// stands twice.
+[[nodiscard]] Result<std::vector<StockRow>> read_stock(Input& input, FaultSink& faults);
+
+/// The text of a stock in the same form, from the rows' texts.
+[[nodiscard]] std::string write_stock(std::span<const StockRow> rows, bool toml);
+/// Whether a file of that name is TOML.
+[[nodiscard]] bool is_toml_stock(std::string_view name);
+
+} // namespace libsplice

@@ -1,0 +1,163 @@
+// Turns the tables of a TOML job into lines.
+#include "libsplice/base/document.h"
+#include "libsplice/base/text.h"
+#include "libsplice/job/cell_text.h"
+#include "libsplice/job/plan_key.h"
+#include "libsplice/job/read_job.h"
+#include "libsplice/job/toml/toml_shape.h"
+
+#include <deque>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace libsplice {
+
+namespace {
+
+/// Builds one line after another, in memory that is used again.
+class TomlRows : public CellPlaces {
+  public:
+    TomlRows(const Node* defaults, FaultSink& faults) : defaults_(defaults), faults_(faults) {
+        line_.places = this;
+    }
+
+    bool hand_on(const Node& table, const OnRow& on_row) {
+        gather(table);
+        if (fault_) {
+            plan_key_.clear();
+        } else {
+            write_plan_key(line_, plan_key_);
+        }
+        line_.plan_key = plan_key_;
+        return on_row({line_, fault_ ? &*fault_ : nullptr});
+    }
+
+    [[nodiscard]] Place place_of(std::uint32_t index) const override {
+        return nodes_.at(index)->at();
+    }
+
+  private:
+    void gather(const Node& table) {
+        line_.cells = {};
+        line_.route = nullptr;
+        nodes_.assign({&table});
+        made_texts_.clear();
+        fields_.clear();
+        fault_.reset();
+        for (std::size_t i = 0; i < column_count; ++i) {
+            const auto column = static_cast<Column>(i);
+            if (const Node* value = find(table, column)) {
+                take(column, *value);
+            }
+        }
+        line_.fields = fields_;
+    }
+
+    /// The line's own value, or the default. A line that says one of length and route does not want
+    /// the default of the other.
+    [[nodiscard]] const Node* find(const Node& table, Column column) const {
+        const Node* own = table.find(column_name(column));
+        if (own != nullptr || defaults_ == nullptr) {
+            return own;
+        }
+        if ((column == Column::length && table.find(column_name(Column::route)) != nullptr) ||
+            (column == Column::route && table.find(column_name(Column::length)) != nullptr)) {
+            return nullptr;
+        }
+        return defaults_->find(column_name(column));
+    }
+
+    void take(Column column, const Node& value) {
+        Cell& cell = line_.cells[static_cast<std::size_t>(column)];
+        if (value.table() == nullptr) {
+            cell = make_cell(value);
+        } else if (column == Column::route) {
+            cell.index = add_node(value);
+            line_.route = &value;
+        } else {
+            cell.index = add_node(value);
+            take_end(column == Column::end_a ? End::a : End::b, *value.table(), cell);
+        }
+    }
+
+    void take_end(End end, const Node::Table& table, Cell& kind) {
+        for (const auto& [key, value] : table) {
+            const Cell cell = make_cell(value);
+            if (key == end_kind_key) {
+                kind = cell;
+            } else if (!cell.text.empty()) {
+                fields_.push_back({end, key, cell});
+            }
+        }
+    }
+
+    Cell make_cell(const Node& value) {
+        Cell cell{.text = trimmed(text_of(value)), .unit = {}, .index = add_node(value)};
+        if (auto fault = text_fault(cell.text)) {
+            fault->at = value.at();
+            faults_.push(*fault);
+            fault_ = fault_ ? std::move(fault_) : std::move(fault);
+            cell.text = {};
+        }
+        return cell;
+    }
+
+    std::uint32_t add_node(const Node& node) {
+        nodes_.push_back(&node);
+        return static_cast<std::uint32_t>(nodes_.size() - 1);
+    }
+
+    std::string_view text_of(const Node& value) {
+        if (const auto* text = value.text()) {
+            return *text;
+        }
+        const auto* items = value.array();
+        if (items == nullptr) {
+            return made_texts_.emplace_back(value.scalar_text());
+        }
+        std::string& joined = made_texts_.emplace_back();
+        for (const Node& item : *items) {
+            joined += (joined.empty() ? "" : ", ") + item.scalar_text();
+        }
+        return joined;
+    }
+
+    const Node* defaults_;
+    FaultSink& faults_;
+    JobLine line_;
+    std::vector<const Node*> nodes_; ///< of the cells, by their index; the line itself at 0
+    std::deque<std::string> made_texts_;
+    std::vector<EndFieldCell> fields_;
+    std::optional<Fault> fault_;
+    std::string plan_key_;
+};
+
+} // namespace
+
+Result<bool> read_toml_job(Input& input, std::span<const std::string_view> end_fields,
+                           FaultSink& faults, const OnRow& on_row) {
+    const auto text = input.read_all();
+    if (!text) {
+        faults.push(text.error());
+        return Unexpected(text.error());
+    }
+    const auto document = parse_toml(*text, input.name());
+    if (!document) {
+        faults.push(document.error());
+        return Unexpected(document.error());
+    }
+    if (auto fault = check_toml_job(*document, end_fields, faults)) {
+        return Unexpected(std::move(*fault));
+    }
+    TomlRows rows(document->find(toml_defaults_key), faults);
+    for (const Node& line : *document->find(toml_line_key)->array()) {
+        if (!rows.hand_on(line, on_row)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+} // namespace libsplice

@@ -1,0 +1,34 @@
+// One end as CSV: the rows of its ledger.
+#include "libsplice/sheet/csv/csv_cells.h"
+#include "libsplice/sheet/panel/citation_log.h"
+#include "libsplice/sheet/panel/ledger_group.h"
+#include "libsplice/sheet/writers.h"
+
+namespace libsplice {
+
+void write_end_as_csv(const EndSheet& sheet, Output& output, const Book& book,
+                      const SheetOptions& options) {
+    const bool metric = options.units == UnitSystem::metric;
+    output.write(metric ? "item,length_m,sd_m,group,source\n"
+                        : "item,length_in,sd_in,group,source\n");
+    Citing citing(book);
+    const auto ledger = ledger_of(sheet.allowance);
+    std::string row;
+    for (std::size_t i = 0; i < ledger.size(); ++i) {
+        const Row& entry = ledger[i].row;
+        row.clear();
+        append_text_cell(row, book.names().of(entry.item));
+        row += ',';
+        append_length_cell(row, entry.length, options.units);
+        row += ',';
+        append_number_cell(row, metric ? entry.sd : entry.sd / metres_per_inch);
+        row += ',';
+        append_text_cell(row, group_of(ledger, i, "end", book.names()));
+        row += ',';
+        append_text_cell(row, citing.text(entry.source));
+        row += '\n';
+        output.write(row);
+    }
+}
+
+} // namespace libsplice

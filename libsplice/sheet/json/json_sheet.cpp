@@ -1,0 +1,222 @@
+// A cut sheet as JSON, piece by piece.
+#include "libsplice/base/version.h"
+#include "libsplice/sheet/json/json_parts.h"
+#include "libsplice/sheet/json/json_stretch.h"
+#include "libsplice/sheet/panel/person_rules.h"
+#include "libsplice/sheet/panel/piece_text.h"
+#include "libsplice/sheet/panel/route_facts.h"
+#include "libsplice/sheet/panel/words.h"
+#include "libsplice/sheet/writers.h"
+
+namespace libsplice {
+
+namespace {
+
+class JsonSheet : public SheetWriter {
+  public:
+    JsonSheet(Output& output, const Book& book, bool working)
+        : output_(output), json_(output), book_(book), citing_(book), working_(working) {}
+
+    void begin() override;
+    void piece(const Piece& piece) override;
+    void end(const Counts& counts) override;
+
+  private:
+    void write_lengths(const Piece& piece);
+    void write_marks(const Piece& piece);
+    void write_check(const Piece& piece);
+    void write_strength(const Piece& piece);
+    void write_cautions(const Piece& piece);
+    void write_sleeve(const Piece& piece);
+    void write_making(const Piece& piece);
+    void write_plan(const Piece& piece);
+    void write_job_texts(const Piece& piece);
+
+    Output& output_;
+    JsonText json_;
+    const Book& book_;
+    Citing citing_;
+    std::string text_;
+    bool working_;
+};
+
+void JsonSheet::begin() {
+    json_.begin_object();
+    json_.text("version", version());
+    json_.text("tables", book_.catalogue().version());
+    write_plug_ins(json_, book_);
+    json_.key("pieces");
+    json_.begin_array();
+}
+
+void JsonSheet::piece(const Piece& piece) {
+    json_.new_line();
+    json_.begin_object();
+    write_lengths(piece);
+    json_.key("ledger");
+    write_ledger(json_, piece.ledger, "line", citing_);
+    write_marks(piece);
+    write_check(piece);
+    write_strength(piece);
+    write_cautions(piece);
+    json_.key("fault");
+    if (piece.fault != nullptr) {
+        write_fault(json_, *piece.fault);
+    } else {
+        json_.null();
+    }
+    write_making(piece);
+    write_plan(piece);
+    write_job_texts(piece);
+    json_.number("design_factor", piece.design_factor);
+    write_person_rules(json_, piece, citing_);
+    write_sleeve(piece);
+    write_route(json_, piece);
+    write_stretch(json_, piece, citing_);
+    if (working_) {
+        write_lengths_at_pulls(json_, piece);
+    }
+    json_.end_object();
+}
+
+void JsonSheet::write_sleeve(const Piece& piece) {
+    json_.key("sleeve");
+    if (piece.plan == nullptr || !piece.plan->sleeve) {
+        json_.null();
+        return;
+    }
+    const Sleeve& sleeve = *piece.plan->sleeve;
+    json_.begin_object();
+    json_.metres("finished_m", to_nanometres(sleeve.finished));
+    json_.metres("from_m", to_nanometres(sleeve.from));
+    json_.metres("cut_m", to_nanometres(sleeve.cut));
+    json_.number("sd_m", sleeve.sd.si());
+    json_.text("source", citing_.text(sleeve.source));
+    json_.end_object();
+}
+
+void JsonSheet::end(const Counts& counts) {
+    json_.end_array();
+    json_.new_line();
+    json_.key("sources");
+    write_sources(json_, citing_);
+    json_.new_line();
+    json_.key("counts");
+    json_.begin_object();
+    for (const auto& [name, count] : {std::pair{"lines", counts.lines},
+                                      {"pieces", counts.pieces},
+                                      {"refused", counts.refused}}) {
+        json_.key(name);
+        json_.whole(static_cast<long long>(count));
+    }
+    json_.end_object();
+    json_.end_object();
+    output_.write('\n');
+}
+
+void JsonSheet::write_lengths(const Piece& piece) {
+    json_.text("name", piece.name);
+    json_.text("boat", piece.boat);
+    json_.key("quantity");
+    json_.whole(piece.quantity);
+    json_.text("rope", piece.rope);
+    json_.metres("finished_m", piece.finished);
+    json_.metres("cut_m", piece.fault == nullptr ? std::optional(piece.cut) : std::nullopt);
+}
+
+void JsonSheet::write_marks(const Piece& piece) {
+    json_.key("marks");
+    json_.begin_array();
+    for (const PieceMark& mark : piece.marks) {
+        json_.begin_object();
+        json_.text("end", letter_of(mark.end));
+        json_.text("name", piece.plan->names->of(mark.name));
+        json_.metres("from_end_m", mark.from_end);
+        json_.end_object();
+    }
+    json_.end_array();
+}
+
+void JsonSheet::write_check(const Piece& piece) {
+    json_.key("check");
+    if (!piece.check) {
+        json_.null();
+        return;
+    }
+    json_.begin_object();
+    json_.text("from", letter_of(piece.check->from));
+    json_.text("to", letter_of(piece.check->to));
+    json_.metres("reads_m", piece.check->reads);
+    json_.end_object();
+}
+
+void JsonSheet::write_strength(const Piece& piece) {
+    json_.key("retained_strength");
+    if (!piece.retained) {
+        json_.null();
+        return;
+    }
+    citing_.use(piece.retained->source);
+    json_.number(piece.retained->share);
+}
+
+void JsonSheet::write_cautions(const Piece& piece) {
+    json_.key("cautions");
+    json_.begin_array();
+    for (const PieceCaution& caution : piece.cautions) {
+        text_.clear();
+        append_caution_with_end(text_, piece, caution, UnitSystem::metric, citing_);
+        json_.text(text_);
+    }
+    json_.end_array();
+}
+
+void JsonSheet::write_making(const Piece& piece) {
+    json_.key("steps");
+    json_.begin_object();
+    for (const End end : {End::a, End::b}) {
+        json_.key(letter_of(end));
+        if (piece.plan != nullptr && piece.plan->counts(end)) {
+            write_steps(json_, filling_of(piece, end, UnitSystem::metric));
+        } else {
+            json_.begin_array();
+            json_.end_array();
+        }
+    }
+    json_.end_object();
+    json_.metres("between_marks_m",
+                 piece.plan != nullptr ? std::optional(piece.between_marks) : std::nullopt);
+}
+
+void JsonSheet::write_plan(const Piece& piece) {
+    const LinePlan* plan = piece.plan;
+    const bool pulled = plan != nullptr && plan->marking_tension > Force();
+    json_.number("marking_tension_n",
+                 pulled ? std::optional(plan->marking_tension.si()) : std::nullopt);
+    json_.key("prestretched");
+    plan != nullptr ? json_.boolean(plan->prestretched) : json_.null();
+    json_.key("fit");
+    plan != nullptr ? json_.text(name_of(plan->fit)) : json_.null();
+    json_.metres("tolerance_m", plan != nullptr ? plan->tolerance : std::nullopt);
+    json_.number("outside_tolerance", piece.outside);
+    json_.key("first_end");
+    plan != nullptr ? json_.text(letter_of(plan->first_end)) : json_.null();
+}
+
+void JsonSheet::write_job_texts(const Piece& piece) {
+    json_.text("state", piece.state);
+    json_.text("pair", piece.pair);
+    json_.text("lot", piece.lot);
+    json_.text("colour", piece.colour);
+    json_.text("fit_first", piece.fit_first);
+    json_.text("note", piece.note);
+}
+
+} // namespace
+
+std::unique_ptr<SheetWriter> json_sheet(Output& output, const Book& book,
+                                        const SheetOptions& options) {
+    return std::make_unique<JsonSheet>(output, book, options.working);
+}
+
+} // namespace libsplice

@@ -1,0 +1,29 @@
+#include "libsplice/sheet/panel/citation_log.h"
+
+#include <algorithm>
+
+namespace libsplice {
+
+Citing::Citing(const Book& book) : book_(book), texts_(book.catalogue().citations().size()) {}
+
+std::string_view Citing::text(CitationId id) {
+    std::string& text = texts_.at(static_cast<std::size_t>(id));
+    if (!text.empty()) {
+        return text;
+    }
+    const Citation& citation = book_.citation(id);
+    text = to_text(citation);
+    const Source* source = book_.catalogue().find_source(citation.key);
+    if (source != nullptr && std::ranges::find(used_, source) == used_.end()) {
+        used_.push_back(source);
+    }
+    return text;
+}
+
+std::string_view Citing::rule(CitationId id) {
+    const Citation& citation = book_.citation(id);
+    const bool says_more = !citation.key.empty() || !citation.locator.empty();
+    return says_more ? text(id) : std::string_view();
+}
+
+} // namespace libsplice

@@ -1,0 +1,31 @@
+#include "libsplice/sheet/panel/ledger_group.h"
+
+#include "libsplice/sheet/panel/words.h"
+
+#include <gsl/assert>
+
+#include <algorithm>
+
+namespace libsplice {
+
+std::string group_of(std::span<const LedgerRow> ledger, std::size_t at, std::string_view whole,
+                     const Names& names) {
+    Expects(at < ledger.size());
+    const LedgerRow& entry = ledger[at];
+    if (entry.row.group != Group::own) {
+        return std::string(group_names()[static_cast<std::size_t>(entry.row.group)]);
+    }
+    std::string name(entry.end ? letter_of(*entry.end) : whole);
+    name += ": ";
+    name += names.of(entry.row.item);
+    const auto alike_before = std::ranges::count_if(ledger.first(at), [&](const LedgerRow& other) {
+        return other.row.group == Group::own && other.row.item == entry.row.item &&
+               other.end == entry.end;
+    });
+    if (alike_before != 0) {
+        name += ' ' + std::to_string(alike_before + 1);
+    }
+    return name;
+}
+
+} // namespace libsplice

@@ -1,0 +1,112 @@
+#include "libsplice/sheet/panel/panel_facts.h"
+
+#include "libsplice/base/version.h"
+#include "libsplice/sheet/panel/words.h"
+
+#include <array>
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::array ledger_columns{PageColumn{29}, PageColumn{4}, PageColumn{17, true},
+                                    PageColumn{9, true}, PageColumn{7}};
+constexpr std::size_t indent_of_source = 8;
+
+constexpr std::array<std::string_view, 5> care{
+    "Follow the rope maker's own splicing instructions first.", "Test every line before use.",
+    "Have a competent person inspect what carries a person.",   "Local rules come first.",
+    "Nothing on this sheet says that a line is fit for use.",
+};
+
+} // namespace
+
+std::string show_pull(Force force, UnitSystem units) {
+    return units == UnitSystem::metric ? show_number(force.si() / newtons_per_kgf, 1) + " kg"
+                                       : show_number(force.si() / newtons_per_lbf, 0) + " lb";
+}
+
+std::string show_share(double share) {
+    return show_number(share * 100.0, 2) + " %";
+}
+
+std::string show_retained(const Retained& retained, Citing& citing) {
+    return show_share(retained.share) + " of the rope's strength (" +
+           std::string(citing.text(retained.source)) + ")";
+}
+
+void write_ledger(Page& page, std::span<const LedgerRow> ledger, std::string_view sum_name,
+                  UnitSystem units, Citing& citing) {
+    page.head(ledger_columns, std::array<std::string, 5>{"item", "end", "length", "sd", "group"});
+    Nanometres sum = 0;
+    for (const auto& [row, end] : ledger) {
+        sum += row.length;
+        page.row(ledger_columns,
+                 std::array<std::string, 5>{
+                     std::string(citing.names().of(row.item)),
+                     std::string(end ? letter_of(*end) : "-"), show_length(row.length, units),
+                     show_fine(Length(row.sd), units),
+                     std::string(group_names()[static_cast<std::size_t>(row.group)])});
+        page.row_note(citing.text(row.source), indent_of_source);
+    }
+    page.row(ledger_columns, std::array<std::string, 5>{std::string(sum_name), "",
+                                                        show_length(sum, units), "", ""});
+    page.paragraph("sd: standard deviation. Rows of one group err together, rows of group own each "
+                   "on its own. The rows add up exactly before they are rounded for this page.",
+                   4);
+}
+
+void write_bury(Page& page, const Allowance& allowance, UnitSystem units) {
+    const auto bury = allowance.find(ValueName::bury_m);
+    if (!bury) {
+        return;
+    }
+    std::string text = show_length(Length(*bury), units);
+    if (const auto minimum = allowance.find(ValueName::minimum_bury_m)) {
+        text += "; smallest published " + show_length(Length(*minimum), units);
+    }
+    if (const auto over = allowance.find(ValueName::over_bury_m)) {
+        text += "; the rope is " + show_fine(Length(*over), units) + " thick over it";
+    }
+    page.fact("Bury", text);
+}
+
+void write_measuring(Page& page, const Allowance& allowance) {
+    if (allowance.bury_reach > 0 && allowance.find(ValueName::take_up_m)) {
+        page.write_in({"Host before", "Host after"});
+    } else if (allowance.find(ValueName::knot_m)) {
+        page.write_in({"Rope in knot"});
+    }
+}
+
+void write_steps(Page& page, const Filling& filling) {
+    std::size_t number = 0;
+    for (const std::string_view step : filling.allowance.steps) {
+        std::string text;
+        append_filled(text, step, filling);
+        page.step(++number, text);
+    }
+}
+
+void write_care(Page& page) {
+    for (const std::string_view sentence : care) {
+        page.paragraph(sentence, 2);
+    }
+}
+
+void write_origin(Page& page, const Book& book, const Citing& citing) {
+    page.fact("Made by",
+              "libsplice " + std::string(version()) + ", tables " + book.catalogue().version());
+    for (const PlugIn& plug_in : book.plug_ins()) {
+        page.fact("Plug-in", plug_in.name + ' ' + plug_in.version + ", " + plug_in.title);
+    }
+    if (citing.used().empty()) {
+        return;
+    }
+    page.paragraph("Sources of the figures:", 2);
+    for (const Source* source : citing.used()) {
+        page.paragraph(source->title + " [" + source->key + "]", 4, 2);
+    }
+}
+
+} // namespace libsplice

@@ -1,0 +1,173 @@
+#include "libsplice/sheet/panel/panel_heading.h"
+
+#include "libsplice/sheet/panel/panel_facts.h"
+#include "libsplice/sheet/panel/route_facts.h"
+#include "libsplice/sheet/panel/words.h"
+
+namespace libsplice {
+
+namespace {
+
+std::string rope_of(const Piece& piece) {
+    std::string text(piece.rope);
+    for (const auto& [word, value] : {std::pair{"", piece.colour}, {"lot ", piece.lot}}) {
+        if (!value.empty()) {
+            text += ", " + std::string(word) + std::string(value);
+        }
+    }
+    return text;
+}
+
+bool is_slack(const LinePlan& plan) {
+    return plan.marking_basis == MarkingTension::Basis::slack;
+}
+
+bool is_pulled(const LinePlan& plan) {
+    return plan.marking_tension > Force();
+}
+
+std::string how_to_mark(const LinePlan& plan, UnitSystem units) {
+    if (is_pulled(plan)) {
+        return "Mark with " + show_pull(plan.marking_tension, units) + " on the rope.";
+    }
+    return is_slack(plan) ? "Mark slack." : "Mark relaxed and straight.";
+}
+
+/// How a mark is put on so that it is still there when it is needed.
+std::string_view marks_that_last(const Rope& rope) {
+    if (rope.construction == Construction::wire) {
+        return "tape round the wire";
+    }
+    return rope.fibre == Fibre::hmpe
+               ? "a thread drawn through the rope; ink washes off"
+               : "a thread, or tape folded to a flag on dark rope; ink washes off";
+}
+
+/// The pull that the finished length was asked at.
+std::string tension_of(const LinePlan& plan, UnitSystem units) {
+    switch (plan.tension.basis) {
+    case Tension::Basis::force:
+        return "at a pull of " + show_force(Force(plan.tension.value), units);
+    case Tension::Basis::share:
+        return "at " + show_share(plan.tension.value) + " of breaking strength";
+    case Tension::Basis::reference:
+        break;
+    }
+    if (plan.elastic) {
+        return "its way where it is shortest, pulled out " + show_share(plan.working_strain);
+    }
+    if (plan.route && plan.route->eased) {
+        return "eased, without load";
+    }
+    return measured_relaxed(plan.rope->construction) ? "relaxed and straight"
+                                                     : "at the reference tension";
+}
+
+std::string fit_of(const Piece& piece, UnitSystem units) {
+    const LinePlan& plan = *piece.plan;
+    const std::string last(letter_of(other(plan.first_end)));
+    switch (plan.fit) {
+    case Fit::trim_aboard:
+        return "trim: end " + last + " is cut to fit aboard";
+    case Fit::at_least:
+        return "least: no shorter than this";
+    case Fit::exact:
+        break;
+    }
+    std::string text = "exact";
+    if (plan.tolerance) {
+        text += ", " + show_length(*plan.tolerance, units) + " either way";
+    }
+    if (piece.outside) {
+        text += "; chance of falling outside " + show_share(*piece.outside);
+    }
+    return text;
+}
+
+/// Where the finished length starts and stops at an end.
+std::string datum_of(const EndPlan& plan, UnitSystem units) {
+    std::string text(plan.kind->declaration.datum);
+    if (plan.fitting_length) {
+        text = "the working point of " + (plan.fitting.empty() ? "a fitting" : plan.fitting) +
+               ", " + show_length(*plan.fitting_length, units) + " beyond the " + text;
+    } else if (plan.pin_centre != 0) {
+        text = "the pin's centre, " + show_length(plan.pin_centre, units) + " from the " + text;
+    }
+    return text;
+}
+
+} // namespace
+
+std::string how_to_pull(const LinePlan& plan, UnitSystem units) {
+    if (is_pulled(plan)) {
+        return "Load to " + show_pull(plan.marking_tension, units) + ".";
+    }
+    return is_slack(plan) ? "Lay it slack." : "Lay it relaxed and straight.";
+}
+
+void write_title(Page& page, const Piece& piece) {
+    page.rule('-');
+    std::string title(piece.name.empty() ? "(no name)" : piece.name);
+    if (!piece.boat.empty()) {
+        title += "  |  " + std::string(piece.boat);
+    }
+    title += "  |  make " + std::to_string(piece.quantity);
+    page.title(title);
+}
+
+void write_heading(Page& page, const Piece& piece, UnitSystem units) {
+    const LinePlan& plan = *piece.plan;
+    page.large("CUT", show_length(piece.cut, units));
+    page.fact("Rope", rope_of(piece));
+    page.paragraph(how_to_mark(plan, units), 2);
+    page.fact("Mark by", marks_that_last(*plan.rope));
+    page.fact("Bedded", plan.prestretched ? "yes" : "no");
+    page.fact("Marks are for",
+              "rope " + show_fine(plan.rope->counting_diameter(), units) + " in diameter");
+    std::string finished = show_length(piece.finished.value_or(0), units);
+    if (!piece.state.empty()) {
+        finished += ", " + std::string(piece.state);
+    }
+    page.fact("Finished", finished + ", " + tension_of(plan, units));
+    write_route(page, piece, units);
+    page.fact("Fit", fit_of(piece, units));
+    if (plan.closing) {
+        page.fact("Measured", datum_of(plan.end(*plan.closing), units));
+    } else {
+        page.fact("From end a", datum_of(plan.end(End::a), units));
+        page.fact("to end b", datum_of(plan.end(End::b), units));
+    }
+    if (!piece.pair.empty()) {
+        page.fact("Pair", std::string(piece.pair) +
+                              ": cut all lines of this pair from one lot, one after the other");
+    }
+    if (plan.sleeve) {
+        page.fact("Sleeve", show_length(plan.sleeve->finished, units) + " long, from " +
+                                show_length(plan.sleeve->from, units) +
+                                " beyond the bearing point of end a; cut its rope " +
+                                show_length(plan.sleeve->cut, units) +
+                                ", for it gets shorter as it is opened over the line");
+    }
+    page.fact("Note", piece.note);
+    if (plan.person) {
+        page.fact("Person", "this line carries a person: a competent person inspects it first");
+    }
+}
+
+void write_refusal(Page& page, const Piece& piece, UnitSystem units) {
+    page.large("NOT CUT", "");
+    const Fault& fault = *piece.fault;
+    page.fact("Why", fault.text);
+    page.fact("Rule", fault.rule);
+    page.fact("Field", fault.field);
+    page.fact("At", to_text(fault.at));
+    page.fact("Fault", std::to_string(static_cast<unsigned>(fault.code)));
+    page.fact("Rope", rope_of(piece));
+    if (piece.finished) {
+        page.fact("Finished", show_length(*piece.finished, units));
+    }
+    page.fact("Pair", piece.pair);
+    page.fact("Note", piece.note);
+}
+
+} // namespace libsplice

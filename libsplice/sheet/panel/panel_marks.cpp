@@ -1,0 +1,85 @@
+#include "libsplice/sheet/panel/panel_marks.h"
+
+#include "libsplice/cut/layout.h"
+#include "libsplice/sheet/panel/panel_facts.h"
+#include "libsplice/sheet/panel/words.h"
+
+#include <algorithm>
+#include <array>
+
+namespace libsplice {
+
+namespace {
+
+/// A piece's marks stand end by end.
+std::span<const PieceMark> marks_of(const Piece& piece, End end) {
+    const auto second = std::ranges::find(piece.marks, End::b, &PieceMark::end);
+    return end == End::a ? std::span(piece.marks.begin(), second)
+                         : std::span(second, piece.marks.end());
+}
+
+/// A mark's name as it is said in a sentence, without its comma.
+std::string spoken(std::string_view mark) {
+    std::string name(mark);
+    std::erase(name, ',');
+    return name;
+}
+
+std::string last_mark(const Piece& piece, End end) {
+    const auto marks = marks_of(piece, end);
+    return (marks.empty() ? "cut end" : spoken(piece.plan->names->of(marks.back().name))) +
+           " of end " + std::string(letter_of(end));
+}
+
+} // namespace
+
+void write_marks(Page& page, std::span<const PieceMark> marks, const Names& names,
+                 UnitSystem units) {
+    constexpr std::array columns{PageColumn{26}, PageColumn{20, true}, PageColumn{20, true}};
+    page.head(columns,
+              std::array<std::string, 3>{"mark", "from the cut end", "from the mark before"});
+    Nanometres before = 0;
+    for (const PieceMark& mark : marks) {
+        page.row(columns, std::array<std::string, 3>{std::string(names.of(mark.name)),
+                                                     show_length(mark.from_end, units),
+                                                     show_length(mark.from_end - before, units)});
+        before = mark.from_end;
+    }
+}
+
+void write_running_marks(Page& page, const Piece& piece, End end, UnitSystem units) {
+    write_marks(page, marks_of(piece, end), *piece.plan->names, units);
+}
+
+void write_last_marks(Page& page, const Piece& piece, UnitSystem units) {
+    constexpr std::array columns{PageColumn{20}, PageColumn{16, true}, PageColumn{16, true},
+                                 PageColumn{18, true}};
+    const End first = piece.plan->first_end;
+    page.head(columns, std::array<std::string, 4>{"mark", "provisional, from the cut end",
+                                                  "from the mark before",
+                                                  "final, from the bearing point of end " +
+                                                      std::string(letter_of(first))});
+    const Nanometres to_bearing_point =
+        piece.cut - piece.plan->first().allowance->total() - outside_tail(piece.ledger, first);
+    Nanometres before = 0;
+    for (const PieceMark& mark : marks_of(piece, other(first))) {
+        page.row(columns,
+                 std::array<std::string, 4>{std::string(piece.plan->names->of(mark.name)),
+                                            show_length(mark.from_end, units),
+                                            show_length(mark.from_end - before, units),
+                                            show_length(to_bearing_point - mark.from_end, units)});
+        before = mark.from_end;
+    }
+    page.paragraph("Between the marks, " + last_mark(piece, first) + " to " +
+                       last_mark(piece, other(first)) + ": " +
+                       show_length(piece.between_marks, units),
+                   4, 2);
+}
+
+std::string standing_mark_of(const Allowance& allowance, const Names& names) {
+    const auto mark =
+        std::ranges::find(allowance.marks, allowance.standing_mark, &Mark::from_tail_end);
+    return mark == allowance.marks.end() ? "last" : spoken(names.of(mark->name));
+}
+
+} // namespace libsplice

@@ -1,0 +1,28 @@
+// The marks of an end as a table: a running tape and the gaps, since a tape slips.
+#pragma once
+
+#include "libsplice/cut/piece.h"
+#include "libsplice/sheet/panel/page.h"
+#include "libsplice/units/show.h"
+
+#include <span>
+#include <string>
+
+namespace libsplice {
+
+/// From the cut end, and each from the mark before.
+void write_marks(Page& page, std::span<const PieceMark> marks, const Names& names,
+                 UnitSystem units);
+
+/// As above for one end of a piece.
+void write_running_marks(Page& page, const Piece& piece, End end, UnitSystem units);
+
+/// The marks of the end made last are provisional from the cut end and final from the bearing point
+/// of the first. What lies between the marks of both ends stands below.
+void write_last_marks(Page& page, const Piece& piece, UnitSystem units);
+
+/// The mark where the end's standing part begins, which the check runs to, as it is said in a
+/// sentence: `far throat`, `knot face`.
+[[nodiscard]] std::string standing_mark_of(const Allowance& allowance, const Names& names);
+
+} // namespace libsplice

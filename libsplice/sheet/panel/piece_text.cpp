@@ -1,0 +1,44 @@
+#include "libsplice/sheet/panel/piece_text.h"
+
+#include "libsplice/sheet/panel/words.h"
+
+#include <gsl/assert>
+
+namespace libsplice {
+
+Filling filling_of(const Piece& piece, End end, UnitSystem units) {
+    Expects(piece.plan != nullptr);
+    const Nanometres over = end == piece.plan->first_end ? 0 : piece.over;
+    return {*piece.plan->end(end).allowance, *piece.plan->names, over, units};
+}
+
+void append_rule(std::string& into, CitationId rule, Citing& citing) {
+    const std::string_view text = citing.rule(rule);
+    if (!text.empty()) {
+        into += " (";
+        into += text;
+        into += ')';
+    }
+}
+
+void append_caution(std::string& into, const Piece& piece, const PieceCaution& caution,
+                    UnitSystem units, Citing& citing) {
+    if (caution.end) {
+        append_filled(into, caution.caution.text, filling_of(piece, *caution.end, units));
+    } else {
+        into += caution.caution.text;
+    }
+    append_rule(into, caution.caution.rule, citing);
+}
+
+void append_caution_with_end(std::string& into, const Piece& piece, const PieceCaution& caution,
+                             UnitSystem units, Citing& citing) {
+    if (caution.end) {
+        into += "end ";
+        into += letter_of(*caution.end);
+        into += ": ";
+    }
+    append_caution(into, piece, caution, units, citing);
+}
+
+} // namespace libsplice

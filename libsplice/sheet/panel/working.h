@@ -1,0 +1,21 @@
+// How each row of a ledger is worked out, with its numbers, for a colleague with a pocket
+// calculator.
+#pragma once
+
+#include "libsplice/cut/piece.h"
+#include "libsplice/sheet/panel/citation_log.h"
+#include "libsplice/sheet/panel/page.h"
+#include "libsplice/units/show.h"
+
+#include <string>
+
+namespace libsplice {
+
+/// The working of `piece.ledger[at]`: formula and numbers in one line of text.
+[[nodiscard]] std::string working_of(const Piece& piece, std::size_t at, UnitSystem units);
+
+/// The whole ledger, row by row: length, working, spread and its origin, source, and the running
+/// sum.
+void write_working(Page& page, const Piece& piece, UnitSystem units, Citing& citing);
+
+} // namespace libsplice

@@ -1,0 +1,150 @@
+// A plan of reels as JSON.
+#include "libsplice/sheet/json/json_parts.h"
+#include "libsplice/sheet/reel/reel_sheet.h"
+
+namespace libsplice {
+
+namespace {
+
+class ReelJson {
+  public:
+    ReelJson(const ReelSheet& sheet, Output& output)
+        : question_(sheet.question), plan_(sheet.plan), sheet_(sheet), json_(output) {}
+
+    void write() {
+        json_.begin_object();
+        write_head();
+        list("cuts", plan_.cuts, [this](const ReelCut& cut) { write_cut(cut); });
+        list("order", plan_.order, [this](const OrderLine& line) { write_order(line); });
+        write_unplaced();
+        list("ledger", plan_.ledger, [this](const RopeLedger& ledger) { write_ledger(ledger); });
+        json_.new_line();
+        json_.end_object();
+    }
+
+  private:
+    template <class Things, class Write>
+    void list(std::string_view name, const Things& things, Write write) {
+        json_.new_line();
+        json_.key(name);
+        json_.begin_array();
+        for (const auto& thing : things) {
+            json_.new_line();
+            json_.begin_object();
+            write(thing);
+            json_.end_object();
+        }
+        json_.end_array();
+    }
+
+    /// The first thing that the objective makes small, in units of its own: money, metres or reels.
+    void amount(std::string_view name, Amount value) {
+        json_.key(name);
+        if (question_.objective == Objective::cost) {
+            json_.number(to_money(value));
+        } else if (question_.objective == Objective::waste) {
+            json_.metres(value);
+        } else {
+            json_.whole(value);
+        }
+    }
+
+    void write_head() {
+        json_.text("minimise", sheet_.objective);
+        amount("bound", plan_.bound);
+        amount("value", plan_.value);
+        json_.number("gap", gap_of(plan_));
+        json_.key("proved");
+        json_.boolean(plan_.proved);
+        json_.number("cost", sheet_.priced ? std::optional(to_money(plan_.cost)) : std::nullopt);
+        json_.metres("cut_into_m", plan_.cut_into);
+        json_.metres("first_fit_m", plan_.first_fit);
+    }
+
+    void write_cut(const ReelCut& cut) {
+        const ReelStock& stock = question_.stock[cut.stock];
+        json_.text("stock", stock.id);
+        json_.text("rope", stock.rope);
+        json_.text("lot", stock.lot);
+        json_.text("kind", stock_kind_word(stock.kind));
+        json_.metres("length_m", cut.length);
+        json_.key("times");
+        json_.whole(cut.times);
+        json_.metres("cut_loss_m", cut.cut_loss);
+        json_.metres("left_m", cut.left);
+        json_.text("left_is", left_word(cut.left_is));
+        json_.key("pieces");
+        json_.begin_array();
+        for (const PlacedPiece& piece : cut.pieces) {
+            const Demand& demand = question_.demands[piece.demand];
+            json_.begin_object();
+            json_.text("name", demand.name);
+            json_.text("boat", demand.boat);
+            json_.metres("cut_m", demand.length);
+            json_.metres("at_m", piece.at);
+            json_.end_object();
+        }
+        json_.end_array();
+    }
+
+    void write_order(const OrderLine& line) {
+        const ReelStock& stock = question_.stock[line.stock];
+        json_.text("stock", stock.id);
+        json_.text("rope", stock.rope);
+        json_.metres("length_m", line.length);
+        json_.key("count");
+        json_.whole(line.count);
+        json_.number("cost", sheet_.priced ? std::optional(to_money(line.cost)) : std::nullopt);
+    }
+
+    void write_unplaced() {
+        json_.new_line();
+        json_.key("unplaced");
+        json_.begin_array();
+        for (const RefusedLine& line : sheet_.refused) {
+            write_missing(line.name, line.boat, std::nullopt, line.fault);
+        }
+        for (const Unplaced& unplaced : plan_.unplaced) {
+            const Demand& demand = question_.demands[unplaced.demand];
+            write_missing(demand.name, demand.boat, unplaced.count, unplaced.fault);
+        }
+        json_.end_array();
+    }
+
+    void write_missing(std::string_view name, std::string_view boat,
+                       std::optional<std::int64_t> count, const Fault& fault) {
+        json_.new_line();
+        json_.begin_object();
+        json_.text("name", name);
+        json_.text("boat", boat);
+        json_.key("count");
+        count ? json_.whole(*count) : json_.null();
+        json_.key("fault");
+        write_fault(json_, fault);
+        json_.end_object();
+    }
+
+    void write_ledger(const RopeLedger& ledger) {
+        json_.text("rope", ledger.rope);
+        json_.metres("stock_m", ledger.stock);
+        json_.metres("ordered_m", ledger.ordered);
+        json_.metres("pieces_m", ledger.pieces);
+        json_.metres("cut_loss_m", ledger.cut_loss);
+        json_.metres("offcuts_m", ledger.offcuts);
+        json_.metres("waste_m", ledger.waste);
+    }
+
+    const ReelQuestion& question_;
+    const ReelPlan& plan_;
+    const ReelSheet& sheet_;
+    JsonText json_;
+};
+
+} // namespace
+
+void write_reel_json(const ReelSheet& sheet, Output& output) {
+    ReelJson(sheet, output).write();
+    output.write('\n');
+}
+
+} // namespace libsplice
