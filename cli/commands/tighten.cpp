@@ -67,6 +67,11 @@ std::string_view reason(LooseError error) {
     switch (error) {
     case LooseError::too_few:
         return "the line has fewer than two points that differ";
+    case LooseError::too_many:
+        return "the line has more than 4,000 points; give fewer, some ten to a rope diameter at "
+               "most";
+    case LooseError::too_short:
+        return "the line is far shorter than its rope is thick; write x, y and z in rope diameters";
     case LooseError::strands_meet:
         return "two strands touch or cross, or an end leads on into the knot; draw them apart, and "
                "lead the ends out";

@@ -139,6 +139,36 @@ TEST(TightKnot, StrandsThatMeetAreRefused) {
     EXPECT_EQ(std::get<LooseError>(loose_rope({{1, 1, 1}, {1, 1, 1}})), LooseError::too_few);
 }
 
+// A line without a knot takes up no rope, however short or long it is drawn; one that is thinner
+// than the arithmetic can hold is refused.
+TEST(TightKnot, LinesWithoutAKnotTakeUpNothing) {
+    const std::vector<std::vector<Point>> lines{{{0, 0, 0}, {0.1, 0, 0}},
+                                                {{0, 0, 0}, {3000, 0, 0}},
+                                                {{0, 0, 0}, {0.5, 0, 0}, {0.5, 0.5, 0}}};
+    for (const auto& line : lines) {
+        EXPECT_NEAR(pulled(line, coarse).rope.consumed(), 0.0, 0.02);
+    }
+    EXPECT_EQ(std::get<LooseError>(loose_rope({{0, 0, 0}, {1e-300, 0, 0}, {1e-300, 1e-300, 0}})),
+              LooseError::too_short);
+}
+
+TEST(TightKnot, PointsWithoutNumberAreRefused) {
+    std::vector<Point> line;
+    for (std::size_t i = 0; i <= most_points; ++i) {
+        line.push_back({0.1 * static_cast<double>(i), 0, 0});
+    }
+    EXPECT_EQ(std::get<LooseError>(loose_rope(line)), LooseError::too_many);
+}
+
+// A knot that is drawn a hundred times as large as its rope asks for takes up the same rope.
+TEST(TightKnot, LargeDrawingsAreMadeSmaller) {
+    auto large = points_of("overhand");
+    for (Point& point : large) {
+        point = 100.0 * point;
+    }
+    EXPECT_NEAR(pulled(large, coarse).rope.consumed(), consumed("overhand", coarse), 0.02);
+}
+
 // A shape that begins with the strands closer than a diameter is made larger, not thinner.
 TEST(TightKnot, SmallDrawingsAreMadeLarger) {
     auto small = points_of("overhand");

@@ -1,3 +1,4 @@
+// A line of points made into a rope that can be pulled: led away at its ends, and of a fit size.
 #include "libsplice/mechanics/knots/loose_knot.h"
 
 #include "libsplice/mechanics/knots/near_strands.h"
@@ -16,6 +17,11 @@ namespace {
 constexpr double roomy = 2.0;
 /// Longer ropes, in diameters, would be pulled for hours.
 constexpr double longest = 6000.0;
+/// A line that is longer than this, in diameters, is made smaller if its strands lie far apart.
+constexpr double long_enough = 300.0;
+/// What a line without strands that come near one another is brought to: it ties no knot.
+constexpr double length_without_knot = 10.0;
+constexpr double shortest = 1e-3;
 
 struct Ball {
     Point centre;
@@ -117,23 +123,35 @@ class Strands {
     std::vector<double> along_{0.0};
 };
 
+/// By how much a rope of this length is made larger or smaller, `gap` being how close its strands
+/// come.
+double scale_of(double length, std::optional<double> gap) {
+    if (!gap) {
+        return length < length_without_knot || length > long_enough ? length_without_knot / length
+                                                                    : 1.0;
+    }
+    const double roomy_scale = roomy / *gap;
+    return length > long_enough ? std::max(roomy_scale, long_enough / length)
+                                : std::max(1.0, roomy_scale);
+}
+
 std::variant<Curve, LooseError> with_room(Curve curve) {
+    const double length = length_of(curve);
     const double size = ball_about(curve.points).radius;
     const Strands strands(curve);
     std::optional<double> gap;
     for (double reach = size / 64.0; !gap && reach < 2.0 * size; reach *= 2.0) {
         gap = strands.closest_within(reach);
     }
-    const double length = length_of(curve);
     if (gap && *gap <= 1e-7 * length) {
         return LooseError::strands_meet;
     }
-    const double larger = gap ? std::max(1.0, roomy / *gap) : 1.0;
-    if (length * larger > longest) {
+    const double scale = scale_of(length, gap);
+    if (length * scale > longest) {
         return LooseError::too_tangled;
     }
     for (Point& point : curve.points) {
-        point = larger * point;
+        point = scale * point;
     }
     return curve;
 }
@@ -146,23 +164,36 @@ std::vector<Point> without_repeats(std::vector<Point> line, bool closed) {
     return line;
 }
 
+/// A curve of these points, or why there is none to pull.
+std::variant<Curve, LooseError> readable(std::vector<Point> line, bool closed) {
+    Curve curve{without_repeats(std::move(line), closed), closed};
+    if (curve.points.size() < (closed ? 3U : 2U)) {
+        return LooseError::too_few;
+    }
+    if (curve.points.size() > most_points) {
+        return LooseError::too_many;
+    }
+    if (!(length_of(curve) >= shortest)) {
+        return LooseError::too_short;
+    }
+    return curve;
+}
+
 } // namespace
 
 std::variant<Curve, LooseError> loose_rope(std::vector<Point> line) {
-    line = without_repeats(std::move(line), false);
-    if (line.size() < 2) {
-        return LooseError::too_few;
+    auto curve = readable(std::move(line), false);
+    if (std::holds_alternative<LooseError>(curve)) {
+        return curve;
     }
-    lead_ends_away(line);
-    return with_room({std::move(line), false});
+    lead_ends_away(std::get<Curve>(curve).points);
+    return with_room(std::get<Curve>(std::move(curve)));
 }
 
 std::variant<Curve, LooseError> loose_ring(std::vector<Point> line) {
-    line = without_repeats(std::move(line), true);
-    if (line.size() < 3) {
-        return LooseError::too_few;
-    }
-    return with_room({std::move(line), true});
+    auto curve = readable(std::move(line), true);
+    return std::holds_alternative<LooseError>(curve) ? curve
+                                                     : with_room(std::get<Curve>(std::move(curve)));
 }
 
 } // namespace libsplice
