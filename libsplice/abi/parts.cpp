@@ -60,10 +60,10 @@ void PartsWriter::add_caution(const Caution& caution, std::optional<End> end,
 }
 
 void PartsWriter::add_steps(End end, const Filling& filling) {
-    for (const std::string_view step : filling.allowance.steps) {
+    for (const Step& step : filling.allowance.steps) {
         splice_step record{};
         record.end = number_of(end);
-        record.text = filled(step, &filling);
+        record.text = filled(step.text, &filling);
         parts_.steps.push_back(record);
     }
 }

@@ -155,8 +155,8 @@ void Sheet::keep_texts(const Piece& piece, splice_piece& record) {
 
 void Sheet::keep_parts(const Piece& piece, PartsWriter& writer) {
     writer.add_ledger(piece.ledger, "line");
-    for (const auto& [end, name, from_end] : piece.marks) {
-        writer.add_mark(end, name, from_end);
+    for (const PieceMark& mark : piece.marks) {
+        writer.add_mark(mark.end, mark.name, mark.from_end);
     }
     for (const auto& [caution, end] : piece.cautions) {
         if (end) {

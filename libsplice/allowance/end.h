@@ -1,6 +1,7 @@
 // What one end needs: rope, marks, steps and cautions.
 #pragma once
 
+#include "libsplice/allowance/action.h"
 #include "libsplice/allowance/names.h"
 #include "libsplice/base/short_list.h"
 #include "libsplice/catalogue/citation.h"
@@ -98,13 +99,12 @@ struct Retained {
 };
 
 /// What an end needs beyond its bearing point. Values only: texts are made when something is
-/// printed. A step is a text in the imperative in which `{tail}` stands for a length of `values`
-/// (its name without the unit) and `{@far throat}` for the distance of a mark from the cut end.
+/// printed.
 struct Allowance {
     ShortList<Row, 16> rows;
     ShortList<Mark, 24> marks;
     ShortList<Value, 48> values;
-    std::span<const std::string_view> steps; ///< of a list that lives as long as the program
+    std::span<const Step> steps; ///< of a list that lives as long as the program
     ShortList<Caution, 10> cautions;
     ShortList<Span, 8> shape;
     ShortList<Thinning, 11> taper; ///< of a buried tail whose strands are known, from the throat on

@@ -29,11 +29,12 @@ void place_marks(const LinePlan& plan, Piece& piece) {
     piece.between_marks = piece.cut;
     for (const End end : both_ends) {
         const Nanometres shift = outside_tail(piece.ledger, end);
+        std::size_t number = 0;
         if (shift != 0) {
-            piece.marks.push_back({end, MarkName::tail_end, shift});
+            piece.marks.push_back({end, MarkName::tail_end, shift, ++number});
         }
         for (const Mark& mark : plan.end(end).allowance->marks) {
-            piece.marks.push_back({end, mark.name, shift + mark.from_tail_end});
+            piece.marks.push_back({end, mark.name, shift + mark.from_tail_end, ++number});
         }
         const auto& marks = plan.end(end).allowance->marks;
         piece.between_marks -= shift + (marks.empty() ? 0 : marks.back().from_tail_end);

@@ -20,6 +20,7 @@ struct PieceMark {
     End end{};
     MarkName name{};
     Nanometres from_end = 0;
+    std::size_t number = 0; ///< from 1 on at each end, in the order in which the tape meets them
 };
 
 /// Before the last end is made: from the first-made end's bearing point to the far throat mark of

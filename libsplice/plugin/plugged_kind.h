@@ -27,8 +27,8 @@ struct PluggedKind {
     std::vector<MarkName> marks;
     std::vector<ValueName> values;
     std::vector<Caution> cautions;
-    std::vector<std::vector<std::string_view>> ways; ///< steps
-    std::vector<CitationId> citations;               ///< of the plug-in, by its own index
+    std::vector<std::vector<Step>> ways; ///< lists of steps
+    std::vector<CitationId> citations;   ///< of the plug-in, by its own index
     std::uint32_t cut = SPLICE_CUT_USUAL;
 };
 

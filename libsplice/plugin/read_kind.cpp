@@ -201,9 +201,10 @@ void read_ways(const splice_plugin_kind& record, const Figures& figures, Checker
         return;
     }
     for (std::uint32_t i = 0; i < record.way_count; ++i) {
-        into.ways.push_back(checker.texts(record.ways[i], "the kind's steps"));
-        for (const std::string_view step : into.ways.back()) {
-            check_figures(step, figures, checker);
+        std::vector<Step>& steps = into.ways.emplace_back();
+        for (const std::string_view text : checker.texts(record.ways[i], "the kind's steps")) {
+            check_figures(text, figures, checker);
+            steps.push_back({Action::plain, {}, text});
         }
     }
 }

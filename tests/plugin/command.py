@@ -65,7 +65,7 @@ def check_end():
     expect("marks", [(mark["name"], mark["from_end_m"]) for mark in end["marks"]],
            [("near throat", 0.2032), ("crown", 0.2557), ("far throat", 0.3082)])  # fmt: skip
     expect("values", end["values"], {"tail_m": 0.2032, "rope_round_eye_m": 0.105, "eye_m": 0.04, "tucks": 5})
-    expect("step", end["steps"][0].startswith("Serve the wire at the near throat mark, 203 mm"), True)
+    expect("step", end["steps"][0]["text"].startswith("Serve the wire at the near throat mark, 203 mm"), True)
     expect("plug-ins", end["plug_ins"], [{"name": "tucked-wire", "version": "1.0"}])
     page = run("end", *words, *WIRE, "--format", "html").stdout
     expect("drawn", ["5 tucks: 203 mm" in page, "round the eye: 105 mm" in page], [True, True])

@@ -36,8 +36,11 @@ inline CitationId document_of(const Book& book) {
     return cited_job;
 }
 
-inline constexpr std::array<std::string_view, 2> bench_steps{
-    "Lead {tail} of tail inside, past the far throat at {@far throat}.", "Put in {tucks} tucks."};
+inline constexpr std::array bench_steps{
+    Step{Action::lead_in,
+         {MarkName::far_throat},
+         "Lead {tail} of tail inside, past the far throat at {@far throat}."},
+    Step{Action::tuck, {MarkName::near_throat, MarkName::far_throat}, "Put in {tucks} tucks."}};
 
 /// 100 - 40 + 300 + 20 = 380 mm beyond the bearing point, far throat at 400 mm.
 inline Allowance hand_eye(CitationId document) {
@@ -150,14 +153,15 @@ class Bench {
         add(Item::stretch, Group::own, -10, 0.002, {});
         for (const End end : {End::a, End::b}) {
             const Nanometres shift = end == End::a ? 0 : piece.over;
+            std::size_t number = 0;
             for (const Row& row : eye.rows) {
                 piece.ledger.push_back({row, end});
             }
             if (shift != 0) {
-                piece.marks.push_back({end, MarkName::tail_end, shift});
+                piece.marks.push_back({end, MarkName::tail_end, shift, ++number});
             }
             for (const Mark& mark : eye.marks) {
-                piece.marks.push_back({end, mark.name, shift + mark.from_tail_end});
+                piece.marks.push_back({end, mark.name, shift + mark.from_tail_end, ++number});
             }
             piece.cautions.push_back({eye.cautions[0], end});
         }

@@ -68,7 +68,7 @@ TEST(JsonSheet, HasTheKeysThatWerePromised) {
     EXPECT_EQ(keys_of(piece), piece_keys);
     EXPECT_EQ(keys_of(piece["ledger"][0]),
               (Keys{"item", "end", "length_m", "sd_m", "group", "source"}));
-    EXPECT_EQ(keys_of(piece["marks"][0]), (Keys{"end", "name", "from_end_m"}));
+    EXPECT_EQ(keys_of(piece["marks"][0]), (Keys{"end", "number", "name", "from_end_m"}));
     EXPECT_EQ(keys_of(piece["check"]), (Keys{"from", "to", "reads_m"}));
     EXPECT_EQ(sheet["counts"], (Json{{"lines", 2}, {"pieces", 4}, {"refused", 0}}));
 }
@@ -88,7 +88,11 @@ TEST(JsonSheet, FiguresAreInSiUnitsWhateverIsAskedFor) {
     EXPECT_EQ(piece["retained_strength"], 0.9);
     EXPECT_NEAR(piece["marking_tension_n"].get<double>(), 44.13, 0.005); // 4.5 x 9.80665
     EXPECT_TRUE(piece["design_factor"].is_null());
-    EXPECT_EQ(piece["steps"]["b"][0], "Lead 300 mm of tail inside, past the far throat at 415 mm.");
+    EXPECT_EQ(piece["steps"][2],
+              (Json{{"end", "b"},
+                    {"action", "lead_in"},
+                    {"at", {4}},
+                    {"text", "Lead 300 mm of tail inside, past the far throat at 415 mm."}}));
 }
 
 TEST(JsonSheet, AnyoneCanAddTheLedgerUp) {
@@ -206,10 +210,12 @@ TEST(JsonEnd, HasTheKeysThatWerePromised) {
               (Keys{"kind", "rope", "allowance_m", "ledger", "marks", "taper", "steps", "values",
                     "retained_strength", "cautions", "stretch", "plug_ins", "sources"}));
     EXPECT_EQ(end["allowance_m"], 0.38);
-    EXPECT_EQ(end["marks"][2], (Json{{"name", "far throat"}, {"from_end_m", 0.4}}));
+    EXPECT_EQ(end["marks"][2], (Json{{"number", 3}, {"name", "far throat"}, {"from_end_m", 0.4}}));
     EXPECT_EQ(end["values"]["tail_m"], 0.3);
     EXPECT_EQ(end["values"]["tucks"], 5.0);
-    EXPECT_EQ(end["steps"][1], "Put in 5 tucks.");
+    EXPECT_EQ(
+        end["steps"][1],
+        (Json{{"end", nullptr}, {"action", "tuck"}, {"at", {2, 3}}, {"text", "Put in 5 tucks."}}));
     EXPECT_EQ(end["ledger"].size(), 4U);
     EXPECT_EQ(end["sources"].size(), 2U); // of its rows, and of its rope's stretch
 }

@@ -26,37 +26,62 @@ constexpr FieldDeclaration stub_field{"stub",
 enum Field : std::size_t { form, length, stub };
 constexpr std::array fields{form_field, length_field, stub_field};
 
-constexpr std::array<std::string_view, 5> steps_ring{
-    "Heat-cut the cord with a thin tape round it, and let it cool: rubber that stands out of its "
-    "cover will draw back in.",
-    "Push the cord through the open ring until {stub} stands out; the fitting's-mouth mark, "
-    "{@fitting's mouth} from the cut end, lies at its other side.",
-    "Close the ring with its pliers, square to the cord, first in the middle, then at the edges.",
-    "The cord must bulge on both sides. If it turns in the ring, the ring is too large for it.",
-    "Pull it to its working stretch by hand three times, then measure it relaxed.",
-};
-constexpr std::array<std::string_view, 5> steps_hook{
-    "Heat-cut the cord and let it cool.",
-    "Push the cord up the hook's barrel until the fitting's-mouth mark, {@fitting's mouth} from "
-    "the cut end, lies at the barrel's mouth: {crimp} is inside.",
-    "Draw the end out at the hook's other side if it has one, knot or wire it there, and draw it "
-    "back in.",
-    "Crimp or tape the barrel's mouth, so that the cord cannot work in it.",
-    "Pull it to its working stretch by hand three times, then measure it relaxed.",
-};
-constexpr std::array<std::string_view, 5> steps_clamp{
-    "Heat-cut the cord and let it cool.",
-    "Lay the relaxed cord in the open clamp, the fitting's-mouth mark, {@fitting's mouth} from the "
-    "cut end, at the edge: {crimp} lies inside.",
-    "Close the two halves until their teeth are in the cover and the screws or rivets are home.",
-    "Look at the cover at the clamp's edge: cut threads mean a clamp too small.",
-    "Pull it to its working stretch by hand three times, then measure it relaxed.",
-};
+constexpr std::array steps_ring{
+    Step{Action::cut,
+         {},
+         "Heat-cut the cord with a thin tape round it, and let it cool: rubber that stands out of "
+         "its cover will draw back in."},
+    Step{Action::thread,
+         {},
+         "Push the cord through the open ring until {stub} stands out; the fitting's-mouth mark, "
+         "{@fitting's mouth} from the cut end, lies at its other side."},
+    Step{Action::press,
+         {MarkName::crimp},
+         "Close the ring with its pliers, square to the cord, first in the middle, then at the "
+         "edges."},
+    Step{Action::measure,
+         {},
+         "The cord must bulge on both sides. If it turns in the ring, the ring is too large for "
+         "it."},
+    Step{Action::load,
+         {},
+         "Pull it to its working stretch by hand three times, then measure it relaxed."}};
+constexpr std::array steps_hook{
+    Step{Action::cut, {}, "Heat-cut the cord and let it cool."},
+    Step{Action::thread,
+         {},
+         "Push the cord up the hook's barrel until the fitting's-mouth mark, {@fitting's mouth} "
+         "from the cut end, lies at the barrel's mouth: {crimp} is inside."},
+    Step{Action::tie,
+         {},
+         "Draw the end out at the hook's other side if it has one, knot or wire it there, and draw "
+         "it back in."},
+    Step{Action::press,
+         {MarkName::crimp},
+         "Crimp or tape the barrel's mouth, so that the cord cannot work in it."},
+    Step{Action::load,
+         {},
+         "Pull it to its working stretch by hand three times, then measure it relaxed."}};
+constexpr std::array steps_clamp{
+    Step{Action::cut, {}, "Heat-cut the cord and let it cool."},
+    Step{Action::thread,
+         {},
+         "Lay the relaxed cord in the open clamp, the fitting's-mouth mark, {@fitting's mouth} "
+         "from the cut end, at the edge: {crimp} lies inside."},
+    Step{Action::press,
+         {MarkName::crimp},
+         "Close the two halves until their teeth are in the cover and the screws or rivets are "
+         "home."},
+    Step{Action::measure,
+         {},
+         "Look at the cover at the clamp's edge: cut threads mean a clamp too small."},
+    Step{Action::load,
+         {},
+         "Pull it to its working stretch by hand three times, then measure it relaxed."}};
 
-std::span<const std::string_view> steps_for(std::size_t chosen) {
-    constexpr std::array all{std::span<const std::string_view>(steps_ring),
-                             std::span<const std::string_view>(steps_hook),
-                             std::span<const std::string_view>(steps_clamp)};
+std::span<const Step> steps_for(std::size_t chosen) {
+    constexpr std::array all{std::span<const Step>(steps_ring), std::span<const Step>(steps_hook),
+                             std::span<const Step>(steps_clamp)};
     return all.at(chosen);
 }
 

@@ -26,24 +26,35 @@ enum Field : std::size_t { spar, turns, gap, pin, hitches };
 constexpr std::array fields{field::spar, field::turns_of("the table's figure, 4"), gap_field,
                             second_field, hitches_field};
 
-constexpr std::array<std::string_view, 4> steps{
-    "Start at the load-side mark and take {turns} turns round, side by side, each drawn up as hard "
-    "as the last.",
-    "Heave the last turn tight and hold it while the first half hitch is made.",
-    "Finish with {half_hitches} half hitches round the turns, {finish} of rope with the tail, each "
-    "pulled down on the one before.",
-    "Load it, and draw the turns up again if they have gone slack.",
-};
+constexpr std::array steps{
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Start at the load-side mark and take {turns} turns round, side by side, each drawn up as "
+         "hard as the last."},
+    Step{Action::draw_up,
+         {},
+         "Heave the last turn tight and hold it while the first half hitch is made."},
+    Step{Action::tie,
+         {MarkName::turns_end},
+         "Finish with {half_hitches} half hitches round the turns, {finish} of rope with the tail, "
+         "each pulled down on the one before."},
+    Step{Action::load, {}, "Load it, and draw the turns up again if they have gone slack."}};
 
-constexpr std::array<std::string_view, 4> steps_two{
-    "Start at the load-side mark and lead the line through the second fitting and back, {turns} "
-    "turns, side by side.",
-    "Pull each turn up until the gap is {gap}, and even the turns out by hand before the last is "
-    "heaved tight.",
-    "Frap with {half_hitches} half hitches round all the turns in the gap, {finish} of rope with "
-    "the tail.",
-    "Load it, check the gap, and draw the turns up again if it has opened.",
-};
+constexpr std::array steps_two{
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Start at the load-side mark and lead the line through the second fitting and back, "
+         "{turns} turns, side by side."},
+    Step{Action::draw_up,
+         {},
+         "Pull each turn up until the gap is {gap}, and even the turns out by hand before the last "
+         "is heaved tight."},
+    Step{Action::tie,
+         {MarkName::turns_end},
+         "Frap with {half_hitches} half hitches round all the turns in the gap, {finish} of rope "
+         "with the tail."},
+    Step{
+        Action::load, {}, "Load it, check the gap, and draw the turns up again if it has opened."}};
 
 struct Lashing {
     double turns = 0.0;

@@ -24,29 +24,48 @@ constexpr std::array sealed_fields{core_back_field};
 enum WhippedField : std::size_t { whipping_length };
 constexpr std::array whipped_fields{length_field};
 
-constexpr std::array<std::string_view, 1> bare_steps{
-    "Cut at the bearing-point mark, square, through a turn of tape or with heat as the fibre "
-    "allows."};
-constexpr std::array<std::string_view, 3> whipped_steps{
-    "Cut at the bearing-point mark, square, through a turn of tape.",
-    "Whip the end from the whipping mark outwards: {whipping} of tight turns laid away from the "
-    "end, the thread's tails stitched through the rope.",
-    "Seal the fibres' ends only where the fibre melts clean and the end carries no load.",
-};
+constexpr std::array bare_steps{Step{Action::cut,
+                                     {MarkName::bearing_point},
+                                     "Cut at the bearing-point mark, square, through a turn of "
+                                     "tape or with heat as the fibre allows."}};
+constexpr std::array whipped_steps{
+    Step{Action::cut,
+         {MarkName::bearing_point},
+         "Cut at the bearing-point mark, square, through a turn of tape."},
+    Step{Action::whip,
+         {MarkName::whipping},
+         "Whip the end from the whipping mark outwards: {whipping} of tight turns laid away from "
+         "the end, the thread's tails stitched through the rope."},
+    Step{Action::seal,
+         {MarkName::bearing_point},
+         "Seal the fibres' ends only where the fibre melts clean and the end carries no load."}};
 
-constexpr std::array<std::string_view, 3> sealed_steps{
-    "Cut at the bearing-point mark, square, with a hot knife or a hot wire.",
-    "Melt the whole cut face and no more, and let it cool without touching it.",
-    "See that no yarn is loose and no edge is sharp; a sharp bead cuts hands and the rope next to "
-    "it.",
-};
-constexpr std::array<std::string_view, 4> sealed_cover_steps{
-    "Cut at the bearing-point mark, square, through a turn of tape.",
-    "Draw the core's end out a little, cut {core_back} of it off with shears, and let it slip back "
-    "inside: heat must not reach it.",
-    "Melt the cover's end together over the hollow that is left.",
-    "Roll it on a cool plate while it is soft, so that it ends no thicker than the rope.",
-};
+constexpr std::array sealed_steps{
+    Step{Action::cut,
+         {MarkName::bearing_point},
+         "Cut at the bearing-point mark, square, with a hot knife or a hot wire."},
+    Step{Action::seal,
+         {MarkName::bearing_point},
+         "Melt the whole cut face and no more, and let it cool without touching it."},
+    Step{Action::measure,
+         {},
+         "See that no yarn is loose and no edge is sharp; a sharp bead cuts hands and the rope "
+         "next to it."}};
+constexpr std::array sealed_cover_steps{
+    Step{Action::cut,
+         {MarkName::bearing_point},
+         "Cut at the bearing-point mark, square, through a turn of tape."},
+    Step{Action::cut,
+         {MarkName::core_end},
+         "Draw the core's end out a little, cut {core_back} of it off with shears, and let it slip "
+         "back inside: heat must not reach it.",
+         Part::core},
+    Step{Action::seal,
+         {MarkName::bearing_point},
+         "Melt the cover's end together over the hollow that is left."},
+    Step{Action::seal,
+         {MarkName::bearing_point},
+         "Roll it on a cool plate while it is soft, so that it ends no thicker than the rope."}};
 
 /// The end itself: what the cut costs, and the mark where it is made.
 Allowance plain_end(const Request& request, Cut cut) {

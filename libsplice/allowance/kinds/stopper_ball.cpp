@@ -18,18 +18,25 @@ constexpr FieldDeclaration ball_field{
 enum Field : std::size_t { ball, set, stub };
 constexpr std::array fields{ball_field, field::set, field::stub};
 
-constexpr std::array<std::string_view, 5> steps{
-    "Lead the rope through what the ball stops against, then thread the ball, its bearing face "
-    "first.",
-    "Mark the rope where the bearing face comes and where the ball ends: {ball} of rope lies "
-    "inside it.",
-    "Tie the knot with its face at the ball's end, double overhand unless the rule says otherwise, "
-    "{stub} left beyond it.",
-    "Set the knot, then pull the ball down on it until the knot seats; a countersunk ball takes "
-    "the knot in.",
-    "Measure from the bearing face, not from the ball's end, with the ball pulled hard on to its "
-    "knot.",
-};
+constexpr std::array steps{
+    Step{Action::reeve, {}, "Lead the rope through what the ball stops against."},
+    Step{Action::thread, {}, "Thread the ball, its bearing face first."},
+    Step{Action::mark,
+         {MarkName::ball_face, MarkName::knot_face},
+         "Mark the rope where the bearing face comes and where the ball ends: {ball} of rope lies "
+         "inside it."},
+    Step{Action::tie,
+         {MarkName::knot_face},
+         "Tie the knot with its face at the ball's end, double overhand unless the rule says "
+         "otherwise, {stub} left beyond it."},
+    Step{Action::draw_up,
+         {},
+         "Set the knot, then pull the ball down on it until the knot seats; a countersunk ball "
+         "takes the knot in."},
+    Step{Action::measure,
+         {},
+         "Measure from the bearing face, not from the ball's end, with the ball pulled hard on to "
+         "its knot."}};
 
 /// The rope runs through the ball and is knotted behind it.
 Result<Allowance> work_out(const Request& request) {

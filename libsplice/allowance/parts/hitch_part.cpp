@@ -73,7 +73,7 @@ Allowance lay_hitch(const Request& request, const HitchPart& hitch, Finish finis
 }
 
 Result<Allowance> hitch(const Request& request, HitchFields fields, Finish finish,
-                        std::span<const std::string_view> steps) {
+                        std::span<const Step> steps) {
     const auto part = read_hitch(request, fields);
     if (!part) {
         return Unexpected(part.error());

@@ -81,6 +81,6 @@ void add_load_past(Allowance& allowance, const Request& request);
 
 /// A plain hitch, read and laid, with its steps.
 [[nodiscard]] Result<Allowance> hitch(const Request& request, HitchFields fields, Finish finish,
-                                      std::span<const std::string_view> steps);
+                                      std::span<const Step> steps);
 
 } // namespace libsplice

@@ -25,7 +25,7 @@ void add_loop_marks(Allowance& allowance, const EyePart& loop, Nanometres near, 
 } // namespace
 
 Result<Allowance> loop_knot(const Request& request, LoopFields fields, LoopKnot knot,
-                            std::span<const std::string_view> steps, KnotLies lies) {
+                            std::span<const Step> steps, KnotLies lies) {
     const Length rope = request.rope.counting_diameter();
     auto loop = read_eye(request, {fields.loop, fields.pin}, rope);
     if (!loop) {

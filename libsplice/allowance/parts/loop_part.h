@@ -38,7 +38,7 @@ struct LoopKnot {
 /// A loop knot with its steps: the loop as an eye without a throat of its own, the rope beyond its
 /// two legs, and the stub. In slippery rope with the slip caution. Faults name `loop`.
 [[nodiscard]] Result<Allowance> loop_knot(const Request& request, LoopFields fields, LoopKnot knot,
-                                          std::span<const std::string_view> steps,
+                                          std::span<const Step> steps,
                                           KnotLies lies = KnotLies::tail_side);
 
 } // namespace libsplice

@@ -71,7 +71,7 @@ Allowance lay_stopper(const Request& request, const StopperPart& stopper) {
 }
 
 Result<Allowance> stopper_knot(const Request& request, StopperFields fields, double crossings,
-                               std::span<const std::string_view> steps) {
+                               std::span<const Step> steps) {
     auto stopper = read_stopper(request, fields);
     if (!stopper) {
         return Unexpected(stopper.error());

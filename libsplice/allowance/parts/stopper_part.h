@@ -43,7 +43,6 @@ struct StopperPart {
 /// `crossings` are those of its plainest picture: overhand, figure-eight, double overhand and
 /// stevedore are the knots 3_1, 4_1, 5_1 and 6_1 of the knot tables once their ends are joined.
 [[nodiscard]] Result<Allowance> stopper_knot(const Request& request, StopperFields fields,
-                                             double crossings,
-                                             std::span<const std::string_view> steps);
+                                             double crossings, std::span<const Step> steps);
 
 } // namespace libsplice

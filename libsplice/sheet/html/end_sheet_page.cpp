@@ -26,15 +26,6 @@ void write_title(Page& page, const EndSheet& sheet, UnitSystem units) {
     page.fact("Beyond", declaration.datum);
 }
 
-/// The marks as those of a piece whose rope ends where this end's tail does.
-std::vector<PieceMark> marks_of(const Allowance& allowance) {
-    std::vector<PieceMark> marks;
-    for (const Mark& mark : allowance.marks) {
-        marks.push_back({End::a, mark.name, mark.from_tail_end});
-    }
-    return marks;
-}
-
 void write_values(Page& page, const Allowance& allowance, const Names& names, UnitSystem units) {
     constexpr std::array columns{PageColumn{26}, PageColumn{20, true}};
     for (const Value& value : allowance.values) {

@@ -36,8 +36,8 @@ struct EndOnPage {
     [[nodiscard]] double work(double size) const {
         // Bury, check or trimming; room for what is measured.
         double height = 8.0 * text_line * size + (allowance().made ? 2.0 : 1.0) * box_to_write_in;
-        for (const std::string_view step : allowance().steps) {
-            height += std::max(tick_box, size * text_line * lines_of(step, size));
+        for (const Step& step : allowance().steps) {
+            height += std::max(tick_box, size * text_line * lines_of(step.text, size));
         }
         for (const PieceCaution& caution : piece.cautions) {
             if (caution.end == end) {

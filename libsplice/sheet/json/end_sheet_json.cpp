@@ -1,22 +1,12 @@
 // One end as JSON.
 #include "libsplice/sheet/json/json_parts.h"
+#include "libsplice/sheet/panel/panel_marks.h"
 #include "libsplice/sheet/panel/piece_text.h"
 #include "libsplice/sheet/writers.h"
 
 namespace libsplice {
 
 namespace {
-
-void write_marks(JsonText& json, const Allowance& allowance, const Names& names) {
-    json.begin_array();
-    for (const Mark& mark : allowance.marks) {
-        json.begin_object();
-        json.text("name", names.of(mark.name));
-        json.metres("from_end_m", mark.from_tail_end);
-        json.end_object();
-    }
-    json.end_array();
-}
 
 /// The pairs dropped from a buried tail; empty where its strands are not known.
 void write_taper(JsonText& json, const Allowance& allowance, const Names& names) {
@@ -92,11 +82,16 @@ void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book) 
     json.key("ledger");
     write_ledger(json, ledger_of(allowance), "end", citing);
     json.key("marks");
-    write_marks(json, allowance, book.names());
+    const std::vector<PieceMark> marks = marks_of(allowance);
+    json.begin_array();
+    write_marks(json, marks, book.names(), false);
+    json.end_array();
     json.key("taper");
     write_taper(json, allowance, book.names());
     json.key("steps");
-    write_steps(json, {allowance, book.names()});
+    json.begin_array();
+    write_steps(json, std::nullopt, marks, {allowance, book.names()});
+    json.end_array();
     json.key("values");
     write_values(json, allowance, book.names());
     json.key("retained_strength");

@@ -1,6 +1,7 @@
 #include "libsplice/sheet/json/json_parts.h"
 
 #include "libsplice/sheet/panel/ledger_group.h"
+#include "libsplice/sheet/panel/panel_marks.h"
 #include "libsplice/sheet/panel/words.h"
 
 namespace libsplice {
@@ -23,15 +24,43 @@ void write_ledger(JsonText& json, std::span<const LedgerRow> ledger, std::string
     json.end_array();
 }
 
-void write_steps(JsonText& json, const Filling& filling) {
-    std::string text;
-    json.begin_array();
-    for (const std::string_view step : filling.allowance.steps) {
-        text.clear();
-        append_filled(text, step, filling);
-        json.text(text);
+void write_marks(JsonText& json, std::span<const PieceMark> marks, const Names& names,
+                 bool with_end) {
+    for (const PieceMark& mark : marks) {
+        json.begin_object();
+        if (with_end) {
+            json.text("end", letter_of(mark.end));
+        }
+        json.key("number");
+        json.whole(static_cast<long long>(mark.number));
+        json.text("name", names.of(mark.name));
+        json.metres("from_end_m", mark.from_end);
+        json.end_object();
     }
-    json.end_array();
+}
+
+void write_steps(JsonText& json, std::optional<End> end, std::span<const PieceMark> marks,
+                 const Filling& filling) {
+    std::string text;
+    for (const Step& step : filling.allowance.steps) {
+        json.begin_object();
+        json.key("end");
+        end ? json.text(letter_of(*end)) : json.null();
+        json.text("action", name_of(step.action));
+        if (step.part != Part::rope) {
+            json.text("part", name_of(step.part));
+        }
+        json.key("at");
+        json.begin_array();
+        for (const std::size_t number : numbers_of(step, marks)) {
+            json.whole(static_cast<long long>(number));
+        }
+        json.end_array();
+        text.clear();
+        append_filled(text, step.text, filling);
+        json.text("text", text);
+        json.end_object();
+    }
 }
 
 void write_fault(JsonText& json, const Fault& fault) {

@@ -11,8 +11,14 @@ namespace libsplice {
 void write_ledger(JsonText& json, std::span<const LedgerRow> ledger, std::string_view whole,
                   Citing& citing);
 
-/// The steps as an array of texts, filled in.
-void write_steps(JsonText& json, const Filling& filling);
+/// Marks as the elements of an array that is open. `end` is left out where there is only one.
+void write_marks(JsonText& json, std::span<const PieceMark> marks, const Names& names,
+                 bool with_end);
+
+/// The steps of one end as the elements of an array that is open: action, numbers of the marks that
+/// it names and the text, filled in. `end` is null where there is only one.
+void write_steps(JsonText& json, std::optional<End> end, std::span<const PieceMark> marks,
+                 const Filling& filling);
 
 /// A fault as an object: code, text, place, field and, where there is one, the rule.
 void write_fault(JsonText& json, const Fault& fault);

@@ -2,6 +2,7 @@
 #include "libsplice/base/version.h"
 #include "libsplice/sheet/json/json_parts.h"
 #include "libsplice/sheet/json/json_stretch.h"
+#include "libsplice/sheet/panel/panel_marks.h"
 #include "libsplice/sheet/panel/person_rules.h"
 #include "libsplice/sheet/panel/piece_text.h"
 #include "libsplice/sheet/panel/route_facts.h"
@@ -127,12 +128,8 @@ void JsonSheet::write_lengths(const Piece& piece) {
 void JsonSheet::write_marks(const Piece& piece) {
     json_.key("marks");
     json_.begin_array();
-    for (const PieceMark& mark : piece.marks) {
-        json_.begin_object();
-        json_.text("end", letter_of(mark.end));
-        json_.text("name", piece.plan->names->of(mark.name));
-        json_.metres("from_end_m", mark.from_end);
-        json_.end_object();
+    if (piece.plan != nullptr) {
+        libsplice::write_marks(json_, piece.marks, *piece.plan->names, true);
     }
     json_.end_array();
 }
@@ -173,17 +170,16 @@ void JsonSheet::write_cautions(const Piece& piece) {
 
 void JsonSheet::write_making(const Piece& piece) {
     json_.key("steps");
-    json_.begin_object();
-    for (const End end : {End::a, End::b}) {
-        json_.key(letter_of(end));
-        if (piece.plan != nullptr && piece.plan->counts(end)) {
-            write_steps(json_, filling_of(piece, end, UnitSystem::metric));
-        } else {
-            json_.begin_array();
-            json_.end_array();
+    json_.begin_array();
+    if (const LinePlan* plan = piece.plan; plan != nullptr) {
+        for (const End end : {plan->first_end, other(plan->first_end)}) {
+            if (plan->counts(end)) {
+                write_steps(json_, end, marks_of(piece, end),
+                            filling_of(piece, end, UnitSystem::metric));
+            }
         }
     }
-    json_.end_object();
+    json_.end_array();
     json_.metres("between_marks_m",
                  piece.plan != nullptr ? std::optional(piece.between_marks) : std::nullopt);
 }

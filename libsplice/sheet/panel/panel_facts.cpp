@@ -81,9 +81,9 @@ void write_measuring(Page& page, const Allowance& allowance) {
 
 void write_steps(Page& page, const Filling& filling) {
     std::size_t number = 0;
-    for (const std::string_view step : filling.allowance.steps) {
+    for (const Step& step : filling.allowance.steps) {
         std::string text;
-        append_filled(text, step, filling);
+        append_filled(text, step.text, filling);
         page.step(++number, text);
     }
 }

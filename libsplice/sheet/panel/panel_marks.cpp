@@ -11,13 +11,6 @@ namespace libsplice {
 
 namespace {
 
-/// A piece's marks stand end by end.
-std::span<const PieceMark> marks_of(const Piece& piece, End end) {
-    const auto second = std::ranges::find(piece.marks, End::b, &PieceMark::end);
-    return end == End::a ? std::span(piece.marks.begin(), second)
-                         : std::span(second, piece.marks.end());
-}
-
 /// A mark's name as it is said in a sentence, without its comma.
 std::string spoken(std::string_view mark) {
     std::string name(mark);
@@ -32,6 +25,37 @@ std::string last_mark(const Piece& piece, End end) {
 }
 
 } // namespace
+
+// A piece's marks stand end by end.
+std::span<const PieceMark> marks_of(const Piece& piece, End end) {
+    const auto second = std::ranges::find(piece.marks, End::b, &PieceMark::end);
+    return end == End::a ? std::span(piece.marks.begin(), second)
+                         : std::span(second, piece.marks.end());
+}
+
+std::vector<PieceMark> marks_of(const Allowance& allowance) {
+    std::vector<PieceMark> marks;
+    for (const Mark& mark : allowance.marks) {
+        marks.push_back({End::a, mark.name, mark.from_tail_end, marks.size() + 1});
+    }
+    return marks;
+}
+
+std::vector<std::size_t> numbers_of(const Step& step, std::span<const PieceMark> marks) {
+    std::vector<std::size_t> numbers;
+    if (step.action == Action::mark && step.marks.empty()) {
+        for (const PieceMark& mark : marks) {
+            numbers.push_back(mark.number);
+        }
+    }
+    for (const MarkName name : step.marks) {
+        const auto mark = std::ranges::find(marks, name, &PieceMark::name);
+        if (mark != marks.end()) {
+            numbers.push_back(mark->number);
+        }
+    }
+    return numbers;
+}
 
 void write_marks(Page& page, std::span<const PieceMark> marks, const Names& names,
                  UnitSystem units) {

@@ -7,8 +7,19 @@
 
 #include <span>
 #include <string>
+#include <vector>
 
 namespace libsplice {
+
+/// The marks of one end of a piece.
+[[nodiscard]] std::span<const PieceMark> marks_of(const Piece& piece, End end);
+/// The marks of an end alone, as those of a piece whose rope ends where this end's tail does.
+[[nodiscard]] std::vector<PieceMark> marks_of(const Allowance& allowance);
+
+/// The numbers of the marks that a step names, in the step's order; `marks` are those of its end. A
+/// mark that this end does not have is left out.
+[[nodiscard]] std::vector<std::size_t> numbers_of(const Step& step,
+                                                  std::span<const PieceMark> marks);
 
 /// From the cut end, and each from the mark before.
 void write_marks(Page& page, std::span<const PieceMark> marks, const Names& names,

@@ -28,21 +28,33 @@ enum Field : std::size_t { eye, pin, bury, travel, set, stub };
 constexpr std::array fields{field::eye,   field::pin, bury_field,
                             travel_field, field::set, field::stub};
 
-constexpr std::array<std::string_view, 7> steps{
-    "Tape the end to a point and put the marks on with the marking tension on the rope. Thin "
-    "nothing: "
-    "the tail carries load over its whole length inside.",
-    "Put the pin, ring or hook in now if it cannot be hung later.",
-    "Enter the host at the far throat, lead the tail {bury} along inside it and bring it out at "
-    "the exit mark. Draw it through until near throat and far throat meet and the eye is {eye}.",
-    "At the exit whip the host with a few passes through its strands, not through the tail: the "
-    "hole must neither run nor pinch.",
-    "Tie a figure-eight in the tail with its face on the knot-face mark and {stub} beyond it. It "
-    "must not go into the host when the eye is let out by {travel}.",
-    "Work the eye: push the host together and it slides; pull on the line and it holds. If it "
-    "creeps under load, lengthen the bury.",
-    "Load it at the marking tension and measure.",
-};
+constexpr std::array steps{
+    Step{Action::tape, {}, "Tape the end to a point."},
+    Step{Action::mark,
+         {},
+         "Put the marks on with the marking tension on the rope. Thin nothing: the tail carries "
+         "load over its whole length inside."},
+    Step{Action::fit_first, {}, "Put the pin, ring or hook in now if it cannot be hung later."},
+    Step{Action::lead_in,
+         {MarkName::far_throat, MarkName::exit},
+         "Enter the host at the far throat, lead the tail {bury} along inside it and bring it out "
+         "at the exit mark."},
+    Step{Action::bring_together,
+         {MarkName::near_throat, MarkName::far_throat},
+         "Draw it through until near throat and far throat meet and the eye is {eye}."},
+    Step{Action::whip,
+         {MarkName::exit},
+         "At the exit whip the host with a few passes through its strands, not through the tail: "
+         "the hole must neither run nor pinch."},
+    Step{Action::tie,
+         {MarkName::knot_face},
+         "Tie a figure-eight in the tail with its face on the knot-face mark and {stub} beyond it. "
+         "It must not go into the host when the eye is let out by {travel}."},
+    Step{Action::load,
+         {},
+         "Work the eye: push the host together and it slides; pull on the line and it holds. If it "
+         "creeps under load, lengthen the bury."},
+    Step{Action::measure, {}, "Load it at the marking tension and measure."}};
 
 /// Letting the eye out by a length draws twice that through the host; it waits between stopper and
 /// host.

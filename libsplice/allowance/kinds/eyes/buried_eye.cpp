@@ -10,23 +10,32 @@ enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs };
 constexpr std::array fields{field::eye,  field::pin,     field::tail, field::taper,
                             field::exit, field::setting, field::pairs};
 
-constexpr std::array<std::string_view, 8> steps{
-    "Tape the end and cut it square. Put the marks on with the marking tension on the rope.",
-    "At the far throat lead the fid into the middle of the rope, along inside it, and out at the "
-    "exit mark, {exit} from the throat. Draw the tail through until near throat and far throat "
-    "meet.",
-    "Check the eye: {eye} from the inside of the crown to the throat.",
-    "Thin what hangs out, from the taper start on: at each drop-pair mark pick out one strand of "
-    "each hand, side by "
-    "side, and cut both off there. What is left at the end goes in with them.",
-    "Hold the throat and smooth the rope over the tail, away from the eye, until the end slips "
-    "inside and stays short of the exit. It should lie near the bury-end mark.",
-    "Lock-stitch through tail and both walls from {stitch_start} to {stitch_end} beyond the "
-    "throat; send half of the passes back at right angles.",
-    "With no load on the rope at the throat nothing else holds this eye: do not leave the "
-    "stitching out.",
-    "Load the eye, then measure it again.",
-};
+constexpr std::array steps{
+    Step{Action::tape, {}, "Tape the end and cut it square."},
+    Step{Action::mark, {}, "Put the marks on with the marking tension on the rope."},
+    Step{Action::lead_in,
+         {MarkName::far_throat, MarkName::exit},
+         "At the far throat lead the fid into the middle of the rope, along inside it, and out at "
+         "the exit mark, {exit} from the throat."},
+    Step{Action::bring_together,
+         {MarkName::near_throat, MarkName::far_throat},
+         "Draw the tail through until near throat and far throat meet."},
+    Step{Action::measure, {}, "Check the eye: {eye} from the inside of the crown to the throat."},
+    Step{Action::taper,
+         {MarkName::taper_start},
+         "Thin what hangs out, from the taper start on: at each drop-pair mark pick out one strand "
+         "of each hand, side by side, and cut both off there. What is left at the end goes in with "
+         "them."},
+    Step{Action::bury,
+         {MarkName::far_throat, MarkName::bury_end},
+         "Hold the throat and smooth the rope over the tail, away from the eye, until the end "
+         "slips inside and stays short of the exit. It should lie near the bury-end mark."},
+    Step{Action::stitch,
+         {MarkName::far_throat},
+         "Lock-stitch through tail and both walls from {stitch_start} to {stitch_end} beyond the "
+         "throat; send half of the passes back at right angles. With no load on the rope at the "
+         "throat nothing else holds this eye: do not leave the stitching out."},
+    Step{Action::load, {}, "Load the eye, then measure it again."}};
 
 Result<Allowance> work_out(const Request& request) {
     auto allowance = eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting, pairs},

@@ -13,26 +13,59 @@ enum Field : std::size_t { eye, pin, tail, taper, exit, setting, core, pairs, st
 constexpr std::array fields{field::eye,     field::pin,  field::tail,  field::taper,  field::exit,
                             field::setting, field::core, field::pairs, field::strands};
 
-constexpr std::array<std::string_view, 9> steps{
-    "Tie a slip knot {slip_knot} from the end, so that the cover can be drawn back and comes to "
-    "lie again as it was.",
-    "Mark the cover at the near throat, which is the reference, and at the far throat, where the "
-    "core is to come out. Draw the core out there, from its end on.",
-    "Slide the cover towards the knot and put bury end and exit on the bare core.",
-    "Thin the core's tail from the taper-start mark, at each drop-pair mark by one strand of each "
-    "hand. Lead it into the core beside the far throat, "
-    "along inside and out at the exit, {exit} on. The eye's rope keeps its cover.",
-    "Draw the core through until near throat and far throat meet: the eye is {eye}. Milk the core "
-    "back over its tail until the end is swallowed.",
-    "Unlay the cover's end to a taper, lead it through the eye into the cover beyond the far "
-    "throat, and bring it out where it is thin enough to be cut flush.",
-    "Smooth the cover from the slip knot towards the eye until the throat is covered and the marks "
-    "meet. Do not force it: a cover drawn tight over the eye takes load that is not its own.",
-    "Stitch through cover and core from {stitch_start} to {stitch_end} beyond the throat, in two "
-    "directions. Undo the slip knot.",
-    "Load the eye and measure it, then smooth the cover to the line's far end and trim there what "
-    "comes out.",
-};
+constexpr std::array steps{
+    Step{Action::slip_knot,
+         {},
+         "Tie a slip knot {slip_knot} from the end, so that the cover can be drawn back and comes "
+         "to lie again as it was."},
+    Step{Action::mark,
+         {MarkName::near_throat, MarkName::far_throat},
+         "Mark the cover at the near throat, which is the reference, and at the far throat, where "
+         "the core is to come out.",
+         Part::cover},
+    Step{Action::draw_core, {MarkName::far_throat}, "Draw the core out there, from its end on."},
+    Step{Action::mark,
+         {MarkName::bury_end, MarkName::exit},
+         "Slide the cover towards the knot and put bury end and exit on the bare core.",
+         Part::core},
+    Step{Action::taper,
+         {MarkName::taper_start},
+         "Thin the core's tail from the taper-start mark, at each drop-pair mark by one strand of "
+         "each hand.",
+         Part::core},
+    Step{Action::lead_in,
+         {MarkName::far_throat, MarkName::exit},
+         "Lead it into the core beside the far throat, along inside and out at the exit, {exit} "
+         "on. The eye's rope keeps its cover.",
+         Part::core},
+    Step{Action::bring_together,
+         {MarkName::near_throat, MarkName::far_throat},
+         "Draw the core through until near throat and far throat meet: the eye is {eye}.",
+         Part::core},
+    Step{Action::bury,
+         {MarkName::far_throat, MarkName::bury_end},
+         "Milk the core back over its tail until the end is swallowed.",
+         Part::core},
+    Step{Action::lead_in,
+         {MarkName::far_throat},
+         "Unlay the cover's end to a taper, lead it through the eye into the cover beyond the far "
+         "throat, and bring it out where it is thin enough to be cut flush.",
+         Part::cover},
+    Step{Action::smooth,
+         {MarkName::far_throat},
+         "Smooth the cover from the slip knot towards the eye until the throat is covered and the "
+         "marks meet. Do not force it: a cover drawn tight over the eye takes load that is not its "
+         "own.",
+         Part::cover},
+    Step{Action::stitch,
+         {MarkName::far_throat},
+         "Stitch through cover and core from {stitch_start} to {stitch_end} beyond the throat, in "
+         "two directions. Undo the slip knot."},
+    Step{Action::load, {}, "Load the eye and measure it."},
+    Step{Action::smooth,
+         {MarkName::far_throat},
+         "Smooth the cover to the line's far end and trim there what comes out.",
+         Part::cover}};
 
 /// The cover goes on over the swollen core.
 Length over_cover(Length rope, Length core_diameter) {

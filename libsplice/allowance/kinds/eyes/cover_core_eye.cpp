@@ -24,27 +24,67 @@ constexpr FieldDeclaration exit_field{
 enum Field : std::size_t { eye, pin, tail, exit };
 constexpr std::array fields{field::eye, field::pin, tail_field, exit_field};
 
-constexpr std::array<std::string_view, 9> steps{
-    "Tie a slip knot {slip_knot} from the end. Tape the end; mark the cover at the near throat, "
-    "the reference, and at the far throat, where the core comes out.",
-    "Bend the rope sharply at the far throat, part the cover's strands and draw the core out from "
-    "the end to there. Mark the core where it leaves the cover.",
-    "Slide the cover back towards the knot to bare more core. Mark the core's entry {entry} on "
-    "from its first mark, and the exit beyond it.",
-    "Thin the cover's tail from the taper-start mark. Lead it into the core at the entry, along "
-    "inside, and out at the exit, until the reference meets the entry.",
-    "Lead the core's tail into the cover at the far throat and out beyond where the cover's tail "
-    "ends, clear of the eye.",
-    "Draw both crossings together until they lie on one another, then thin the core's tail and cut "
-    "it where it will end.",
-    "Smooth the eye from its crown on both sides until both tails are swallowed. Hold the crossing "
-    "and milk the slack cover down from the slip knot, harder each time, until the crossing goes "
-    "in and the throat is reached.",
-    "Stitch through the throat, across and back, so that an unloaded eye cannot creep out. Undo "
-    "the slip knot.",
-    "Load the eye and measure it, then smooth the cover to the line's far end and trim there what "
-    "comes out.",
-};
+constexpr std::array steps{
+    Step{Action::slip_knot, {}, "Tie a slip knot {slip_knot} from the end."},
+    Step{Action::mark,
+         {MarkName::near_throat, MarkName::far_throat},
+         "Tape the end; mark the cover at the near throat, the reference, and at the far throat, "
+         "where the core comes out.",
+         Part::cover},
+    Step{Action::draw_core,
+         {MarkName::far_throat},
+         "Bend the rope sharply at the far throat, part the cover's strands and draw the core out "
+         "from the end to there."},
+    Step{Action::mark,
+         {MarkName::far_throat},
+         "Mark the core where it leaves the cover.",
+         Part::core},
+    Step{Action::mark,
+         {MarkName::core_entry, MarkName::exit},
+         "Slide the cover back towards the knot to bare more core. Mark the core's entry {entry} "
+         "on from its first mark, and the exit beyond it.",
+         Part::core},
+    Step{Action::taper,
+         {MarkName::taper_start},
+         "Thin the cover's tail from the taper-start mark.",
+         Part::cover},
+    Step{Action::lead_in,
+         {MarkName::core_entry, MarkName::exit},
+         "Lead it into the core at the entry, along inside, and out at the exit.",
+         Part::cover},
+    Step{Action::bring_together,
+         {MarkName::near_throat, MarkName::core_entry},
+         "Draw it through until the reference meets the entry.",
+         Part::cover},
+    Step{Action::lead_in,
+         {MarkName::far_throat},
+         "Lead the core's tail into the cover at the far throat and out beyond where the cover's "
+         "tail ends, clear of the eye.",
+         Part::core},
+    Step{Action::bring_together,
+         {MarkName::near_throat, MarkName::far_throat},
+         "Draw both crossings together until they lie on one another."},
+    Step{Action::taper,
+         {MarkName::near_throat},
+         "Thin the core's tail and cut it where it will end.",
+         Part::core},
+    Step{Action::smooth,
+         {MarkName::crown},
+         "Smooth the eye from its crown on both sides until both tails are swallowed.",
+         Part::cover},
+    Step{Action::bury,
+         {MarkName::far_throat, MarkName::exit},
+         "Hold the crossing and milk the slack cover down from the slip knot, harder each time, "
+         "until the crossing goes in and the throat is reached."},
+    Step{Action::stitch,
+         {MarkName::far_throat},
+         "Stitch through the throat, across and back, so that an unloaded eye cannot creep out. "
+         "Undo the slip knot."},
+    Step{Action::load, {}, "Load the eye and measure it."},
+    Step{Action::smooth,
+         {MarkName::far_throat},
+         "Smooth the cover to the line's far end and trim there what comes out.",
+         Part::cover}};
 
 Result<Allowance> work_out(const Request& request) {
     auto allowance = covered_eye(request, {{eye, pin}, tail, exit}, ExitFrom::core_entry);

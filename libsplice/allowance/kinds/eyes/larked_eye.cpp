@@ -20,22 +20,39 @@ enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs };
 constexpr std::array fields{eye_field,   bar_field,      field::tail, field::taper,
                             field::exit, field::setting, field::pairs};
 
-constexpr std::array<std::string_view, 7> steps{
-    "Tape the end and cut it square. Put the marks on with the marking tension on the rope.",
-    "Lead the tail in at the far throat, along inside the rope and out at the exit mark, {exit} "
-    "from the throat, until near throat and far throat meet. The eye, pressed flat, is {eye} long.",
-    "Thin the tail from the taper-start mark to its end, dropping one strand of each hand at every "
-    "drop-pair mark, and milk the rope back over it until the "
-    "end is swallowed.",
-    "Lock-stitch through tail and both walls from {stitch_start} to {stitch_end} beyond the "
-    "throat.",
-    "Load the eye on its own before it is hung, and take up what the splice has given.",
-    "Pass the eye round the bar, and the line's other end with all that is on it through the eye. "
-    "Lay both turns side by side on the bar, none across the other, and draw up.",
-    "Under the marking tension the throat should lie {bearing} from the load side of the bar. "
-    "Measure "
-    "the line from there.",
-};
+constexpr std::array steps{
+    Step{Action::tape, {}, "Tape the end and cut it square."},
+    Step{Action::mark, {}, "Put the marks on with the marking tension on the rope."},
+    Step{Action::lead_in,
+         {MarkName::far_throat, MarkName::exit},
+         "Lead the tail in at the far throat, along inside the rope and out at the exit mark, "
+         "{exit} from the throat."},
+    Step{Action::bring_together,
+         {MarkName::near_throat, MarkName::far_throat},
+         "Draw it through until near throat and far throat meet. The eye, pressed flat, is {eye} "
+         "long."},
+    Step{Action::taper,
+         {MarkName::taper_start},
+         "Thin the tail from the taper-start mark to its end, dropping one strand of each hand at "
+         "every drop-pair mark."},
+    Step{Action::bury,
+         {MarkName::far_throat, MarkName::bury_end},
+         "Milk the rope back over it until the end is swallowed."},
+    Step{Action::stitch,
+         {MarkName::far_throat},
+         "Lock-stitch through tail and both walls from {stitch_start} to {stitch_end} beyond the "
+         "throat."},
+    Step{Action::load,
+         {},
+         "Load the eye on its own before it is hung, and take up what the splice has given."},
+    Step{Action::hang,
+         {},
+         "Pass the eye round the bar, and the line's other end with all that is on it through the "
+         "eye. Lay both turns side by side on the bar, none across the other, and draw up."},
+    Step{Action::measure,
+         {},
+         "Under the marking tension the throat should lie {bearing} from the load side of the bar. "
+         "Measure the line from there."}};
 
 struct Bar {
     Length diameter;

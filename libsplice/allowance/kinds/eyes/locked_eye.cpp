@@ -27,47 +27,71 @@ constexpr std::array fields{field::eye_of("5 times the pin, at least 8 D"),
                             field::pairs,
                             far_end};
 
-constexpr std::string_view mark_up =
-    "Tape the end and cut it square. Put the marks on with the marking tension on the rope.";
-constexpr std::string_view thin =
-    "Thin the tail from the taper-start mark to its end: one strand of "
-    "each hand is drawn out and cut at every drop-pair mark.";
-constexpr std::string_view bury_it =
-    "Lead the tail down inside the rope from the throat and bring it out at the exit mark, {exit} "
-    "from the throat. Hold the throat and smooth the rope over the tail until its end goes in, "
-    "near the bury-end mark.";
-constexpr std::string_view stitch = "Lock-stitch through tail and both walls from {stitch_start} "
-                                    "to {stitch_end} beyond the throat.";
-constexpr std::string_view load =
-    "Load the eye until the crossing closes up, then measure it again.";
+constexpr Step tape_end{Action::tape, {}, "Tape the end and cut it square."};
+constexpr Step put_marks{
+    Action::mark, {}, "Put the marks on with the marking tension on the rope."};
+constexpr Step thin{Action::taper,
+                    {MarkName::taper_start},
+                    "Thin the tail from the taper-start mark to its end: one strand of each hand "
+                    "is drawn out and cut at every drop-pair mark."};
+constexpr Step lead_down{Action::lead_in,
+                         {MarkName::far_throat, MarkName::exit},
+                         "Lead the tail down inside the rope from the throat and bring it out at "
+                         "the exit mark, {exit} from the throat."};
+constexpr Step bury_it{Action::bury,
+                       {MarkName::far_throat, MarkName::bury_end},
+                       "Hold the throat and smooth the rope over the tail until its end goes in, "
+                       "near the bury-end mark."};
+constexpr Step stitch{Action::stitch,
+                      {MarkName::far_throat},
+                      "Lock-stitch through tail and both walls from {stitch_start} to "
+                      "{stitch_end} beyond the throat."};
+constexpr Step load{
+    Action::load, {}, "Load the eye until the crossing closes up, then measure it again."};
 
-constexpr std::array<std::string_view, 7> steps_far_end_free{
-    mark_up,
-    "Open the rope at the far throat and pass the tail through it until the near-throat mark meets "
-    "the far throat.",
-    "Open the tail just beside the near-throat mark and pass the line's whole other end through "
-    "it. Draw up until the two crossings touch and the eye is {eye} long; take out any half turn.",
+constexpr std::array steps_far_end_free{
+    tape_end,
+    put_marks,
+    Step{Action::pass_tail_through_host,
+         {MarkName::far_throat, MarkName::near_throat},
+         "Open the rope at the far throat and pass the tail through it until the near-throat mark "
+         "meets the far throat."},
+    Step{Action::pass_line_through_tail,
+         {MarkName::near_throat},
+         "Open the tail just beside the near-throat mark and pass the line's whole other end "
+         "through it."},
+    Step{
+        Action::bring_together,
+        {MarkName::near_throat, MarkName::far_throat},
+        "Draw up until the two crossings touch and the eye is {eye} long; take out any half turn."},
     thin,
+    lead_down,
     bury_it,
     stitch,
-    load,
-};
+    load};
 
-constexpr std::array<std::string_view, 8> steps_far_end_fixed{
-    mark_up,
-    "The line's other end cannot be passed through, so the eye is turned through itself. Open the "
-    "rope at the far throat and pass the tail through it until the near-throat mark meets the far "
-    "throat.",
-    "Open the tail just beside the near-throat mark, reach through that opening, take hold of the "
-    "crown and draw the whole eye through it, as a sleeve is turned.",
-    "The two parts now pass through each other. Work the turns out of the eye until its legs lie "
-    "fair, the crossings touch and the eye is {eye} long; a half turn left in shows as a twist at "
-    "the crown.",
+constexpr std::array steps_far_end_fixed{
+    tape_end,
+    put_marks,
+    Step{Action::pass_tail_through_host,
+         {MarkName::far_throat, MarkName::near_throat},
+         "The line's other end cannot be passed through, so the eye is turned through itself. Open "
+         "the rope at the far throat and pass the tail through it until the near-throat mark meets "
+         "the far throat."},
+    Step{Action::turn_eye_through,
+         {MarkName::near_throat},
+         "Open the tail just beside the near-throat mark, reach through that opening, take hold of "
+         "the crown and draw the whole eye through it, as a sleeve is turned."},
+    Step{Action::bring_together,
+         {MarkName::near_throat, MarkName::far_throat},
+         "The two parts now pass through each other. Work the turns out of the eye until its legs "
+         "lie fair, the crossings touch and the eye is {eye} long; a half turn left in shows as a "
+         "twist at the crown."},
     thin,
+    lead_down,
     bury_it,
     stitch,
-    load,
-};
+    load};
 
 Result<Allowance> work_out(const Request& request) {
     auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting, pairs});
@@ -75,8 +99,8 @@ Result<Allowance> work_out(const Request& request) {
         return allowance;
     }
     const bool fixed = request.fields.has(other_end) && request.fields.at(other_end) > 0.5;
-    allowance->steps = fixed ? std::span<const std::string_view>(steps_far_end_fixed)
-                             : std::span<const std::string_view>(steps_far_end_free);
+    allowance->steps = fixed ? std::span<const Step>(steps_far_end_fixed)
+                             : std::span<const Step>(steps_far_end_free);
     return allowance;
 }
 

@@ -40,37 +40,63 @@ enum Field : std::size_t { eye, groove, bore, closing, tail, taper, exit, settin
 constexpr std::array fields{eye_field,    groove_field, bore_field,     closing_field, field::tail,
                             field::taper, field::exit,  field::setting, field::pairs};
 
-constexpr std::string_view mark_up =
-    "Tape the end and cut it square. Put the marks on with the marking tension on the rope.";
-constexpr std::string_view thread =
-    "Thread the ring now: it does not go in once the legs are closed.";
-constexpr std::string_view bury_it =
-    "Lead the tail in at the far throat and out at the exit mark, {exit} on, until the throats "
-    "meet. Thin it from the taper-start mark, two strands of opposite hand at each drop-pair mark; "
-    "milk the rope over it, and lock-stitch from "
-    "{stitch_start} to {stitch_end} beyond the throat.";
-constexpr std::string_view load =
-    "Load the ring in the way it will work. Measure from the bearing face of its bore: the throat "
-    "should lie {bearing} from there.";
+constexpr Step tape_end{Action::tape, {}, "Tape the end and cut it square."};
+constexpr Step put_marks{
+    Action::mark, {}, "Put the marks on with the marking tension on the rope."};
+constexpr Step thread{
+    Action::thread, {}, "Thread the ring now: it does not go in once the legs are closed."};
+constexpr Step lead_through{Action::lead_in,
+                            {MarkName::far_throat, MarkName::exit},
+                            "Lead the tail in at the far throat and out at the exit mark, {exit} "
+                            "on."};
+constexpr Step draw_through{Action::bring_together,
+                            {MarkName::near_throat, MarkName::far_throat},
+                            "Draw it through until the throats meet."};
+constexpr Step thin{Action::taper,
+                    {MarkName::taper_start},
+                    "Thin it from the taper-start mark, two strands of opposite hand at each "
+                    "drop-pair mark."};
+constexpr Step bury_it{Action::bury,
+                       {MarkName::far_throat, MarkName::bury_end},
+                       "Milk the rope over the tail until its end is swallowed."};
+constexpr Step lock{Action::stitch,
+                    {MarkName::far_throat},
+                    "Lock-stitch from {stitch_start} to {stitch_end} beyond the throat."};
+constexpr Step load{Action::load,
+                    {},
+                    "Load the ring in the way it will work. Measure from the bearing face of its "
+                    "bore: the throat should lie {bearing} from there."};
 
-constexpr std::array<std::string_view, 5> steps_seized{
-    mark_up,
+constexpr std::array steps_seized{
+    tape_end,
+    put_marks,
     thread,
+    lead_through,
+    draw_through,
+    thin,
     bury_it,
-    "Press the rope into the groove all round. Seize the legs together close behind the ring, "
-    "{seizing} long, with two or three crossing turns between the legs; the ring must not turn "
-    "out when it is twisted by hand.",
-    load,
-};
-constexpr std::array<std::string_view, 5> steps_stitched{
-    mark_up,
+    lock,
+    Step{Action::seize,
+         {MarkName::near_throat},
+         "Press the rope into the groove all round. Seize the legs together close behind the ring, "
+         "{seizing} long, with two or three crossing turns between the legs; the ring must not "
+         "turn out when it is twisted by hand."},
+    load};
+constexpr std::array steps_stitched{
+    tape_end,
+    put_marks,
     thread,
+    lead_through,
+    draw_through,
+    thin,
     bury_it,
-    "Press the rope into the groove all round. Stitch through both legs from close behind the ring "
-    "for {overlap}, and back again between the first passes; the ring must not turn out when it is "
-    "twisted by hand.",
-    load,
-};
+    lock,
+    Step{Action::stitch,
+         {MarkName::near_throat},
+         "Press the rope into the groove all round. Stitch through both legs from close behind the "
+         "ring for {overlap}, and back again between the first passes; the ring must not turn out "
+         "when it is twisted by hand."},
+    load};
 
 struct Ring {
     Length groove;
@@ -176,8 +202,8 @@ Result<Allowance> work_out(const Request& request) {
     allowance.add(Value{ValueName::bore_m, (ring->groove - ring->wall * 2.0).si()});
     allowance.add(
         Value{ring->stitched ? ValueName::overlap_m : ValueName::seizing_m, ring->closing.si()});
-    allowance.steps = ring->stitched ? std::span<const std::string_view>(steps_stitched)
-                                     : std::span<const std::string_view>(steps_seized);
+    allowance.steps = ring->stitched ? std::span<const Step>(steps_stitched)
+                                     : std::span<const Step>(steps_seized);
     return allowance;
 }
 

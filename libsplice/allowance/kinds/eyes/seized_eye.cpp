@@ -19,18 +19,29 @@ constexpr FieldDeclaration seizing_field{
 enum Field : std::size_t { eye, pin, tail, seizing };
 constexpr std::array fields{field::eye, field::pin, tail_field, seizing_field};
 
-constexpr std::array<std::string_view, 6> steps{
-    "Bend the end round the pin or thimble until near throat and far throat meet: {eye} from the "
-    "inside of the crown to the throat, {tail} of tail along the standing part.",
-    "Make the twine fast to one part with its eye. Pass round turns over both parts from the "
-    "throat, {seizing} long, each hauled tight with a fid and none riding on another.",
-    "Lead a second layer back over the first in its hollows, hauled less hard.",
-    "Pass two or three crossing turns between the parts, round the seizing, haul them tight, and "
-    "finish with a flat knot between the parts.",
-    "Put a second seizing of the same length on the tail, ending at the lap-end mark, and whip the "
-    "tail's end.",
-    "Load the eye, haul the crossing turns tight again where they have given, and measure.",
-};
+constexpr std::array steps{
+    Step{Action::bring_together,
+         {MarkName::near_throat, MarkName::far_throat},
+         "Bend the end round the pin or thimble until near throat and far throat meet: {eye} from "
+         "the inside of the crown to the throat, {tail} of tail along the standing part."},
+    Step{Action::seize,
+         {MarkName::far_throat, MarkName::seizing_end},
+         "Make the twine fast to one part with its eye. Pass round turns over both parts from the "
+         "throat, {seizing} long, each hauled tight with a fid and none riding on another."},
+    Step{Action::seize,
+         {MarkName::far_throat, MarkName::seizing_end},
+         "Lead a second layer back over the first in its hollows, hauled less hard."},
+    Step{Action::seize,
+         {MarkName::far_throat, MarkName::seizing_end},
+         "Pass two or three crossing turns between the parts, round the seizing, haul them tight, "
+         "and finish with a flat knot between the parts."},
+    Step{Action::seize,
+         {MarkName::lap_end},
+         "Put a second seizing of the same length on the tail, ending at the lap-end mark, and "
+         "whip the tail's end."},
+    Step{Action::load,
+         {},
+         "Load the eye, haul the crossing turns tight again where they have given, and measure."}};
 
 Result<Allowance> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();

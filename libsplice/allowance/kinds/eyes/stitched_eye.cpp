@@ -17,18 +17,30 @@ constexpr FieldDeclaration overlap_field{
 enum Field : std::size_t { eye, pin, overlap };
 constexpr std::array fields{field::eye, field::pin, overlap_field};
 
-constexpr std::array<std::string_view, 6> steps{
-    "Seal or tape the end and thin its last diameter or two, so that it leaves no step.",
-    "Lay the end back along the standing part so that near throat and far throat meet and the tail "
-    "reaches its mark {overlap} beyond. Check the eye: {eye}. Tack the two parts at both ends of "
-    "the overlap.",
-    "Start at the throat, where the load comes on first. Stitch through the middle of both parts, "
-    "not round them, one pass for each half diameter, up to the tail's end.",
-    "Turn and stitch back between the first passes, at right angles to them, to the throat.",
-    "Draw each pass tight enough to dent the rope; bury the thread's ends under three passes. Whip "
-    "or sleeve over the whole overlap against chafe.",
-    "Load the eye, look for passes that have gone slack, then measure it again.",
-};
+constexpr std::array steps{
+    Step{Action::tape,
+         {},
+         "Seal or tape the end and thin its last diameter or two, so that it leaves no step."},
+    Step{Action::bring_together,
+         {MarkName::near_throat, MarkName::far_throat},
+         "Lay the end back along the standing part so that near throat and far throat meet and the "
+         "tail reaches its mark {overlap} beyond. Check the eye: {eye}. Tack the two parts at both "
+         "ends of the overlap."},
+    Step{Action::stitch,
+         {MarkName::far_throat, MarkName::lap_end},
+         "Start at the throat, where the load comes on first. Stitch through the middle of both "
+         "parts, not round them, one pass for each half diameter, up to the tail's end."},
+    Step{
+        Action::stitch,
+        {MarkName::lap_end, MarkName::far_throat},
+        "Turn and stitch back between the first passes, at right angles to them, to the throat. "
+        "Draw each pass tight enough to dent the rope; bury the thread's ends under three passes."},
+    Step{Action::whip,
+         {MarkName::far_throat, MarkName::lap_end},
+         "Whip or sleeve over the whole overlap against chafe."},
+    Step{Action::load,
+         {},
+         "Load the eye, look for passes that have gone slack, then measure it again."}};
 
 Result<Allowance> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();

@@ -40,25 +40,66 @@ constexpr std::array fields{field::eye,     field::pin,     field::tail, field::
                             field::exit,    field::setting, field::core, field::pairs,
                             field::strands, cover_end,      cover_tail};
 
-constexpr std::array<std::string_view, 9> steps{
-    "Mark the cover end on the cover, measured from the rope's end. Tie a slip knot well beyond "
-    "it, so that the cover can be drawn back and comes to lie again as it was.",
-    "Draw the core out of the cover from the end to beyond the cover-end mark. Cut the cover off "
-    "so that {cover_tail} of it is left beyond the mark, towards the eye.",
-    "Put the marks on the bare core, measured from its end, with the marking tension on the core.",
-    "Lead the core's tail from the far throat along inside the core and out at the exit mark, "
-    "{exit} from the throat. Draw it through until near throat and far throat meet, and check the "
-    "eye: {eye}.",
-    "Thin the core's tail from the taper-start mark to its end, a strand of each hand together, at "
-    "the drop-pair marks if the core's strands are known, and smooth the core over it from the "
-    "throat until it is swallowed.",
-    "Lock-stitch the core from {stitch_start} to {stitch_end} beyond the throat.",
-    "Thin the cover's tail over its last half, lead it into the core at the cover-end mark, "
-    "pointing towards the eye, and smooth the core over it.",
-    "Whip over the place where the cover goes in, on cover and core alike.",
-    "Undo the slip knot. Load the eye and measure it. Then smooth the cover towards the line's far "
-    "end and trim there what comes out.",
-};
+constexpr std::array steps{
+    Step{Action::mark,
+         {MarkName::cover_end},
+         "Mark the cover end on the cover, measured from the rope's end.",
+         Part::cover},
+    Step{Action::slip_knot,
+         {},
+         "Tie a slip knot well beyond it, so that the cover can be drawn back and comes to lie "
+         "again as it was."},
+    Step{Action::draw_core,
+         {MarkName::cover_end},
+         "Draw the core out of the cover from the end to beyond the cover-end mark."},
+    Step{Action::strip,
+         {MarkName::cover_end},
+         "Cut the cover off so that {cover_tail} of it is left beyond the mark, towards the eye.",
+         Part::cover},
+    Step{Action::mark,
+         {MarkName::taper_start, MarkName::near_throat, MarkName::far_throat, MarkName::exit},
+         "Put the marks on the bare core, measured from its end, with the marking tension on the "
+         "core.",
+         Part::core},
+    Step{Action::lead_in,
+         {MarkName::far_throat, MarkName::exit},
+         "Lead the core's tail from the far throat along inside the core and out at the exit mark, "
+         "{exit} from the throat.",
+         Part::core},
+    Step{Action::bring_together,
+         {MarkName::near_throat, MarkName::far_throat},
+         "Draw it through until near throat and far throat meet, and check the eye: {eye}.",
+         Part::core},
+    Step{Action::taper,
+         {MarkName::taper_start},
+         "Thin the core's tail from the taper-start mark to its end, a strand of each hand "
+         "together, at the drop-pair marks if the core's strands are known.",
+         Part::core},
+    Step{Action::bury,
+         {MarkName::far_throat, MarkName::bury_end},
+         "Smooth the core over it from the throat until it is swallowed.",
+         Part::core},
+    Step{Action::stitch,
+         {MarkName::far_throat},
+         "Lock-stitch the core from {stitch_start} to {stitch_end} beyond the throat.",
+         Part::core},
+    Step{Action::taper,
+         {MarkName::cover_end},
+         "Thin the cover's tail over its last half.",
+         Part::cover},
+    Step{Action::bury,
+         {MarkName::cover_end},
+         "Lead it into the core at the cover-end mark, pointing towards the eye, and smooth the "
+         "core over it.",
+         Part::cover},
+    Step{Action::whip,
+         {MarkName::cover_end},
+         "Whip over the place where the cover goes in, on cover and core alike."},
+    Step{Action::load, {}, "Undo the slip knot. Load the eye and measure it."},
+    Step{Action::smooth,
+         {MarkName::cover_end},
+         "Then smooth the cover towards the line's far end and trim there what comes out.",
+         Part::cover}};
 
 /// Where the cover ends, what of it is buried, and what the core shortens over that.
 struct CoverPart {

@@ -10,36 +10,60 @@ namespace {
 enum Field : std::size_t { eye, pin, tucks, stub, pick };
 constexpr std::array fields{field::eye, field::pin, field::tucks, field::strand_stub, field::pick};
 
-constexpr std::array<std::string_view, 7> steps_laid{
-    "Whip or tape the rope at the unlay mark, tape each strand's end, and unlay the strands down "
-    "to it.",
-    "Lay the eye so that the unlay mark meets the far throat, with the eye {eye} from crown to "
-    "throat.",
-    "Tuck the middle strand under the strand of the standing part nearest to it, against the lay.",
-    "Tuck the left strand under the next one to the left. Turn the splice over and tuck the last "
-    "strand under the one that is left, also against the lay: one strand out of every gap.",
-    "Draw each strand up along its lay. That is one full tuck; go on, over one and under one, "
-    "until there are {tucks}.",
-    "Leave {stub} of each strand past the last tuck. Roll the splice and load it before anything "
-    "is trimmed.",
-    "Load the eye, then measure it again.",
-};
+constexpr std::array steps_laid{
+    Step{Action::tape, {MarkName::unlay}, "Whip or tape the rope at the unlay mark."},
+    Step{Action::unlay,
+         {MarkName::unlay},
+         "Tape each strand's end and unlay the strands down to it."},
+    Step{Action::bring_together,
+         {MarkName::unlay, MarkName::far_throat},
+         "Lay the eye so that the unlay mark meets the far throat, with the eye {eye} from crown "
+         "to throat."},
+    Step{Action::tuck,
+         {MarkName::far_throat},
+         "Tuck the middle strand under the strand of the standing part nearest to it, against the "
+         "lay."},
+    Step{Action::tuck,
+         {MarkName::far_throat},
+         "Tuck the left strand under the next one to the left. Turn the splice over and tuck the "
+         "last strand under the one that is left, also against the lay: one strand out of every "
+         "gap."},
+    Step{Action::tuck,
+         {MarkName::far_throat},
+         "Draw each strand up along its lay. That is one full tuck; go on, over one and under one, "
+         "until there are {tucks}."},
+    Step{Action::load,
+         {},
+         "Leave {stub} of each strand past the last tuck. Roll the splice and load it before "
+         "anything is trimmed."},
+    Step{Action::measure, {}, "Load the eye, then measure it again."}};
 
-constexpr std::array<std::string_view, 7> steps_plait{
-    "Tape the rope at the unlay mark and tape the strands' ends in their four pairs, each pair of "
-    "one hand.",
-    "Lay the eye so that the unlay mark meets the far throat, with the eye {eye} from crown to "
-    "throat.",
-    "Tuck the two pairs of one hand under pairs of the same hand in the standing part, following "
-    "them.",
-    "Turn the rope over and tuck the two pairs of the other hand likewise; draw all four up "
-    "evenly.",
-    "That is one full tuck. Go on, each pair following its own hand down the rope, until there are "
-    "{tucks}.",
-    "Leave {stub} past the last tuck; drop one strand of each pair in the last tucks if the splice "
-    "must be slim.",
-    "Load the eye, then measure it again.",
-};
+constexpr std::array steps_plait{
+    Step{Action::tape, {MarkName::unlay}, "Tape the rope at the unlay mark."},
+    Step{Action::unlay,
+         {MarkName::unlay},
+         "Unlay the strands to it and tape their ends in their four pairs, each pair of one hand."},
+    Step{Action::bring_together,
+         {MarkName::unlay, MarkName::far_throat},
+         "Lay the eye so that the unlay mark meets the far throat, with the eye {eye} from crown "
+         "to throat."},
+    Step{Action::tuck,
+         {MarkName::far_throat},
+         "Tuck the two pairs of one hand under pairs of the same hand in the standing part, "
+         "following them."},
+    Step{Action::tuck,
+         {MarkName::far_throat},
+         "Turn the rope over and tuck the two pairs of the other hand likewise; draw all four up "
+         "evenly."},
+    Step{Action::tuck,
+         {MarkName::far_throat},
+         "That is one full tuck. Go on, each pair following its own hand down the rope, until "
+         "there are {tucks}."},
+    Step{Action::tuck,
+         {MarkName::far_throat},
+         "Leave {stub} past the last tuck; drop one strand of each pair in the last tucks if the "
+         "splice must be slim."},
+    Step{Action::load, {}, "Load the eye, then measure it again."}};
 
 Result<Allowance> work_out(const Request& request) {
     const auto eye_part = read_eye(request, {eye, pin}, request.rope.counting_diameter());
@@ -58,8 +82,8 @@ Result<Allowance> work_out(const Request& request) {
     add_eye_facts(allowance, *eye_part, request, near_throat);
     add_retained(allowance, request);
     allowance.steps = request.rope.construction == Construction::three_strand
-                          ? std::span<const std::string_view>(steps_laid)
-                          : std::span<const std::string_view>(steps_plait);
+                          ? std::span<const Step>(steps_laid)
+                          : std::span<const Step>(steps_plait);
     return allowance;
 }
 

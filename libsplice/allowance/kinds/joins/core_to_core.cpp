@@ -15,23 +15,54 @@ enum Field : std::size_t { tail, taper, exit, setting, core, pairs, strands };
 constexpr std::array fields{field::tail, field::taper, field::exit,   field::setting,
                             field::core, field::pairs, field::strands};
 
-constexpr std::array<std::string_view, 9> steps{
-    "Put on the line what has to be there before it is closed.",
-    "On each side tie a slip knot ten fids from the end, and mark cover and core at the join mark, "
-    "{@join} from the cut end.",
-    "Draw each core out of its cover at the join mark, past its exit mark, and put the marks on "
-    "the bare core with the marking tension on it.",
-    "Lead the tail of one core into the other at that one's join mark and out at its exit mark. Do "
-    "the same the other way round, and draw both through until the two join marks meet.",
-    "Thin what hangs out of each core from the taper-start mark to its end, one strand of each "
-    "hand at a time, at the drop-pair marks where there are any, and smooth the cores outwards "
-    "from the join until both tails are swallowed.",
-    "Lock-stitch both sides from {stitch_start} to {stitch_end} beyond the join.",
-    "Pull on the join. Then smooth each cover from its slip knot towards the join, cut the two so "
-    "that they butt, and stitch them end to end through the core.",
-    "Whip over the butt for a few diameters each way and undo the slip knots.",
-    "Load the closed line, then measure round it again.",
-};
+constexpr std::array steps{
+    Step{Action::fit_first, {}, "Put on the line what has to be there before it is closed."},
+    Step{Action::slip_knot, {}, "On each side tie a slip knot ten fids from the end."},
+    Step{Action::mark,
+         {MarkName::join},
+         "Mark cover and core at the join mark, {@join} from the cut end."},
+    Step{Action::draw_core,
+         {MarkName::join},
+         "Draw each core out of its cover at the join mark, past its exit mark."},
+    Step{Action::mark,
+         {MarkName::taper_start, MarkName::join, MarkName::bury_end, MarkName::exit},
+         "Put the marks on the bare core with the marking tension on it.",
+         Part::core},
+    Step{Action::lead_in,
+         {MarkName::join, MarkName::exit},
+         "Lead the tail of one core into the other at that one's join mark and out at its exit "
+         "mark. Do the same the other way round.",
+         Part::core},
+    Step{Action::bring_together,
+         {MarkName::join},
+         "Draw both through until the two join marks meet.",
+         Part::core},
+    Step{Action::taper,
+         {MarkName::taper_start},
+         "Thin what hangs out of each core from the taper-start mark to its end, one strand of "
+         "each hand at a time, at the drop-pair marks where there are any.",
+         Part::core},
+    Step{Action::bury,
+         {MarkName::join, MarkName::bury_end},
+         "Smooth the cores outwards from the join until both tails are swallowed.",
+         Part::core},
+    Step{Action::stitch,
+         {MarkName::join},
+         "Lock-stitch both sides from {stitch_start} to {stitch_end} beyond the join.",
+         Part::core},
+    Step{Action::load, {}, "Pull on the join."},
+    Step{Action::smooth,
+         {MarkName::join},
+         "Then smooth each cover from its slip knot towards the join.",
+         Part::cover},
+    Step{Action::stitch,
+         {MarkName::join},
+         "Cut the two so that they butt, and stitch them end to end through the core.",
+         Part::cover},
+    Step{Action::whip,
+         {MarkName::join},
+         "Whip over the butt for a few diameters each way and undo the slip knots."},
+    Step{Action::measure, {}, "Load the closed line, then measure round it again."}};
 
 Result<Allowance> work_out(const Request& request) {
     const auto core_part = read_core(request, core);

@@ -30,29 +30,55 @@ constexpr FieldDeclaration sheave_field{
 enum Field : std::size_t { side, thin, tail, taper, sheave };
 constexpr std::array fields{side_field, thin_field, field::tail, field::taper, sheave_field};
 
-constexpr std::array<std::string_view, 5> steps_thin{
-    "Thin the end from the taper-start mark to the nose end, {@nose end} from the cut, and stitch "
-    "what is left to a hard, even nose.",
-    "Lead the nose into the open end of the thick tail and along inside it until the cover-end "
-    "mark meets the end of the thick cover: {tail} lies inside.",
-    "Smooth the thick cover over the line. Lock-stitch through both in three places: at the "
-    "first-stitch mark, in the middle and near the nose.",
-    "Thin the thick cover's end down on to this line, stitch it and whip over the step.",
-    "Pull it through its sheave by hand, both ways. Then load it and measure this piece to the "
-    "cover end.",
-};
-constexpr std::array<std::string_view, 5> steps_thick{
-    "Open the end of this tail. Draw the core out of a covered rope and cut it off so that it ends "
-    "at the nose-end mark, {@nose end} from the cut end; a hollow braid is only opened.",
-    "Draw the nose of the thin line in at the open end, {tail} of it, until its cover-end mark "
-    "meets the end of this cover.",
-    "Smooth the cover over the line until it lies without slack.",
-    "Take strands out of the last few diameters of the cover one by one, so that it ends thin, and "
-    "lay the ends down with stitches; lock-stitch from the first-stitch mark on in three places, "
-    "then whip.",
-    "Pull the join through its sheave by hand, both ways. Then load it and measure this piece from "
-    "the cover end.",
-};
+constexpr std::array steps_thin{
+    Step{Action::taper,
+         {MarkName::taper_start, MarkName::nose_end},
+         "Thin the end from the taper-start mark to the nose end, {@nose end} from the cut, and "
+         "stitch what is left to a hard, even nose."},
+    Step{Action::lead_in,
+         {MarkName::nose_end, MarkName::cover_end},
+         "Lead the nose into the open end of the thick tail and along inside it until the "
+         "cover-end mark meets the end of the thick cover: {tail} lies inside."},
+    Step{Action::smooth,
+         {MarkName::cover_end, MarkName::nose_end},
+         "Smooth the thick cover over the line."},
+    Step{Action::stitch,
+         {MarkName::first_stitch},
+         "Lock-stitch through both in three places: at the first-stitch mark, in the middle and "
+         "near the nose."},
+    Step{Action::whip,
+         {MarkName::cover_end},
+         "Thin the thick cover's end down on to this line, stitch it and whip over the step."},
+    Step{Action::load,
+         {},
+         "Pull it through its sheave by hand, both ways. Then load it and measure this piece to "
+         "the cover end."}};
+constexpr std::array steps_thick{
+    Step{Action::cut,
+         {MarkName::nose_end},
+         "Open the end of this tail. Draw the core out of a covered rope and cut it off so that it "
+         "ends at the nose-end mark, {@nose end} from the cut end; a hollow braid is only opened.",
+         Part::core},
+    Step{Action::lead_in,
+         {MarkName::cover_end, MarkName::nose_end},
+         "Draw the nose of the thin line in at the open end, {tail} of it, until its cover-end "
+         "mark meets the end of this cover."},
+    Step{Action::smooth,
+         {MarkName::cover_end, MarkName::nose_end},
+         "Smooth the cover over the line until it lies without slack.",
+         Part::cover},
+    Step{Action::taper,
+         {MarkName::cover_end},
+         "Take strands out of the last few diameters of the cover one by one, so that it ends "
+         "thin, and lay the ends down with stitches.",
+         Part::cover},
+    Step{Action::stitch,
+         {MarkName::first_stitch},
+         "Lock-stitch from the first-stitch mark on in three places, then whip."},
+    Step{Action::load,
+         {},
+         "Pull the join through its sheave by hand, both ways. Then load it and measure this piece "
+         "from the cover end."}};
 
 constexpr std::string_view must_run =
     "the join has to pass its sheave both ways, pulled by hand, before the line is loaded";

@@ -13,37 +13,82 @@ constexpr std::array fields{field::tail,  field::taper,       field::exit, field
                             field::tucks, field::strand_stub, field::pick};
 constexpr std::size_t first_of_plait = tucks;
 
-constexpr std::array<std::string_view, 9> steps_braid{
-    "Put on the line what has to be there before it is closed.",
-    "On each side tie a slip knot five fids from the end. Mark the cover at the reference mark, "
-    "{tail} from its end, and at the extraction mark, {short_section} further.",
-    "At each extraction mark bend the rope, open the cover and draw the core out to its end. Where "
-    "the core leaves the cover is its first mark; its entry mark lies {short_section} further in, "
-    "and its exit mark {exit} from the extraction.",
-    "Thin the end of each cover from the taper-start mark on.",
-    "Lead each cover into the core of the other side at that core's entry mark and out at its exit "
-    "mark, until the reference mark meets the entry mark.",
-    "Lead each core back into the cover it now meets, in at the extraction mark and out beyond the "
-    "tail inside.",
-    "Draw the two crossings together until they touch, evenly, and cut the core's ends at a slant "
-    "where they come out.",
-    "Smooth each cover from its slip knot towards the join until crossings and tails are "
-    "swallowed, and stitch through the join.",
-    "Undo the slip knots, load the closed line, then measure round it again.",
-};
+constexpr std::array steps_braid{
+    Step{Action::fit_first, {}, "Put on the line what has to be there before it is closed."},
+    Step{Action::slip_knot, {}, "On each side tie a slip knot five fids from the end."},
+    Step{Action::mark,
+         {MarkName::reference, MarkName::extraction},
+         "Mark the cover at the reference mark, {tail} from its end, and at the extraction mark, "
+         "{short_section} further.",
+         Part::cover},
+    Step{Action::draw_core,
+         {MarkName::extraction},
+         "At each extraction mark bend the rope, open the cover and draw the core out to its end."},
+    Step{Action::mark,
+         {MarkName::core_entry, MarkName::core_exit},
+         "Where the core leaves the cover is its first mark; its entry mark lies {short_section} "
+         "further in, and its exit mark {exit} from the extraction.",
+         Part::core},
+    Step{Action::taper,
+         {MarkName::taper_start},
+         "Thin the end of each cover from the taper-start mark on.",
+         Part::cover},
+    Step{Action::lead_in,
+         {MarkName::core_entry, MarkName::core_exit},
+         "Lead each cover into the core of the other side at that core's entry mark and out at its "
+         "exit mark.",
+         Part::cover},
+    Step{Action::bring_together,
+         {MarkName::reference, MarkName::core_entry},
+         "Draw it through until the reference mark meets the entry mark.",
+         Part::cover},
+    Step{Action::lead_in,
+         {MarkName::extraction},
+         "Lead each core back into the cover it now meets, in at the extraction mark and out "
+         "beyond the tail inside.",
+         Part::core},
+    Step{Action::bring_together,
+         {MarkName::extraction},
+         "Draw the two crossings together until they touch, evenly."},
+    Step{Action::cut,
+         {MarkName::extraction},
+         "Cut the core's ends at a slant where they come out.",
+         Part::core},
+    Step{Action::bury,
+         {MarkName::extraction},
+         "Smooth each cover from its slip knot towards the join until crossings and tails are "
+         "swallowed."},
+    Step{Action::stitch, {MarkName::extraction}, "Stitch through the join."},
+    Step{Action::load,
+         {},
+         "Undo the slip knots, load the closed line, then measure round it again."}};
 
-constexpr std::array<std::string_view, 6> steps_plait{
-    "Tape both ends at their unlay marks, {@unlay to here} from the cut end, and tape the strands "
-    "in their four pairs, each pair of one hand.",
-    "Marry the two ends, pairs of one hand to pairs of the same hand, until the marks meet, and "
-    "bind the middle.",
-    "Tuck each pair under pairs of its own hand in the other rope, following them: {tucks} full "
-    "tucks a side, drawn up evenly.",
-    "Drop one strand of every pair and go on with single strands for {tucks_single} tucks.",
-    "Halve the strands that are left and tuck them {tucks_half} times more, so that the splice "
-    "runs out thin. Leave {stub} of each.",
-    "Take the binding off, load the closed line, then measure round it again.",
-};
+constexpr std::array steps_plait{
+    Step{Action::tape,
+         {MarkName::unlay},
+         "Tape both ends at their unlay marks, {@unlay to here} from the cut end."},
+    Step{
+        Action::unlay,
+        {MarkName::unlay},
+        "Unlay the strands to the marks and tape them in their four pairs, each pair of one hand."},
+    Step{Action::bring_together,
+         {MarkName::unlay},
+         "Marry the two ends, pairs of one hand to pairs of the same hand, until the marks meet, "
+         "and bind the middle."},
+    Step{Action::tuck,
+         {MarkName::unlay},
+         "Tuck each pair under pairs of its own hand in the other rope, following them: {tucks} "
+         "full tucks a side, drawn up evenly."},
+    Step{Action::tuck,
+         {MarkName::unlay},
+         "Drop one strand of every pair and go on with single strands for {tucks_single} tucks."},
+    Step{Action::tuck,
+         {MarkName::unlay},
+         "Halve the strands that are left and tuck them {tucks_half} times more, so that the "
+         "splice runs out thin. Leave {stub} of each."},
+    Step{Action::load,
+         {},
+         "Take the binding off, load the closed line, then measure round it again."}};
 
 Result<Allowance> side_of_plait(const Request& request) {
     const auto tuck_part = read_tucks(request, {tucks, stub, pick});

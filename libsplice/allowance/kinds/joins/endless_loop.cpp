@@ -11,24 +11,45 @@ namespace {
 enum Field : std::size_t { tail, taper, exit, setting, pairs };
 constexpr std::array fields{field::tail, field::taper, field::exit, field::setting, field::pairs};
 
-constexpr std::array<std::string_view, 8> steps{
-    "Tape both ends and cut them square. Put the marks of both sides on, with the marking tension "
-    "on "
-    "the rope: from the tail end on they run alike on both sides.",
-    "Thread on all that has to lie on the loop: nothing goes on once it is closed.",
-    "Lay the two crossing marks side by side, the ends pointing past each other. Pass one end "
-    "through the rope at the other's crossing mark, then the other through the first likewise, and "
-    "draw up until the crossings touch. The loop now shows its round length.",
-    "Take out every turn: hang the loop up and let it settle before going on.",
-    "Thin both tails: at each drop-pair mark cut out one strand of each hand, never two of one "
-    "hand.",
-    "Bury each tail away from the crossing, to its exit {exit} from there, one to either side, and "
-    "smooth the rope over both in turns until the ends are swallowed. They must not meet.",
-    "Lock-stitch on both sides of the crossing, from {stitch_start} to {stitch_end}, through tail "
-    "and both walls.",
-    "Load the loop between two pins. The round length is twice the distance of the pins' centres "
-    "and once round a circle of pin and rope together.",
-};
+constexpr std::array steps{
+    Step{Action::tape, {}, "Tape both ends and cut them square."},
+    Step{Action::mark,
+         {},
+         "Put the marks of both sides on, with the marking tension on the rope: from the tail end "
+         "on they run alike on both sides."},
+    Step{Action::fit_first,
+         {},
+         "Thread on all that has to lie on the loop: nothing goes on once it is closed."},
+    Step{Action::pass_tail_through_host,
+         {MarkName::crossing},
+         "Lay the two crossing marks side by side, the ends pointing past each other. Pass one end "
+         "through the rope at the other's crossing mark, then the other through the first "
+         "likewise."},
+    Step{Action::bring_together,
+         {MarkName::crossing},
+         "Draw up until the crossings touch. The loop now shows its round length."},
+    Step{Action::draw_up,
+         {},
+         "Take out every turn: hang the loop up and let it settle before going on."},
+    Step{Action::taper,
+         {MarkName::taper_start},
+         "Thin both tails: at each drop-pair mark cut out one strand of each hand, never two of "
+         "one hand."},
+    Step{Action::lead_in,
+         {MarkName::crossing, MarkName::exit},
+         "Bury each tail away from the crossing, to its exit {exit} from there, one to either "
+         "side."},
+    Step{Action::bury,
+         {MarkName::crossing, MarkName::bury_end},
+         "Smooth the rope over both in turns until the ends are swallowed. They must not meet."},
+    Step{Action::stitch,
+         {MarkName::crossing},
+         "Lock-stitch on both sides of the crossing, from {stitch_start} to {stitch_end}, through "
+         "tail and both walls."},
+    Step{Action::load,
+         {},
+         "Load the loop between two pins. The round length is twice the distance of the pins' "
+         "centres and once round a circle of pin and rope together."}};
 
 Result<Allowance> work_out(const Request& request) {
     const auto bury =

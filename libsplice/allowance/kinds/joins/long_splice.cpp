@@ -22,21 +22,38 @@ constexpr FieldDeclaration crown_field{
 enum Field : std::size_t { crowns, crown };
 constexpr std::array fields{crowns_field, crown_field};
 
-constexpr std::array<std::string_view, 8> steps{
-    "Put on the line what has to be there before it is closed.",
-    "Tape both ends at their unlay marks, {@unlay to here} from the cut end, which is {crowns} "
-    "crowns. Unlay all three strands to the marks, and keep the turn in them.",
-    "Marry the two ends, strand between strand, until the marks meet.",
-    "Unlay one strand of the first end on into its own rope, {strand_unlay} or more, and lay the "
-    "strand of the other end that faces it into the groove, turn by turn.",
-    "Do the same the other way with a strand of the other end. The third pair stays in the middle.",
-    "At each of the three places halve or knot the two strands past each other so that they lie in "
-    "the thickness of one, and tuck each of them four times.",
-    "Thin the strands by a third for the last tucks but one and by two thirds for the last. Cut "
-    "off nothing yet.",
-    "Load the closed line, measure round it, then trim. It has to run through its block by hand, "
-    "both ways.",
-};
+constexpr std::array steps{
+    Step{Action::fit_first, {}, "Put on the line what has to be there before it is closed."},
+    Step{Action::tape,
+         {MarkName::unlay},
+         "Tape both ends at their unlay marks, {@unlay to here} from the cut end, which is "
+         "{crowns} crowns."},
+    Step{Action::unlay,
+         {MarkName::unlay},
+         "Unlay all three strands to the marks, and keep the turn in them."},
+    Step{Action::bring_together,
+         {MarkName::unlay},
+         "Marry the two ends, strand between strand, until the marks meet."},
+    Step{Action::unlay,
+         {MarkName::strand_unlay},
+         "Unlay one strand of the first end on into its own rope, {strand_unlay} or more, and lay "
+         "the strand of the other end that faces it into the groove, turn by turn."},
+    Step{Action::unlay,
+         {MarkName::strand_unlay},
+         "Do the same the other way with a strand of the other end. The third pair stays in the "
+         "middle."},
+    Step{Action::tuck,
+         {MarkName::unlay},
+         "At each of the three places halve or knot the two strands past each other so that they "
+         "lie in the thickness of one, and tuck each of them four times."},
+    Step{Action::tuck,
+         {MarkName::unlay},
+         "Thin the strands by a third for the last tucks but one and by two thirds for the last. "
+         "Cut off nothing yet."},
+    Step{Action::load,
+         {},
+         "Load the closed line, measure round it, then trim. It has to run through its block by "
+         "hand, both ways."}};
 
 Result<SourcedLength> unlaid_strands(const Request& request, double count) {
     auto a_crown =

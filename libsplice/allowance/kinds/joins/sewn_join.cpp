@@ -29,30 +29,59 @@ enum Field : std::size_t { way, overlap, tail, taper, exit, setting, pairs, stra
 constexpr std::array fields{way_field,   overlap_field,  field::tail,  field::taper,
                             field::exit, field::setting, field::pairs, field::strands};
 
-constexpr std::array<std::string_view, 6> steps_overlap{
-    "Put on the line every block, ring and cleat part that cannot be opened.",
-    "Mark both ends at the join mark, {@join} from the cut end, and at the overlap-end mark, "
-    "{@overlap end} from the cut end.",
-    "Thin each end to a slant over its last few diameters, so that the join runs out evenly.",
-    "Lay the ends side by side until the join marks meet and each tip lies on the other's "
-    "overlap-end mark. See that the line has no turn in it.",
-    "Sew the two parts together over the whole overlap, in rows along and back, then whip over "
-    "both tips.",
-    "Load the closed line, measure round it, and pull the join through every block by hand.",
-};
+constexpr std::array steps_overlap{
+    Step{Action::fit_first,
+         {},
+         "Put on the line every block, ring and cleat part that cannot be opened."},
+    Step{Action::mark,
+         {MarkName::join, MarkName::overlap_end},
+         "Mark both ends at the join mark, {@join} from the cut end, and at the overlap-end mark, "
+         "{@overlap end} from the cut end."},
+    Step{Action::taper,
+         {MarkName::join},
+         "Thin each end to a slant over its last few diameters, so that the join runs out evenly."},
+    Step{Action::bring_together,
+         {MarkName::join},
+         "Lay the ends side by side until the join marks meet and each tip lies on the other's "
+         "overlap-end mark. See that the line has no turn in it."},
+    Step{Action::stitch,
+         {MarkName::join, MarkName::overlap_end},
+         "Sew the two parts together over the whole overlap, in rows along and back."},
+    Step{Action::whip, {MarkName::overlap_end}, "Whip over both tips."},
+    Step{Action::load,
+         {},
+         "Load the closed line, measure round it, and pull the join through every block by hand."}};
 
-constexpr std::array<std::string_view, 7> steps_butt{
-    "Put on the line every block, ring and cleat part that cannot be opened.",
-    "Mark both ends at the join mark, {@join} from the cut end. Of a covered rope take the cover "
-    "off from there to the end.",
-    "Thin each tail from the taper-start mark to its end, one strand of each hand at a time; the "
-    "drop-pair marks, where there are any, show the places.",
-    "Lead each tail into the other end at its join mark and out at its exit mark, until the join "
-    "marks meet. See that the line has no turn in it.",
-    "Smooth both sides outwards from the join until the tails are swallowed.",
-    "Sew across the butt all round, then through both sides over the length of the tails.",
-    "Load the closed line, measure round it, and pull the join through every block by hand.",
-};
+constexpr std::array steps_butt{
+    Step{Action::fit_first,
+         {},
+         "Put on the line every block, ring and cleat part that cannot be opened."},
+    Step{Action::mark,
+         {MarkName::join},
+         "Mark both ends at the join mark, {@join} from the cut end."},
+    Step{Action::strip,
+         {MarkName::join},
+         "Of a covered rope take the cover off from there to the end.",
+         Part::cover},
+    Step{Action::taper,
+         {MarkName::taper_start},
+         "Thin each tail from the taper-start mark to its end, one strand of each hand at a time; "
+         "the drop-pair marks, where there are any, show the places."},
+    Step{Action::lead_in,
+         {MarkName::join, MarkName::exit},
+         "Lead each tail into the other end at its join mark and out at its exit mark."},
+    Step{Action::bring_together,
+         {MarkName::join},
+         "Draw them through until the join marks meet. See that the line has no turn in it."},
+    Step{Action::bury,
+         {MarkName::join, MarkName::bury_end},
+         "Smooth both sides outwards from the join until the tails are swallowed."},
+    Step{Action::stitch,
+         {MarkName::join},
+         "Sew across the butt all round, then through both sides over the length of the tails."},
+    Step{Action::load,
+         {},
+         "Load the closed line, measure round it, and pull the join through every block by hand."}};
 
 /// Half of the overlap belongs to each side.
 Result<Allowance> overlapped_side(const Request& request) {

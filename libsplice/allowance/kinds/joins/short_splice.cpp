@@ -10,21 +10,36 @@ namespace {
 enum Field : std::size_t { tucks, stub };
 constexpr std::array fields{field::tucks, field::strand_stub};
 
-constexpr std::array<std::string_view, 7> steps{
-    "Put on the line what has to be there before it is closed: blocks, rings, a bag.",
-    "Whip or tape both ends at their unlay marks, {@unlay to here} from the cut end, tape each "
-    "strand's end, and unlay the strands down to the marks.",
-    "Marry the two ends: each strand comes between two of the other end, and the marks meet. Bind "
-    "the middle, so that it cannot open.",
-    "Tuck the three strands of one end against the lay into the other, over one and under one, one "
-    "strand out of every gap, and draw them up along their lay.",
-    "Go on until that side has {tucks} full tucks. Turn the splice round, take the binding off and "
-    "tuck the other side as often.",
-    "Leave {stub} of each strand past its last full tuck. Roll the splice underfoot and load it "
-    "before anything is trimmed.",
-    "Load the closed line, then measure round it again. It is twice as thick here: it will not run "
-    "through a block made for this rope.",
-};
+constexpr std::array steps{
+    Step{Action::fit_first,
+         {},
+         "Put on the line what has to be there before it is closed: blocks, rings, a bag."},
+    Step{Action::tape,
+         {MarkName::unlay},
+         "Whip or tape both ends at their unlay marks, {@unlay to here} from the cut end."},
+    Step{Action::unlay,
+         {MarkName::unlay},
+         "Tape each strand's end and unlay the strands down to the marks."},
+    Step{Action::bring_together,
+         {MarkName::unlay},
+         "Marry the two ends: each strand comes between two of the other end, and the marks meet."},
+    Step{Action::seize, {MarkName::unlay}, "Bind the middle, so that it cannot open."},
+    Step{Action::tuck,
+         {MarkName::unlay},
+         "Tuck the three strands of one end against the lay into the other, over one and under "
+         "one, one strand out of every gap, and draw them up along their lay."},
+    Step{Action::tuck,
+         {MarkName::unlay},
+         "Go on until that side has {tucks} full tucks. Turn the splice round, take the binding "
+         "off and tuck the other side as often."},
+    Step{Action::load,
+         {},
+         "Leave {stub} of each strand past its last full tuck. Roll the splice underfoot and load "
+         "it before anything is trimmed."},
+    Step{Action::measure,
+         {},
+         "Load the closed line, then measure round it again. It is twice as thick here: it will "
+         "not run through a block made for this rope."}};
 
 Result<Allowance> work_out(const Request& request) {
     const auto tuck_part = read_tucks(request, {tucks, stub});

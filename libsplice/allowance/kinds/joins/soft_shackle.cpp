@@ -26,23 +26,39 @@ constexpr FieldDeclaration stub_field{"stub",
 enum Field : std::size_t { pin, stub };
 constexpr std::array fields{pin_field, stub_field};
 
-constexpr std::array<std::string_view, 8> steps{
-    "Put the marks of both sides on, with the marking tension on the rope. What is over lies "
-    "outside "
-    "the tail-end mark of end b: trim it off there and tape both ends. Mark the middle, halfway "
-    "between the two knot-face marks.",
-    "Fold the rope at its middle. Mark the noose's throat on both legs, {noose} from the middle.",
-    "Open one leg at its noose mark and pass the other leg through it, up to its own mark, so that "
-    "the noose can be opened and closes when the legs are pulled.",
-    "Lay the legs side by side, without turns, as far as the knot-face marks.",
-    "Tie the two ends into a two-strand diamond knot, both parts followed round alike, with its "
-    "face on the marks.",
-    "Draw it up a little at a time, going round the parts in order, and set it with the heaviest "
-    "pull at hand. Both legs must come out of it equally long.",
-    "Lead {stub} of each end back through the knot's middle into its own leg and thin it there.",
-    "Close the noose behind the knot, load the shackle between two pins, then measure and see that "
-    "the noose cannot pass the knot.",
-};
+constexpr std::array steps{
+    Step{Action::mark, {}, "Put the marks of both sides on, with the marking tension on the rope."},
+    Step{Action::trim,
+         {},
+         "What is over lies outside the tail-end mark of end b: trim it off there and tape both "
+         "ends. Mark the middle, halfway between the two knot-face marks."},
+    Step{Action::plain,
+         {},
+         "Fold the rope at its middle. Mark the noose's throat on both legs, {noose} from the "
+         "middle."},
+    Step{Action::pass_tail_through_host,
+         {},
+         "Open one leg at its noose mark and pass the other leg through it, up to its own mark, so "
+         "that the noose can be opened and closes when the legs are pulled."},
+    Step{Action::plain,
+         {},
+         "Lay the legs side by side, without turns, as far as the knot-face marks."},
+    Step{Action::tie,
+         {MarkName::knot_face},
+         "Tie the two ends into a two-strand diamond knot, both parts followed round alike, with "
+         "its face on the marks."},
+    Step{Action::draw_up,
+         {},
+         "Draw it up a little at a time, going round the parts in order, and set it with the "
+         "heaviest pull at hand. Both legs must come out of it equally long."},
+    Step{Action::lead_in,
+         {MarkName::knot_far_side},
+         "Lead {stub} of each end back through the knot's middle into its own leg and thin it "
+         "there."},
+    Step{Action::load,
+         {},
+         "Close the noose behind the knot, load the shackle between two pins, then measure and see "
+         "that the noose cannot pass the knot."}};
 
 /// Both legs lie half round the bearing at either end; a straight line there counts already.
 Length round_bearings(const Request& request, Length rope) {

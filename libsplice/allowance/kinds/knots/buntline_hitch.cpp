@@ -10,15 +10,22 @@ enum Field : std::size_t { pin, turns, stub };
 constexpr std::array fields{field::held_pin, field::turns_of("the table's figure, 1"),
                             field::knot_stub};
 
-constexpr std::array<std::string_view, 4> steps{
-    "Pass the end round the pin, {turns} turns, with the load-side mark where the standing part "
-    "meets it.",
-    "Take the end right round the standing part, going away from the pin.",
-    "Make a second turn on the pin's side of the first and bring the end out beneath it, so that "
-    "the tail is trapped against the pin.",
-    "Draw up the two turns, slide them down on the pin and leave {stub}: under load it jams, and "
-    "is not meant to be shaken out.",
-};
+constexpr std::array steps{
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Pass the end round the pin, {turns} turns, with the load-side mark where the standing "
+         "part meets it."},
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Take the end right round the standing part, going away from the pin."},
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Make a second turn on the pin's side of the first and bring the end out beneath it, so "
+         "that the tail is trapped against the pin."},
+    Step{Action::draw_up,
+         {},
+         "Draw up the two turns, slide them down on the pin and leave {stub}: under load it jams, "
+         "and is not meant to be shaken out."}};
 
 Result<Allowance> work_out(const Request& request) {
     return hitch(request, {pin, turns, stub, ValueName::pin_m}, {Span::Form::turns, 2.0}, steps);

@@ -25,21 +25,37 @@ enum Field : std::size_t { spar, turns, stub, stitched };
 constexpr std::array fields{field::spar, field::turns_of("the table's figure, 2", 2.0),
                             field::knot_stub, stitched_field};
 
-constexpr std::array<std::string_view, 4> steps{
-    "Take the end once round the spar from the load-side mark and cross it over the standing part.",
-    "Go on round the same way until {turns} turns lie there, and tuck the end under the crossing.",
-    "Draw both parts up hard in line with the spar, {stub} left beyond.",
-    "Add a half hitch where the load comes and goes: the hitch rolls and works loose on a turning "
-    "spar.",
-};
+constexpr std::array steps{
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Take the end once round the spar from the load-side mark and cross it over the standing "
+         "part."},
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Go on round the same way until {turns} turns lie there, and tuck the end under the "
+         "crossing."},
+    Step{Action::draw_up, {}, "Draw both parts up hard in line with the spar, {stub} left beyond."},
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Add a half hitch where the load comes and goes: the hitch rolls and works loose on a "
+         "turning spar."}};
 
-constexpr std::array<std::string_view, 4> steps_stitched{
-    "Take the end once round the spar from the load-side mark and cross it over the standing part.",
-    "Go on round the same way until {turns} turns lie there, and tuck the end under the crossing.",
-    "Draw both parts up hard, and lay the tail of {stub} along the standing part.",
-    "Stitch the tail to the standing part along its whole length, through both, before any load "
-    "comes on.",
-};
+constexpr std::array steps_stitched{
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Take the end once round the spar from the load-side mark and cross it over the standing "
+         "part."},
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Go on round the same way until {turns} turns lie there, and tuck the end under the "
+         "crossing."},
+    Step{Action::draw_up,
+         {},
+         "Draw both parts up hard, and lay the tail of {stub} along the standing part."},
+    Step{Action::stitch,
+         {MarkName::knot_far_side},
+         "Stitch the tail to the standing part along its whole length, through both, before any "
+         "load comes on."}};
 
 Fault needs_stitching(const Request& request, const Figure& slip) {
     Fault fault{Code::field_missing, "a clove hitch slips in bare HMPE: stitch its tail and say "

@@ -9,15 +9,19 @@ namespace {
 enum Field : std::size_t { spar, stub };
 constexpr std::array fields{field::spar, field::knot_stub};
 
-constexpr std::array<std::string_view, 4> steps{
-    "Take the end over the spar, down behind it and out on the load side, the load-side mark at "
-    "the spar.",
-    "Cross the end in front of the standing part, take it round the spar the other way, and out "
-    "down through the bight so made.",
-    "Finish with one half hitch round the standing part: loaded on one part alone a cow hitch "
-    "creeps.",
-    "Draw up both turns and leave {stub}.",
-};
+constexpr std::array steps{Step{Action::tie,
+                                {MarkName::load_side},
+                                "Take the end over the spar, down behind it and out on the load "
+                                "side, the load-side mark at the spar."},
+                           Step{Action::tie,
+                                {MarkName::load_side},
+                                "Cross the end in front of the standing part, take it round the "
+                                "spar the other way, and out down through the bight so made."},
+                           Step{Action::tie,
+                                {MarkName::load_side},
+                                "Finish with one half hitch round the standing part: loaded on one "
+                                "part alone a cow hitch creeps."},
+                           Step{Action::draw_up, {}, "Draw up both turns and leave {stub}."}};
 
 Result<Allowance> work_out(const Request& request) {
     return hitch(request, {spar, std::nullopt, stub}, {Span::Form::half_hitches, 1.0}, steps);

@@ -9,16 +9,23 @@ namespace {
 enum Field : std::size_t { stub };
 constexpr std::array fields{field::stub};
 
-constexpr std::array<std::string_view, 5> steps{
-    "Lay the two ends side by side, pointing past one another; this sheet counts this line's end, "
-    "and the other line its own.",
-    "With this end take two turns round the other rope and itself, back towards its own standing "
-    "part, and out through both turns.",
-    "Do the same with the other end round this rope, of the same hand, so that the two barrels "
-    "nest.",
-    "Pull the standing parts until the barrels meet: the face mark lies where they touch.",
-    "Leave {stub} on each side and look at it after the first load.",
-};
+constexpr std::array steps{
+    Step{Action::bring_together,
+         {MarkName::knot_face},
+         "Lay the two ends side by side, pointing past one another; this sheet counts this line's "
+         "end, and the other line its own."},
+    Step{Action::tie,
+         {MarkName::knot_face},
+         "With this end take two turns round the other rope and itself, back towards its own "
+         "standing part, and out through both turns."},
+    Step{Action::tie,
+         {MarkName::knot_face},
+         "Do the same with the other end round this rope, of the same hand, so that the two "
+         "barrels nest."},
+    Step{Action::draw_up,
+         {},
+         "Pull the standing parts until the barrels meet: the face mark lies where they touch."},
+    Step{Action::load, {}, "Leave {stub} on each side and look at it after the first load."}};
 
 Result<Allowance> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();

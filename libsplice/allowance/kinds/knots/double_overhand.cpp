@@ -9,24 +9,38 @@ namespace {
 enum Field : std::size_t { set, stub };
 constexpr std::array fields{field::set, field::stub};
 
-constexpr std::array<std::string_view, 4> steps{
-    "Lead the rope through its hole, ball or cleat before anything is tied.",
-    "At the face mark cross the end over the standing part and pass it through the loop twice, the "
-    "same way round.",
-    "Pull the two ends apart slowly and evenly, so that the loop rolls over into two turns that "
-    "lie side by side.",
-    "Work the face on to its mark, {stub} left beyond the knot, and set it with a hard pull.",
-};
+constexpr std::array steps{
+    Step{Action::reeve,
+         {},
+         "Lead the rope through its hole, ball or cleat before anything is tied."},
+    Step{Action::tie,
+         {MarkName::knot_face},
+         "At the face mark cross the end over the standing part and pass it through the loop "
+         "twice, the same way round."},
+    Step{Action::draw_up,
+         {},
+         "Pull the two ends apart slowly and evenly, so that the loop rolls over into two turns "
+         "that lie side by side."},
+    Step{
+        Action::draw_up,
+        {},
+        "Work the face on to its mark, {stub} left beyond the knot, and set it with a hard pull."}};
 
-constexpr std::array<std::string_view, 4> steps_elastic{
-    "Lead the cord through its hole, ball or hook before anything is tied.",
-    "At the face mark, made with the cord slack, pass the end twice through a loop round the "
-    "standing part.",
-    "Stretch the cord on both sides of the knot and draw it up under that stretch: knotted slack, "
-    "it works loose.",
-    "Let go and measure: {stub} beyond the knot with the cord at rest; then stretch it a few times "
-    "and look again.",
-};
+constexpr std::array steps_elastic{
+    Step{
+        Action::reeve, {}, "Lead the cord through its hole, ball or hook before anything is tied."},
+    Step{Action::tie,
+         {MarkName::knot_face},
+         "At the face mark, made with the cord slack, pass the end twice through a loop round the "
+         "standing part."},
+    Step{Action::draw_up,
+         {},
+         "Stretch the cord on both sides of the knot and draw it up under that stretch: knotted "
+         "slack, it works loose."},
+    Step{Action::measure,
+         {},
+         "Let go and measure: {stub} beyond the knot with the cord at rest; then stretch it a few "
+         "times and look again."}};
 
 Result<Allowance> work_out(const Request& request) {
     const bool elastic = request.rope.construction == Construction::shock_cord;

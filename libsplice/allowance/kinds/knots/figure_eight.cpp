@@ -9,14 +9,21 @@ namespace {
 enum Field : std::size_t { set, stub };
 constexpr std::array fields{field::set, field::stub};
 
-constexpr std::array<std::string_view, 4> steps{
-    "Put the rope through its hole, ball or cleat first: the knot does not go back through.",
-    "From the face mark make a loop, take the end round behind the standing part, over, and down "
-    "through the loop: the shape of an eight.",
-    "Draw it up from both sides until the face lies on its mark and {stub} is left beyond the "
-    "knot.",
-    "Load it against what it stops, and see that it can neither slip nor pull in.",
-};
+constexpr std::array steps{
+    Step{Action::reeve,
+         {},
+         "Put the rope through its hole, ball or cleat first: the knot does not go back through."},
+    Step{Action::tie,
+         {MarkName::knot_face},
+         "From the face mark make a loop, take the end round behind the standing part, over, and "
+         "down through the loop: the shape of an eight."},
+    Step{Action::draw_up,
+         {},
+         "Draw it up from both sides until the face lies on its mark and {stub} is left beyond the "
+         "knot."},
+    Step{Action::load,
+         {},
+         "Load it against what it stops, and see that it can neither slip nor pull in."}};
 
 Result<Allowance> work_out(const Request& request) {
     return stopper_knot(request, {set, stub}, 4.0, steps);

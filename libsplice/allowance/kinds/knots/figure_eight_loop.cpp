@@ -9,15 +9,24 @@ namespace {
 enum Field : std::size_t { loop, pin, stub };
 constexpr std::array fields{field::loop, field::pin, field::stub};
 
-constexpr std::array<std::string_view, 5> steps{
-    "At the mark on the knot's standing side tie a loose figure-eight in the single rope.",
-    "Pass the end round its pin or through its fitting, so that the loop is {eye} from its crown "
-    "to the knot.",
-    "Follow the figure-eight back with the end, beside the first part all the way, until it comes "
-    "out beside the standing part.",
-    "Take out every crossing, draw the four parts up one by one, and leave {stub} beyond the knot.",
-    "Load it, then measure the loop: the knot gives rope to it as it sets.",
-};
+constexpr std::array steps{
+    Step{Action::tie,
+         {MarkName::knot_standing},
+         "At the mark on the knot's standing side tie a loose figure-eight in the single rope."},
+    Step{Action::fit_first,
+         {},
+         "Pass the end round its pin or through its fitting, so that the loop is {eye} from its "
+         "crown to the knot."},
+    Step{Action::tie,
+         {MarkName::knot_standing},
+         "Follow the figure-eight back with the end, beside the first part all the way, until it "
+         "comes out beside the standing part."},
+    Step{Action::draw_up,
+         {},
+         "Take out every crossing, draw the four parts up one by one, and leave {stub} beyond the "
+         "knot."},
+    Step{
+        Action::load, {}, "Load it, then measure the loop: the knot gives rope to it as it sets."}};
 
 Result<Allowance> work_out(const Request& request) {
     return loop_knot(request, {loop, pin, stub}, {Span::Form::doubled, 4.0}, steps,

@@ -10,15 +10,24 @@ enum Field : std::size_t { pin, turns, stub };
 constexpr std::array fields{field::held_pin, field::turns_of("the table's figure, 2"),
                             field::knot_stub};
 
-constexpr std::array<std::string_view, 5> steps{
-    "Put the load-side mark at the bow and wrap the end round it, {turns} wraps, working away from "
-    "the standing part.",
-    "Take the end back over the wraps and once round the standing part.",
-    "Lead the end under all the wraps, between them and the bow, and out on the far side.",
-    "Draw the wraps tight one by one, then the end, until the hitch sits hard on the bow with "
-    "{stub} left.",
-    "Load it and measure from the bow: it draws out most at its first load.",
-};
+constexpr std::array steps{
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Put the load-side mark at the bow and wrap the end round it, {turns} wraps, working away "
+         "from the standing part."},
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Take the end back over the wraps and once round the standing part."},
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Lead the end under all the wraps, between them and the bow, and out on the far side."},
+    Step{Action::draw_up,
+         {},
+         "Draw the wraps tight one by one, then the end, until the hitch sits hard on the bow with "
+         "{stub} left."},
+    Step{Action::load,
+         {},
+         "Load it and measure from the bow: it draws out most at its first load."}};
 
 Result<Allowance> work_out(const Request& request) {
     return hitch(request, {pin, turns, stub, ValueName::pin_m}, {Span::Form::tucked, 1.0}, steps);

@@ -9,14 +9,21 @@ namespace {
 enum Field : std::size_t { set, stub };
 constexpr std::array fields{field::set, field::stub};
 
-constexpr std::array<std::string_view, 4> steps{
-    "Lead the rope through its hole, block or cleat before anything is tied.",
-    "At the face mark cross the end over the standing part, take it round behind and out through "
-    "the loop so made.",
-    "Hold the face on its mark and draw the end up until {stub} is left beyond the knot.",
-    "Pull the knot hard against its hole: it is the smallest stopper and jams; if it goes in, tie "
-    "a bigger one or put a ball on.",
-};
+constexpr std::array steps{
+    Step{Action::reeve,
+         {},
+         "Lead the rope through its hole, block or cleat before anything is tied."},
+    Step{Action::tie,
+         {MarkName::knot_face},
+         "At the face mark cross the end over the standing part, take it round behind and out "
+         "through the loop so made."},
+    Step{Action::draw_up,
+         {},
+         "Hold the face on its mark and draw the end up until {stub} is left beyond the knot."},
+    Step{Action::load,
+         {},
+         "Pull the knot hard against its hole: it is the smallest stopper and jams; if it goes in, "
+         "tie a bigger one or put a ball on."}};
 
 Result<Allowance> work_out(const Request& request) {
     return stopper_knot(request, {set, stub}, 3.0, steps);

@@ -9,15 +9,22 @@ namespace {
 enum Field : std::size_t { loop, pin, stub };
 constexpr std::array fields{field::loop, field::pin, field::stub};
 
-constexpr std::array<std::string_view, 4> steps{
-    "Double the rope with its crown at the crown mark, and put the fitting on the bight if it "
-    "cannot be hooked on later.",
-    "Tie an overhand knot in both parts together, the bight through last.",
-    "Slide the knot until the loop is {eye} from its crown to the knot, the parts side by side "
-    "without a crossing.",
-    "Draw up each of the four parts; {stub} is left beside the standing part. It will not come "
-    "undone again after a hard load.",
-};
+constexpr std::array steps{
+    Step{Action::fit_first,
+         {},
+         "Double the rope with its crown at the crown mark, and put the fitting on the bight if it "
+         "cannot be hooked on later."},
+    Step{Action::tie,
+         {MarkName::crown},
+         "Tie an overhand knot in both parts together, the bight through last."},
+    Step{Action::tie,
+         {MarkName::crown},
+         "Slide the knot until the loop is {eye} from its crown to the knot, the parts side by "
+         "side without a crossing."},
+    Step{Action::draw_up,
+         {},
+         "Draw up each of the four parts; {stub} is left beside the standing part. It will not "
+         "come undone again after a hard load."}};
 
 Result<Allowance> work_out(const Request& request) {
     return loop_knot(request, {loop, pin, stub}, {Span::Form::doubled, 3.0}, steps,

@@ -25,15 +25,23 @@ constexpr FieldDeclaration turns_field{
 enum Field : std::size_t { other, turns, stub };
 constexpr std::array fields{other_field, turns_field, field::knot_stub};
 
-constexpr std::array<std::string_view, 5> steps{
-    "Double the other, thicker rope into a bight, or take its eye, and bring this rope up through "
-    "it from behind.",
-    "Take this rope round behind both legs of the bight, {turns} times.",
-    "Tuck it under its own standing part where that enters the bight, not back through the bight.",
-    "Draw up until the load-side mark lies in the bight, with {stub} left; both stubs come out on "
-    "the same side.",
-    "Keep it loaded, or tape the stubs: flogging shakes it out.",
-};
+constexpr std::array steps{
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Double the other, thicker rope into a bight, or take its eye, and bring this rope up "
+         "through it from behind."},
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Take this rope round behind both legs of the bight, {turns} times."},
+    Step{Action::tie,
+         {MarkName::load_side},
+         "Tuck it under its own standing part where that enters the bight, not back through the "
+         "bight."},
+    Step{Action::draw_up,
+         {},
+         "Draw up until the load-side mark lies in the bight, with {stub} left; both stubs come "
+         "out on the same side."},
+    Step{Action::load, {}, "Keep it loaded, or tape the stubs: flogging shakes it out."}};
 
 Result<Allowance> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();

@@ -9,16 +9,21 @@ namespace {
 enum Field : std::size_t { set, stub };
 constexpr std::array fields{field::set, field::stub};
 
-constexpr std::array<std::string_view, 5> steps{
-    "Lead the rope through its hole or block before anything is tied.",
-    "At the face mark make a loop and take the end twice round the standing part, a turn more than "
-    "for a figure-eight.",
-    "Bring the end back and down through the loop.",
-    "Draw up slowly, the turns side by side, with the face on its mark and {stub} left beyond the "
-    "knot.",
-    "Load it: its face draws flat against the hole, and it comes undone more easily than the "
-    "smaller stoppers.",
-};
+constexpr std::array steps{
+    Step{Action::reeve, {}, "Lead the rope through its hole or block before anything is tied."},
+    Step{Action::tie,
+         {MarkName::knot_face},
+         "At the face mark make a loop and take the end twice round the standing part, a turn more "
+         "than for a figure-eight."},
+    Step{Action::tie, {MarkName::knot_face}, "Bring the end back and down through the loop."},
+    Step{Action::draw_up,
+         {},
+         "Draw up slowly, the turns side by side, with the face on its mark and {stub} left beyond "
+         "the knot."},
+    Step{Action::load,
+         {},
+         "Load it: its face draws flat against the hole, and it comes undone more easily than the "
+         "smaller stoppers."}};
 
 Result<Allowance> work_out(const Request& request) {
     return stopper_knot(request, {set, stub}, 6.0, steps);

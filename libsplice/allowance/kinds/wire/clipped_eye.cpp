@@ -24,17 +24,28 @@ constexpr FieldDeclaration turn_back_field{
 enum Field : std::size_t { eye, pin, clips, turn_back };
 constexpr std::array fields{field::eye, field::pin, clips_field, turn_back_field};
 
-constexpr std::array<std::string_view, 6> steps{
-    "Turn the wire back round the thimble until the turn-back mark meets the far throat: "
-    "{turn_back} of dead end lies along the standing part.",
-    "Put the first clip close to the end of the dead end, the bolt's bow on the dead end and the "
-    "saddle on the standing part. Tighten it to the clip maker's torque.",
-    "Put the second clip close to the thimble. Leave it a little slack.",
-    "Space the others evenly between, {spacing} or more from one to the next: {clips} clips in "
-    "all, every saddle on the standing part.",
-    "Take up the slack with a light pull and tighten all of them to the maker's torque.",
-    "Load the eye, then tighten all clips again: wire gets thinner under its first load.",
-};
+constexpr std::array steps{
+    Step{Action::bring_together,
+         {MarkName::turn_back, MarkName::far_throat},
+         "Turn the wire back round the thimble until the turn-back mark meets the far throat: "
+         "{turn_back} of dead end lies along the standing part."},
+    Step{Action::seize,
+         {MarkName::far_throat},
+         "Put the first clip close to the end of the dead end, the bolt's bow on the dead end and "
+         "the saddle on the standing part. Tighten it to the clip maker's torque."},
+    Step{Action::seize,
+         {MarkName::far_throat},
+         "Put the second clip close to the thimble. Leave it a little slack."},
+    Step{Action::seize,
+         {MarkName::far_throat},
+         "Space the others evenly between, {spacing} or more from one to the next: {clips} clips "
+         "in all, every saddle on the standing part."},
+    Step{Action::draw_up,
+         {},
+         "Take up the slack with a light pull and tighten all of them to the maker's torque."},
+    Step{Action::load,
+         {},
+         "Load the eye, then tighten all clips again: wire gets thinner under its first load."}};
 
 struct Clips {
     double count = 0.0;

@@ -19,18 +19,30 @@ constexpr FieldDeclaration turn_back_field{
 enum Field : std::size_t { eye, pin, turn_back };
 constexpr std::array fields{field::eye, field::pin, turn_back_field};
 
-constexpr std::array<std::string_view, 6> steps{
-    "Cut the wire square, without bending or unlaying it, and take off the burr.",
-    "Thread the sleeve on the wire before anything else, then lay the wire round the thimble: "
-    "{rope_round_eye} from throat to throat.",
-    "Push the end back through the sleeve until the turn-back mark lies at the throat: {turn_back} "
-    "is turned back.",
-    "Push the sleeve up to the thimble's point, leaving what the sleeve's sheet says, and check "
-    "that the thimble is held.",
-    "Press the sleeve with the dies of its size, in the order and as often as its sheet says.",
-    "Gauge the pressed sleeve as the sheet says, see that the end still shows, then load the eye "
-    "and measure it.",
-};
+constexpr std::array steps{
+    Step{Action::cut,
+         {},
+         "Cut the wire square, without bending or unlaying it, and take off the burr."},
+    Step{Action::thread, {}, "Thread the sleeve on the wire before anything else."},
+    Step{Action::fit_first,
+         {},
+         "Lay the wire round the thimble: {rope_round_eye} from throat to throat."},
+    Step{Action::bring_together,
+         {MarkName::turn_back, MarkName::far_throat},
+         "Push the end back through the sleeve until the turn-back mark lies at the throat: "
+         "{turn_back} is turned back."},
+    Step{Action::draw_up,
+         {},
+         "Push the sleeve up to the thimble's point, leaving what the sleeve's sheet says, and "
+         "check that the thimble is held."},
+    Step{
+        Action::press,
+        {MarkName::far_throat},
+        "Press the sleeve with the dies of its size, in the order and as often as its sheet says."},
+    Step{Action::load,
+         {},
+         "Gauge the pressed sleeve as the sheet says, see that the end still shows, then load the "
+         "eye and measure it."}};
 
 Result<Allowance> work_out(const Request& request) {
     const auto eye_part = read_eye(request, {eye, pin}, request.rope.diameter);

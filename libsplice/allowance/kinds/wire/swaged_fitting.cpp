@@ -20,16 +20,25 @@ constexpr std::array fields{
     of_sheet("growth", "how much longer shank and wire get in the swage; 0 if the sheet says so",
              0.0)};
 
-constexpr std::array<std::string_view, 5> steps{
-    "Cut the wire square and take off the burr. Mark it {insertion} from the end.",
-    "Push the wire into the shank until the mark lies at the mouth; a mark that stays outside "
-    "means dirt or a burr inside.",
-    "Swage with the dies of the wire's size, in as many passes as the fitting's sheet says, "
-    "turning the shank between passes.",
-    "Gauge the shank as the sheet says. Look for a bend: a bent shank is cut off, not "
-    "straightened.",
-    "Measure to the pin's centre. A rigging screw takes up what the growth came out different.",
-};
+constexpr std::array steps{
+    Step{Action::cut, {}, "Cut the wire square and take off the burr."},
+    Step{Action::mark, {MarkName::shank_mouth}, "Mark it {insertion} from the end."},
+    Step{Action::thread,
+         {},
+         "Push the wire into the shank until the mark lies at the mouth; a mark that stays outside "
+         "means dirt or a burr inside."},
+    Step{Action::press,
+         {MarkName::shank_mouth},
+         "Swage with the dies of the wire's size, in as many passes as the fitting's sheet says, "
+         "turning the shank between passes."},
+    Step{Action::measure,
+         {},
+         "Gauge the shank as the sheet says. Look for a bend: a bent shank is cut off, not "
+         "straightened."},
+    Step{Action::measure,
+         {},
+         "Measure to the pin's centre. A rigging screw takes up what the growth came out "
+         "different."}};
 
 Result<Allowance> work_out(const Request& request) {
     const auto given = [&](std::size_t field) {
