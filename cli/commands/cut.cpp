@@ -2,8 +2,8 @@
 #include "libsplice/base/text.h"
 #include "libsplice/cut/cutter.h"
 #include "libsplice/job/read_job.h"
+#include "libsplice/sheet/formats.h"
 #include "libsplice/sheet/paper/paper.h"
-#include "libsplice/sheet/writer.h"
 
 #include "cli/declared/command.h"
 #include "cli/declared/sheet_options.h"
@@ -142,7 +142,7 @@ Exit write_jobs(const CommandLine& line, const MakeWriter& make_writer) {
 
 Exit run_cut(const CommandLine& line) {
     return write_jobs(line, [](const Answer& answer, Output& output, const Book& book) {
-        return sheet_writer(answer.format, output, book, answer.sheet);
+        return row_of(answer.format).cut(output, book, answer.sheet);
     });
 }
 

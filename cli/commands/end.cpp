@@ -1,5 +1,6 @@
 // splice end: one end worked out by itself.
 #include "libsplice/base/text.h"
+#include "libsplice/sheet/formats.h"
 
 #include "cli/declared/command.h"
 #include "cli/declared/sheet_options.h"
@@ -79,7 +80,7 @@ Exit run_end(const CommandLine& line) {
         say(output.error());
         return Exit::unusable_file;
     }
-    write_end({**kind, *rope, *allowance}, answer->format, *output, *book, answer->sheet);
+    row_of(answer->format).end({**kind, *rope, *allowance}, *output, *book, answer->sheet);
     if (const auto committed = output->commit(); !committed) {
         say(committed.error());
         return Exit::unusable_file;

@@ -1,6 +1,6 @@
 // splice reel: which reel or offcut each piece of the jobs comes from, and what to order.
 #include "libsplice/reel/plan.h"
-#include "libsplice/sheet/reel/reel_sheet.h"
+#include "libsplice/sheet/formats.h"
 
 #include "cli/declared/command.h"
 #include "cli/declared/reel_options.h"
@@ -110,7 +110,7 @@ Exit write_sheet(const ReelSheet& sheet, const Answer& answer) {
         say(output.error());
         return Exit::unusable_file;
     }
-    write_reel_sheet(sheet, answer.format, *output, answer.sheet.units);
+    row_of(answer.format).reel(sheet, *output, answer.sheet.units);
     if (const auto committed = output->commit(); !committed) {
         say(committed.error());
         return Exit::unusable_file;

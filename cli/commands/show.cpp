@@ -1,6 +1,7 @@
 // splice show: one line of a job in full, each row of its ledger worked out.
 #include "libsplice/cut/cutter.h"
 #include "libsplice/job/read_job.h"
+#include "libsplice/sheet/formats.h"
 
 #include "cli/commands/stretch.h"
 #include "cli/declared/command.h"
@@ -46,7 +47,7 @@ Exit run_show(const CommandLine& line) {
         return Exit::unusable_file;
     }
     answer->sheet.working = true;
-    const auto writer = sheet_writer(answer->format, *output, *book, answer->sheet);
+    const auto writer = row_of(answer->format).cut(*output, *book, answer->sheet);
     Cutter cutter(*book, answer->cut);
     FaultSink faults = printing_sink();
     FaultSink ignored(0);

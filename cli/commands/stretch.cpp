@@ -1,6 +1,7 @@
 #include "cli/commands/stretch.h"
 
 #include "libsplice/base/text.h"
+#include "libsplice/sheet/formats.h"
 #include "libsplice/sheet/panel/stretch_answer.h"
 
 #include "cli/declared/sheet_options.h"
@@ -102,7 +103,7 @@ Exit run_show_stretch(const CommandLine& line) {
         say(output.error());
         return Exit::unusable_file;
     }
-    write_stretch(stretch, answer->format, *output, *book, answer->sheet);
+    row_of(answer->format).stretch(stretch, *output, *book, answer->sheet);
     if (const auto committed = output->commit(); !committed) {
         say(committed.error());
         return Exit::unusable_file;

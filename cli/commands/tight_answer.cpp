@@ -119,19 +119,11 @@ void write_json(const TightAnswer& answer, Output& output) {
 } // namespace
 
 void write_answer(const TightAnswer& answer, Format format, Output& output) {
-    switch (format) {
-    case Format::text:
-        write_text(answer, output);
-        break;
-    case Format::csv:
-        write_csv(answer, output);
-        break;
-    case Format::json:
-        write_json(answer, output);
-        break;
-    case Format::html:
-        Expects(false); // refused with the command line
-    }
+    constexpr ByFormat<void(const TightAnswer&, Output&)> writers{write_text, write_csv, write_json,
+                                                                  nullptr};
+    const auto write = writers.at(static_cast<std::size_t>(format));
+    Expects(write != nullptr); // refused with the command line
+    write(answer, output);
 }
 
 } // namespace libsplice::cli

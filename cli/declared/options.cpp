@@ -2,12 +2,13 @@
 
 #include "libsplice/base/text.h"
 #include "libsplice/reel/plan.h"
+#include "libsplice/sheet/formats.h"
 #include "libsplice/sheet/paper/label_sheets.h"
-#include "libsplice/sheet/writer.h"
 
 #include <algorithm>
 #include <array>
 #include <string>
+#include <vector>
 
 namespace libsplice::cli {
 
@@ -20,7 +21,16 @@ constexpr std::string_view of_no_pages = " list tighten learn ";
 
 std::span<const std::string_view> formats_of(std::string_view command) {
     const bool pages = of_no_pages.find(' ' + std::string(command) + ' ') == std::string_view::npos;
-    return pages ? format_names() : format_names().first(format_names().size() - 1);
+    static const std::vector<std::string_view> without_pages = [] {
+        std::vector<std::string_view> names;
+        for (const FormatRow& row : formats()) {
+            if (!row.has_pages) {
+                names.push_back(row.name);
+            }
+        }
+        return names;
+    }();
+    return pages ? format_names() : without_pages;
 }
 
 std::span<const std::string_view> unit_systems(std::string_view /*command*/) {

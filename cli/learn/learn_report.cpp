@@ -144,7 +144,7 @@ void write_pieces(JsonText& json, const LearntPieces& pieces) {
     json.end_object();
 }
 
-void write_json(const LearntFile& file, Output& output) {
+void write_json(const LearntFile& file, UnitSystem /*units*/, Output& output) {
     JsonText json(output);
     json.begin_object();
     json.text("file", file.file);
@@ -170,7 +170,7 @@ void write_json(const LearntFile& file, Output& output) {
     output.write('\n');
 }
 
-void write_csv(const LearntFile& file, Output& output) {
+void write_csv(const LearntFile& file, UnitSystem /*units*/, Output& output) {
     output.write("kind,rope,count,mean_diameters,sd_diameters,limit_diameters,spread_diameters,"
                  "spread_from,tables_diameters,tables_sd_diameters,constant,constant_value,"
                  "outlier_line\n");
@@ -208,16 +208,11 @@ void write_csv(const LearntFile& file, Output& output) {
 } // namespace
 
 void write_learnt(const LearntFile& learnt, Format format, UnitSystem units, Output& output) {
-    switch (format) {
-    case Format::text:
-        return write_text(learnt, units, output);
-    case Format::csv:
-        return write_csv(learnt, output);
-    case Format::json:
-        return write_json(learnt, output);
-    case Format::html:
-        Expects(false); // refused with the command line
-    }
+    constexpr ByFormat<void(const LearntFile&, UnitSystem, Output&)> writers{write_text, write_csv,
+                                                                             write_json, nullptr};
+    const auto write = writers.at(static_cast<std::size_t>(format));
+    Expects(write != nullptr); // refused with the command line
+    write(learnt, units, output);
 }
 
 } // namespace libsplice::cli

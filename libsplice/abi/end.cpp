@@ -2,7 +2,7 @@
 #include "libsplice/abi/end.h"
 
 #include "libsplice/abi/records.h"
-#include "libsplice/sheet/writers.h"
+#include "libsplice/sheet/words/ledger_group.h"
 
 #include <memory>
 
@@ -41,7 +41,7 @@ std::unique_ptr<splice_end> record_of(const Allowance& allowance, const splice_b
     auto end = std::make_unique<splice_end>();
     PartsWriter writer(book, end->texts, end->parts);
     const Names& names = book.book.names();
-    const Filling filling{allowance, names};
+    const TemplateContext filling{allowance, names};
     writer.add_ledger(ledger_of(allowance), "end");
     for (const Mark& mark : allowance.marks) {
         writer.add_mark(End::a, mark.name, mark.from_tail_end);

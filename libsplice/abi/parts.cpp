@@ -1,6 +1,6 @@
 #include "libsplice/abi/parts.h"
 
-#include "libsplice/sheet/panel/ledger_group.h"
+#include "libsplice/sheet/words/ledger_group.h"
 
 namespace libsplice::abi {
 
@@ -41,7 +41,7 @@ void PartsWriter::add_mark(End end, MarkName name, Nanometres from_end) {
     parts_.marks.push_back(record);
 }
 
-const char* PartsWriter::filled(std::string_view text, const Filling* filling) {
+const char* PartsWriter::filled(std::string_view text, const TemplateContext* filling) {
     if (filling == nullptr) {
         return texts_.keep(text);
     }
@@ -51,7 +51,7 @@ const char* PartsWriter::filled(std::string_view text, const Filling* filling) {
 }
 
 void PartsWriter::add_caution(const Caution& caution, std::optional<End> end,
-                              const Filling* filling) {
+                              const TemplateContext* filling) {
     splice_caution record{};
     record.end = number_of(end);
     record.text = filled(caution.text, filling);
@@ -59,7 +59,7 @@ void PartsWriter::add_caution(const Caution& caution, std::optional<End> end,
     parts_.cautions.push_back(record);
 }
 
-void PartsWriter::add_steps(End end, const Filling& filling) {
+void PartsWriter::add_steps(End end, const TemplateContext& filling) {
     for (const Step& step : filling.allowance.steps) {
         splice_step record{};
         record.end = number_of(end);

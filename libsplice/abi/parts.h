@@ -3,7 +3,7 @@
 
 #include "libsplice/abi/book.h"
 #include "libsplice/cut/piece.h"
-#include "libsplice/sheet/panel/fill_text.h"
+#include "libsplice/sheet/words/fill_text.h"
 
 #include <optional>
 #include <span>
@@ -34,11 +34,11 @@ class PartsWriter {
     void add_ledger(std::span<const LedgerRow> ledger, std::string_view whole);
     void add_mark(End end, MarkName name, Nanometres from_end);
     /// `filling` is null where the text holds no figures.
-    void add_caution(const Caution& caution, std::optional<End> end, const Filling* filling);
-    void add_steps(End end, const Filling& filling);
+    void add_caution(const Caution& caution, std::optional<End> end, const TemplateContext* filling);
+    void add_steps(End end, const TemplateContext& filling);
 
   private:
-    [[nodiscard]] const char* filled(std::string_view text, const Filling* filling);
+    [[nodiscard]] const char* filled(std::string_view text, const TemplateContext* filling);
 
     const Names& names_;
     const BookRecords& book_;

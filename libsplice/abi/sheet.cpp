@@ -1,6 +1,6 @@
 #include "libsplice/abi/sheet.h"
 
-#include "libsplice/sheet/panel/piece_text.h"
+#include "libsplice/sheet/words/piece_text.h"
 
 namespace libsplice::abi {
 
@@ -160,7 +160,7 @@ void Sheet::keep_parts(const Piece& piece, PartsWriter& writer) {
     }
     for (const auto& [caution, end] : piece.cautions) {
         if (end) {
-            const Filling filling = filling_of(piece, *end, UnitSystem::metric);
+            const TemplateContext filling = filling_of(piece, *end, UnitSystem::metric);
             writer.add_caution(caution, end, &filling);
         } else {
             writer.add_caution(caution, end, nullptr);

@@ -6,16 +6,25 @@
 #include "libsplice/cut/piece.h"
 #include "libsplice/units/show.h"
 
-#include <memory>
+#include <array>
+#include <cstddef>
+#include <cstdint>
 #include <optional>
+#include <span>
 #include <string_view>
 
 namespace libsplice {
 
+/// How an answer is written; each is a row of the table in `formats.h`.
 enum class Format : std::uint8_t { text, csv, json, html };
+inline constexpr std::size_t format_count = static_cast<std::size_t>(Format::html) + 1;
 /// The formats' names, in order of `Format`.
 [[nodiscard]] std::span<const std::string_view> format_names();
 [[nodiscard]] std::optional<Format> read_format(std::string_view name);
+
+/// What writes an answer of a few figures, by `Format`; null: the answer has no such form.
+template <class Write>
+using ByFormat = std::array<Write*, format_count>;
 
 /// How a sheet is written.
 struct SheetOptions {
@@ -39,17 +48,11 @@ class SheetWriter {
     virtual void end(const Counts& counts) = 0;
 };
 
-/// A writer of the format; output and book must outlive it.
-[[nodiscard]] std::unique_ptr<SheetWriter>
-sheet_writer(Format format, Output& output, const Book& book, const SheetOptions& options);
-
 /// One end worked out by itself, for `splice end`.
 struct EndSheet {
     const Kind& kind;
     const Rope& rope;
     const Allowance& allowance;
 };
-void write_end(const EndSheet& sheet, Format format, Output& output, const Book& book,
-               const SheetOptions& options);
 
 } // namespace libsplice

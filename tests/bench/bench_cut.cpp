@@ -1,6 +1,6 @@
 // How many lines a second: a job in memory, cut, and written as a CSV sheet.
 #include "libsplice/job/read_job.h"
-#include "libsplice/sheet/writer.h"
+#include "libsplice/sheet/formats.h"
 
 #include "tables.h"
 
@@ -27,7 +27,7 @@ bool cut_job(const Book& book, const std::string& csv, std::string& sheet) {
     FaultSink faults;
     Cutter cutter(book, {});
     Output output = Output::to_string(sheet);
-    const auto writer = sheet_writer(Format::csv, output, book, {});
+    const auto writer = row_of(Format::csv).cut(output, book, {});
     Input input = Input::of_text(csv, "job.csv");
     writer->begin();
     const auto read = read_csv_job(input, book.field_names(), faults, [&](const JobRow& row) {

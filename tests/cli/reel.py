@@ -162,8 +162,8 @@ class Answers(Reel):
     def test_the_shape_of_the_answer(self):
         plan = self.plan(self.job(("a", "4 m", 2)), self.stock("r,ROPE,10 m,1,reel,1 m,L,,2"))
         self.assertEqual(
-            {key: plan[key] for key in ("minimise", "bound", "value", "gap", "proved", "order", "unplaced")},
-            {"minimise": "cost", "bound": 20, "value": 20, "gap": 0, "proved": True, "order": [], "unplaced": []},
+            {key: plan[key] for key in ("minimised", "bound", "value", "gap", "proved", "order", "unplaced")},
+            {"minimised": "cost", "bound": 20, "value": 20, "gap": 0, "proved": True, "order": [], "unplaced": []},
         )
         [cut] = plan["cuts"]
         length = cut["pieces"][0]["cut_m"]
@@ -228,7 +228,7 @@ class Ends(Reel):
         job = self.job(("long", "40 m", 1), ("fits", "4 m", 1), ("lot", "3 m", 1, "Z"))
         stock = self.stock("r,ROPE,10 m,2,reel,1 m,A,,2", "s,ROPE,20 m,1,reel,1 m,B,,2")
         plan = self.plan(job, stock, status=1)
-        faults = {one["name"]: one["fault"] for one in plan["unplaced"]}
+        faults = {one["name"]: one["error"] for one in plan["unplaced"]}
         self.assertEqual({name: fault["code"] for name, fault in faults.items()}, {"long": 501, "lot": 504})
         self.assertIn("20 m", faults["long"]["text"])
         self.assertEqual([p["name"] for cut in plan["cuts"] for p in cut["pieces"]], ["fits"])
@@ -236,7 +236,7 @@ class Ends(Reel):
     def test_a_refused_line_is_not_placed(self):
         job = self.job(("a", "4 m", 2), ("b", "4", 1))
         plan = self.plan(job, self.stock("r,ROPE,10 m,1,reel,1 m,,,2"), status=1)
-        self.assertEqual([(one["name"], one["fault"]["code"]) for one in plan["unplaced"]], [("b", 112)])
+        self.assertEqual([(one["name"], one["error"]["code"]) for one in plan["unplaced"]], [("b", 112)])
 
 
 class Commit(Reel):

@@ -55,10 +55,10 @@ def rows_of(piece):
 
 def differences(piece, answer):
     """One sentence for each thing that the two say differently."""
-    fault = piece["fault"] and piece["fault"]["code"]
+    fault = piece["error"] and piece["error"]["code"]
     if fault or "refused" in answer:
         if not fault or "refused" not in answer:
-            text = piece["fault"] and piece["fault"]["text"]
+            text = piece["error"] and piece["error"]["text"]
             yield f"fault: program {fault} ({text}), fold {answer.get('refused')}"
         return
     theirs = rows_of(piece)

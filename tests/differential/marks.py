@@ -134,7 +134,7 @@ def main():
         pieces = told(splice, tables, "cut", str(job))["pieces"]
     bad, cut = 0, dict.fromkeys((kind["name"] for kind in kinds), 0)
     for row, piece in zip(rows, pieces, strict=True):
-        if piece["fault"]:
+        if piece["error"]:
             continue
         cut[row["name"]] += 1
         broken = list(broken_laws(piece))

@@ -87,7 +87,7 @@ def check_cut():
     expect("cut", pendant["cut_m"], 2.54)
     expect("sum", round(sum(row["length_m"] for row in pendant["ledger"]) * 1e9), 2_540_000_000)
     expect("a row of its own", pendant["ledger"][1]["item"], "free end for the tucks")
-    expect("refusal", (short["cut_m"], short["fault"]["code"]), (None, 307))
+    expect("refusal", (short["cut_m"], short["error"]["code"]), (None, 307))
     expect("plug-ins", cut["plug_ins"], [{"name": "tucked-wire", "version": "1.0"}])
     sheet = run("cut", "-", *WIRE, "--ledger", status=1, text=JOB).stdout
     expect("sheet", sheet.count("free end for the tucks") >= 2, True)
@@ -99,7 +99,7 @@ def check_cut():
 def check_faults():
     job = "name,rope,length,end_a,end_a.does\ngood,3-strand manila 6 mm,2 m,unruly-end,0\nbad,3-strand manila 6 mm,2 m,unruly-end,1\n"
     pieces = answer("cut", "-", *UNRULY, status=1, text=job)["pieces"]
-    expect("row faults", [piece["fault"] and piece["fault"]["code"] for piece in pieces], [None, 613])
+    expect("row faults", [piece["error"] and piece["error"]["code"] for piece in pieces], [None, 613])
     with tempfile.TemporaryDirectory() as folder:
         text = Path(folder) / "text.so"
         text.write_text("no library\n")

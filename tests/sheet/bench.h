@@ -1,7 +1,7 @@
 // A piece made up by hand, with round figures, for the sheets to print.
 #pragma once
 
-#include "libsplice/sheet/writer.h"
+#include "libsplice/sheet/formats.h"
 
 #include <gtest/gtest.h>
 
@@ -92,7 +92,7 @@ class Bench {
     std::string sheet(Format format, const SheetOptions& options = {}) {
         std::string text;
         Output output = Output::to_string(text);
-        const auto writer = sheet_writer(format, output, book, options);
+        const auto writer = row_of(format).cut(output, book, options);
         writer->begin();
         writer->piece(piece);
         writer->piece(piece);
@@ -104,7 +104,7 @@ class Bench {
     std::string end_sheet(Format format, const SheetOptions& options = {}) const {
         std::string text;
         Output output = Output::to_string(text);
-        write_end({kind, rope, eye}, format, output, book, options);
+        row_of(format).end({kind, rope, eye}, output, book, options);
         output.flush();
         return text;
     }

@@ -57,7 +57,7 @@ TEST(CsvSheet, WritesTheColumnsThatWerePromised) {
     bench.piece.cautions.clear();
     const std::string text = bench.sheet(Format::csv);
     EXPECT_EQ(line(text, 0), "name,boat,quantity,rope,finished_m,cut_m,end_a,end_b,"
-                             "retained_strength,cautions,fault_code,fault");
+                             "retained_strength,cautions,error_code,error");
     EXPECT_EQ(line(text, 1),
               "trapeze line,No 1,2,12-strand HMPE 5 mm,2,2.765,hand-eye,hand-eye,0.9,,,");
     EXPECT_EQ(line(text, 2), line(text, 1));

@@ -36,7 +36,7 @@ const Keys piece_keys{"name",
                       "check",
                       "retained_strength",
                       "cautions",
-                      "fault",
+                      "error",
                       "steps",
                       "between_marks_m",
                       "marking_tension_n",
@@ -146,12 +146,12 @@ TEST(JsonSheet, ARefusedLineKeepsItsPlace) {
     EXPECT_TRUE(piece["check"].is_null());
     EXPECT_EQ(piece["ledger"], Json::array());
     EXPECT_EQ(piece["marks"], Json::array());
-    EXPECT_EQ(piece["fault"], (Json{{"code", 401},
+    EXPECT_EQ(piece["error"], (Json{{"code", 401},
                                     {"text", "the buries meet"},
                                     {"at", "job.csv:7:3"},
                                     {"field", "length"}}));
     bench.fault.rule = "a rule";
-    EXPECT_EQ(Json::parse(bench.sheet(Format::json))["pieces"][0]["fault"]["rule"], "a rule");
+    EXPECT_EQ(Json::parse(bench.sheet(Format::json))["pieces"][0]["error"]["rule"], "a rule");
 }
 
 TEST(JsonSheet, ASlackOrRelaxedLineHasNoMarkingTension) {
@@ -165,7 +165,7 @@ TEST(JsonSheet, ASheetWithoutPiecesIsWhole) {
     const Bench bench;
     std::string text;
     Output output = Output::to_string(text);
-    const auto writer = sheet_writer(Format::json, output, bench.book, {});
+    const auto writer = row_of(Format::json).cut(output, bench.book, {});
     writer->begin();
     writer->end({});
     output.flush();

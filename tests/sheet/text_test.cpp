@@ -1,6 +1,6 @@
 // The sheet that is read at the bench: what stands on it, in what order, and how wide it is.
 #include "libsplice/base/text.h"
-#include "libsplice/sheet/panel/fill_text.h"
+#include "libsplice/sheet/words/fill_text.h"
 
 #include "bench.h"
 

@@ -1,7 +1,7 @@
 // A cut sheet as CSV: one row a line, written from buffers that are used again.
 #include "libsplice/sheet/csv/csv_cells.h"
-#include "libsplice/sheet/panel/piece_text.h"
-#include "libsplice/sheet/writers.h"
+#include "libsplice/sheet/csv/csv_format.h"
+#include "libsplice/sheet/words/piece_text.h"
 
 namespace libsplice {
 
@@ -17,7 +17,7 @@ class CsvSheet : public SheetWriter {
         row_ += length_suffix(units_);
         row_ += ",cut";
         row_ += length_suffix(units_);
-        row_ += ",end_a,end_b,retained_strength,cautions,fault_code,fault\n";
+        row_ += ",end_a,end_b,retained_strength,cautions,error_code,error\n";
         output_.write(row_);
     }
 
@@ -74,7 +74,7 @@ class CsvSheet : public SheetWriter {
     }
 
     Output& output_;
-    Citing citing_;
+    CitationLog citing_;
     UnitSystem units_;
     std::string row_;
     std::string cautions_;

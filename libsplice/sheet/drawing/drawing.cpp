@@ -6,7 +6,7 @@
 #include "libsplice/sheet/drawing/span_look.h"
 #include "libsplice/sheet/drawing/stacking.h"
 #include "libsplice/sheet/html/html_text.h"
-#include "libsplice/sheet/panel/words.h"
+#include "libsplice/sheet/words/words.h"
 
 #include <algorithm>
 #include <cmath>

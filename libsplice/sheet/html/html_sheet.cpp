@@ -1,16 +1,16 @@
 // A cut sheet for the browser and the printer: a summary, then a panel a piece with its drawing.
 #include "libsplice/sheet/drawing/bearing_sketch.h"
 #include "libsplice/sheet/drawing/drawing.h"
+#include "libsplice/sheet/html/html_format.h"
 #include "libsplice/sheet/html/html_page.h"
 #include "libsplice/sheet/html/html_style.h"
 #include "libsplice/sheet/html/html_text.h"
 #include "libsplice/sheet/html/page_fit.h"
-#include "libsplice/sheet/html/piece_panel.h"
 #include "libsplice/sheet/panel/panel_end.h"
 #include "libsplice/sheet/panel/panel_heading.h"
+#include "libsplice/sheet/panel/panel_person.h"
+#include "libsplice/sheet/panel/panel_piece.h"
 #include "libsplice/sheet/panel/panel_stretch.h"
-#include "libsplice/sheet/panel/person_rules.h"
-#include "libsplice/sheet/writers.h"
 
 namespace libsplice {
 
@@ -131,7 +131,7 @@ class HtmlSheet : public SheetWriter {
 
     Output& output_;
     const Book& book_;
-    Citing citing_;
+    CitationLog citing_;
     SheetOptions options_;
     std::size_t lines_ = 0;
     std::string summary_;

@@ -1,13 +1,13 @@
 #include "libsplice/sheet/json/json_parts.h"
 
-#include "libsplice/sheet/panel/ledger_group.h"
 #include "libsplice/sheet/panel/panel_marks.h"
-#include "libsplice/sheet/panel/words.h"
+#include "libsplice/sheet/words/ledger_group.h"
+#include "libsplice/sheet/words/words.h"
 
 namespace libsplice {
 
 void write_ledger(JsonText& json, std::span<const LedgerRow> ledger, std::string_view whole,
-                  Citing& citing) {
+                  CitationLog& citing) {
     json.begin_array();
     for (std::size_t i = 0; i < ledger.size(); ++i) {
         const auto& [row, end] = ledger[i];
@@ -40,7 +40,7 @@ void write_marks(JsonText& json, std::span<const PieceMark> marks, const Names& 
 }
 
 void write_steps(JsonText& json, std::optional<End> end, std::span<const PieceMark> marks,
-                 const Filling& filling) {
+                 const TemplateContext& filling) {
     std::string text;
     for (const Step& step : filling.allowance.steps) {
         json.begin_object();
@@ -63,7 +63,7 @@ void write_steps(JsonText& json, std::optional<End> end, std::span<const PieceMa
     }
 }
 
-void write_fault(JsonText& json, const Fault& fault) {
+void write_error(JsonText& json, const Fault& fault) {
     json.begin_object();
     json.key("code");
     json.whole(static_cast<long long>(fault.code));
@@ -88,7 +88,7 @@ void write_plug_ins(JsonText& json, const Book& book) {
     json.end_array();
 }
 
-void write_sources(JsonText& json, const Citing& citing) {
+void write_sources(JsonText& json, const CitationLog& citing) {
     json.begin_array();
     for (const Source* source : citing.used()) {
         json.begin_object();

@@ -2,14 +2,14 @@
 #pragma once
 
 #include "libsplice/sheet/json/json_text.h"
-#include "libsplice/sheet/panel/citation_log.h"
-#include "libsplice/sheet/panel/fill_text.h"
+#include "libsplice/sheet/words/citation_log.h"
+#include "libsplice/sheet/words/fill_text.h"
 
 namespace libsplice {
 
 /// The rows as an array; `whole` names what a row without an end belongs to, as in group_of().
 void write_ledger(JsonText& json, std::span<const LedgerRow> ledger, std::string_view whole,
-                  Citing& citing);
+                  CitationLog& citing);
 
 /// Marks as the elements of an array that is open. `end` is left out where there is only one.
 void write_marks(JsonText& json, std::span<const PieceMark> marks, const Names& names,
@@ -18,15 +18,15 @@ void write_marks(JsonText& json, std::span<const PieceMark> marks, const Names& 
 /// The steps of one end as the elements of an array that is open: action, numbers of the marks that
 /// it names and the text, filled in. `end` is null where there is only one.
 void write_steps(JsonText& json, std::optional<End> end, std::span<const PieceMark> marks,
-                 const Filling& filling);
+                 const TemplateContext& filling);
 
 /// A fault as an object: code, text, place, field and, where there is one, the rule.
-void write_fault(JsonText& json, const Fault& fault);
+void write_error(JsonText& json, const Fault& fault);
 
 /// The key `plug_ins`: name and version of each that the book was opened with.
 void write_plug_ins(JsonText& json, const Book& book);
 
 /// The documents used so far, as an array of key and title.
-void write_sources(JsonText& json, const Citing& citing);
+void write_sources(JsonText& json, const CitationLog& citing);
 
 } // namespace libsplice

@@ -1,17 +1,19 @@
 // A cut sheet as JSON, piece by piece.
 #include "libsplice/base/version.h"
+#include "libsplice/sheet/json/json_format.h"
+#include "libsplice/sheet/json/json_line.h"
 #include "libsplice/sheet/json/json_parts.h"
 #include "libsplice/sheet/json/json_stretch.h"
 #include "libsplice/sheet/panel/panel_marks.h"
-#include "libsplice/sheet/panel/person_rules.h"
-#include "libsplice/sheet/panel/piece_text.h"
-#include "libsplice/sheet/panel/route_facts.h"
-#include "libsplice/sheet/panel/words.h"
-#include "libsplice/sheet/writers.h"
+#include "libsplice/sheet/words/piece_text.h"
+#include "libsplice/sheet/words/words.h"
 
 namespace libsplice {
 
 namespace {
+
+/// Grows when a key changes its meaning or goes.
+constexpr long long schema_of_cut_sheet = 1;
 
 class JsonSheet : public SheetWriter {
   public:
@@ -36,13 +38,15 @@ class JsonSheet : public SheetWriter {
     Output& output_;
     JsonText json_;
     const Book& book_;
-    Citing citing_;
+    CitationLog citing_;
     std::string text_;
     bool working_;
 };
 
 void JsonSheet::begin() {
     json_.begin_object();
+    json_.key("schema");
+    json_.whole(schema_of_cut_sheet);
     json_.text("version", version());
     json_.text("tables", book_.catalogue().version());
     write_plug_ins(json_, book_);
@@ -60,9 +64,9 @@ void JsonSheet::piece(const Piece& piece) {
     write_check(piece);
     write_strength(piece);
     write_cautions(piece);
-    json_.key("fault");
+    json_.key("error");
     if (piece.fault != nullptr) {
-        write_fault(json_, *piece.fault);
+        write_error(json_, *piece.fault);
     } else {
         json_.null();
     }
@@ -70,6 +74,11 @@ void JsonSheet::piece(const Piece& piece) {
     write_plan(piece);
     write_job_texts(piece);
     json_.number("design_factor", piece.design_factor);
+    json_.number("load_n", piece.plan != nullptr && piece.plan->load
+                               ? std::optional(piece.plan->load->si())
+                               : std::nullopt);
+    json_.key("carries_person");
+    piece.plan != nullptr ? json_.boolean(piece.plan->person) : json_.null();
     write_person_rules(json_, piece, citing_);
     write_sleeve(piece);
     write_route(json_, piece);

@@ -22,7 +22,7 @@ void write_elastic(JsonText& json, const Elastic& elastic) {
 
 } // namespace
 
-void write_stretch(JsonText& json, const Piece& piece, Citing& citing) {
+void write_stretch(JsonText& json, const Piece& piece, CitationLog& citing) {
     const auto stretch = piece.plan != nullptr ? stretch_at_load(piece) : std::nullopt;
     std::optional<Nanometres> longer;
     if (stretch && *stretch) {

@@ -3,8 +3,8 @@
 #include "libsplice/sheet/panel/panel_facts.h"
 #include "libsplice/sheet/panel/panel_heading.h"
 #include "libsplice/sheet/panel/panel_marks.h"
-#include "libsplice/sheet/panel/piece_text.h"
-#include "libsplice/sheet/panel/words.h"
+#include "libsplice/sheet/words/piece_text.h"
+#include "libsplice/sheet/words/words.h"
 
 namespace libsplice {
 
@@ -18,7 +18,8 @@ std::string bearing_point_of(End end) {
 
 } // namespace
 
-void write_end_of_piece(Page& page, const Piece& piece, End end, UnitSystem units, Citing& citing) {
+void write_end_of_piece(Page& page, const Piece& piece, End end, UnitSystem units,
+                        CitationLog& citing) {
     const bool first = end == piece.plan->first_end;
     if (!piece.plan->counts(end)) {
         page.end_heading("END " + std::string(end == End::a ? "A" : "B") +
@@ -38,7 +39,7 @@ void write_end_of_piece(Page& page, const Piece& piece, End end, UnitSystem unit
     } else {
         write_last_marks(page, piece, units);
     }
-    const Filling filling = filling_of(piece, end, units);
+    const TemplateContext filling = filling_of(piece, end, units);
     write_steps(page, filling);
     write_bury(page, filling.allowance, units);
     write_measuring(page, filling.allowance);

@@ -1,7 +1,7 @@
 #include "libsplice/sheet/panel/panel_facts.h"
 
 #include "libsplice/base/version.h"
-#include "libsplice/sheet/panel/words.h"
+#include "libsplice/sheet/words/words.h"
 
 #include <array>
 
@@ -30,13 +30,13 @@ std::string show_share(double share) {
     return show_number(share * 100.0, 2) + " %";
 }
 
-std::string show_retained(const Retained& retained, Citing& citing) {
+std::string show_retained(const Retained& retained, CitationLog& citing) {
     return show_share(retained.share) + " of the rope's strength (" +
            std::string(citing.text(retained.source)) + ")";
 }
 
 void write_ledger(Page& page, std::span<const LedgerRow> ledger, std::string_view sum_name,
-                  UnitSystem units, Citing& citing) {
+                  UnitSystem units, CitationLog& citing) {
     page.head(ledger_columns, std::array<std::string, 5>{"item", "end", "length", "sd", "group"});
     Nanometres sum = 0;
     for (const auto& [row, end] : ledger) {
@@ -79,7 +79,7 @@ void write_measuring(Page& page, const Allowance& allowance) {
     }
 }
 
-void write_steps(Page& page, const Filling& filling) {
+void write_steps(Page& page, const TemplateContext& filling) {
     std::size_t number = 0;
     for (const Step& step : filling.allowance.steps) {
         std::string text;
@@ -94,7 +94,7 @@ void write_care(Page& page) {
     }
 }
 
-void write_origin(Page& page, const Book& book, const Citing& citing) {
+void write_origin(Page& page, const Book& book, const CitationLog& citing) {
     page.fact("Made by",
               "libsplice " + std::string(version()) + ", tables " + book.catalogue().version());
     for (const PlugIn& plug_in : book.plug_ins()) {

@@ -2,9 +2,9 @@
 #pragma once
 
 #include "libsplice/cut/piece.h"
-#include "libsplice/sheet/panel/citation_log.h"
-#include "libsplice/sheet/panel/fill_text.h"
 #include "libsplice/sheet/panel/page.h"
+#include "libsplice/sheet/words/citation_log.h"
+#include "libsplice/sheet/words/fill_text.h"
 #include "libsplice/units/show.h"
 
 #include <string>
@@ -17,11 +17,11 @@ namespace libsplice {
 [[nodiscard]] std::string show_share(double share);
 
 /// `90 % of the rope's strength (source)`.
-[[nodiscard]] std::string show_retained(const Retained& retained, Citing& citing);
+[[nodiscard]] std::string show_retained(const Retained& retained, CitationLog& citing);
 
 /// The ledger as a table, each row's source below it, and the sum last.
 void write_ledger(Page& page, std::span<const LedgerRow> ledger, std::string_view sum_name,
-                  UnitSystem units, Citing& citing);
+                  UnitSystem units, CitationLog& citing);
 
 /// What a bury is, beside the smallest that is published, and how thick the rope is over it.
 /// Nothing is written for an end without a bury.
@@ -32,10 +32,10 @@ void write_bury(Page& page, const Allowance& allowance, UnitSystem units);
 void write_measuring(Page& page, const Allowance& allowance);
 
 /// The end's steps, numbered.
-void write_steps(Page& page, const Filling& filling);
+void write_steps(Page& page, const TemplateContext& filling);
 
 /// What every sheet says, whatever is on it; then the versions and the documents used.
 void write_care(Page& page);
-void write_origin(Page& page, const Book& book, const Citing& citing);
+void write_origin(Page& page, const Book& book, const CitationLog& citing);
 
 } // namespace libsplice

@@ -1,8 +1,8 @@
 #include "libsplice/sheet/panel/panel_heading.h"
 
 #include "libsplice/sheet/panel/panel_facts.h"
-#include "libsplice/sheet/panel/route_facts.h"
-#include "libsplice/sheet/panel/words.h"
+#include "libsplice/sheet/panel/panel_route.h"
+#include "libsplice/sheet/words/words.h"
 
 namespace libsplice {
 

@@ -2,7 +2,7 @@
 
 #include "libsplice/cut/layout.h"
 #include "libsplice/sheet/panel/panel_facts.h"
-#include "libsplice/sheet/panel/words.h"
+#include "libsplice/sheet/words/words.h"
 
 #include <algorithm>
 #include <array>

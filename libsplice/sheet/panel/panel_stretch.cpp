@@ -58,7 +58,7 @@ std::string show_tension(const Tension& tension, UnitSystem units) {
     return "the reference tension";
 }
 
-void write_stretch_facts(Page& page, const Piece& piece, UnitSystem units, Citing& citing) {
+void write_stretch_facts(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing) {
     if (piece.elastic) {
         write_elastic(page, piece, units);
     }
@@ -77,7 +77,7 @@ void write_stretch_facts(Page& page, const Piece& piece, UnitSystem units, Citin
     }
 }
 
-void write_lengths_at_pulls(Page& page, const Piece& piece, UnitSystem units, Citing& citing) {
+void write_lengths_at_pulls(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing) {
     const auto lengths = lengths_at_pulls(piece);
     if (lengths.empty()) {
         return;
@@ -99,7 +99,7 @@ void write_lengths_at_pulls(Page& page, const Piece& piece, UnitSystem units, Ci
                    4);
 }
 
-std::string show_printed_stretch(const std::optional<RopeStretch>& stretch, Citing& citing) {
+std::string show_printed_stretch(const std::optional<RopeStretch>& stretch, CitationLog& citing) {
     if (!stretch) {
         return {};
     }

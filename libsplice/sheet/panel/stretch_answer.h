@@ -1,8 +1,11 @@
-// How much a rope stretches and which size of another stretches no more, as text, CSV and JSON.
+// How much a rope stretches, and which size of another stretches no more.
 #pragma once
 
 #include "libsplice/cut/equal_stretch.h"
-#include "libsplice/sheet/writer.h"
+#include "libsplice/sheet/panel/page.h"
+#include "libsplice/units/show.h"
+
+#include <optional>
 
 namespace libsplice {
 
@@ -13,7 +16,9 @@ struct StretchAnswer {
     RopeUnderLoad known;
     std::optional<EqualStretch> equal;
 };
-void write_stretch(const StretchAnswer& answer, Format format, Output& output, const Book& book,
-                   const SheetOptions& options);
+
+/// The answer for people, with what every sheet says and its sources.
+void write_stretch_answer(Page& page, const StretchAnswer& answer, const Book& book,
+                          UnitSystem units);
 
 } // namespace libsplice

@@ -1,10 +1,10 @@
 #include "libsplice/sheet/panel/working.h"
 
 #include "libsplice/cut/spread.h"
-#include "libsplice/sheet/panel/ledger_group.h"
 #include "libsplice/sheet/panel/panel_facts.h"
-#include "libsplice/sheet/panel/route_facts.h"
-#include "libsplice/sheet/panel/words.h"
+#include "libsplice/sheet/panel/panel_route.h"
+#include "libsplice/sheet/words/ledger_group.h"
+#include "libsplice/sheet/words/words.h"
 
 #include <array>
 #include <cmath>
@@ -249,7 +249,7 @@ std::string working_of(const Piece& piece, std::size_t at, UnitSystem units) {
     return as_formula(terms).value_or(in_words(terms));
 }
 
-void write_working(Page& page, const Piece& piece, UnitSystem units, Citing& citing) {
+void write_working(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing) {
     constexpr std::array columns{PageColumn{34}, PageColumn{4}, PageColumn{18, true},
                                  PageColumn{18, true}};
     page.head(columns, std::array<std::string, 4>{"item", "end", "length", "sum"});

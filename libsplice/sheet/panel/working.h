@@ -3,8 +3,8 @@
 #pragma once
 
 #include "libsplice/cut/piece.h"
-#include "libsplice/sheet/panel/citation_log.h"
 #include "libsplice/sheet/panel/page.h"
+#include "libsplice/sheet/words/citation_log.h"
 #include "libsplice/units/show.h"
 
 #include <string>
@@ -16,6 +16,6 @@ namespace libsplice {
 
 /// The whole ledger, row by row: length, working, spread and its origin, source, and the running
 /// sum.
-void write_working(Page& page, const Piece& piece, UnitSystem units, Citing& citing);
+void write_working(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing);
 
 } // namespace libsplice

@@ -1,7 +1,5 @@
-// The formats of a plan of reels, and the words that they share.
+// The words that every sheet of a plan of reels shares.
 #include "libsplice/sheet/reel/reel_sheet.h"
-
-#include <gsl/assert>
 
 #include <array>
 
@@ -25,20 +23,6 @@ double gap_of(const ReelPlan& plan) {
 
 double to_money(Money money) {
     return static_cast<double>(money) / static_cast<double>(money_unit);
-}
-
-void write_reel_sheet(const ReelSheet& sheet, Format format, Output& output, UnitSystem units) {
-    switch (format) {
-    case Format::text:
-        return write_reel_page(sheet, output, units);
-    case Format::csv:
-        return write_reel_csv(sheet, output, units);
-    case Format::json:
-        return write_reel_json(sheet, output);
-    case Format::html:
-        return write_reel_html(sheet, output, units);
-    }
-    Expects(false);
 }
 
 } // namespace libsplice

@@ -1,9 +1,8 @@
 // A plan of reels, for the bench and for whoever orders the rope.
 #pragma once
 
-#include "libsplice/base/output.h"
 #include "libsplice/reel/plan.h"
-#include "libsplice/sheet/writer.h"
+#include "libsplice/units/quantity.h"
 
 #include <cstdint>
 #include <span>
@@ -28,15 +27,6 @@ struct ReelSheet {
     bool stopped = false; ///< before the search had ended
     bool priced = true;   ///< a price is known for all rope; else a metre without one counts as 1
 };
-
-/// Writes the sheet. Lengths of JSON are in metres whatever the units.
-void write_reel_sheet(const ReelSheet& sheet, Format format, Output& output, UnitSystem units);
-
-// The formats.
-void write_reel_page(const ReelSheet& sheet, Output& output, UnitSystem units);
-void write_reel_html(const ReelSheet& sheet, Output& output, UnitSystem units);
-void write_reel_csv(const ReelSheet& sheet, Output& output, UnitSystem units);
-void write_reel_json(const ReelSheet& sheet, Output& output);
 
 /// `reel`, `offcut` or `order`.
 [[nodiscard]] std::string_view stock_kind_word(StockKind kind);

@@ -1,11 +1,11 @@
 // A cut sheet as text, to be read at a bench: one panel a piece.
-#include "libsplice/sheet/html/piece_panel.h"
 #include "libsplice/sheet/panel/panel_end.h"
 #include "libsplice/sheet/panel/panel_heading.h"
+#include "libsplice/sheet/panel/panel_person.h"
+#include "libsplice/sheet/panel/panel_piece.h"
 #include "libsplice/sheet/panel/panel_stretch.h"
-#include "libsplice/sheet/panel/person_rules.h"
+#include "libsplice/sheet/text/text_format.h"
 #include "libsplice/sheet/text/text_page.h"
-#include "libsplice/sheet/writers.h"
 
 namespace libsplice {
 
@@ -60,7 +60,7 @@ class TextSheet : public SheetWriter {
 
     TextPage page_;
     const Book& book_;
-    Citing citing_;
+    CitationLog citing_;
     SheetOptions options_;
 };
 

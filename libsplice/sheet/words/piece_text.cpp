@@ -1,18 +1,18 @@
-#include "libsplice/sheet/panel/piece_text.h"
+#include "libsplice/sheet/words/piece_text.h"
 
-#include "libsplice/sheet/panel/words.h"
+#include "libsplice/sheet/words/words.h"
 
 #include <gsl/assert>
 
 namespace libsplice {
 
-Filling filling_of(const Piece& piece, End end, UnitSystem units) {
+TemplateContext filling_of(const Piece& piece, End end, UnitSystem units) {
     Expects(piece.plan != nullptr);
     const Nanometres over = end == piece.plan->first_end ? 0 : piece.over;
     return {*piece.plan->end(end).allowance, *piece.plan->names, over, units};
 }
 
-void append_rule(std::string& into, CitationId rule, Citing& citing) {
+void append_rule(std::string& into, CitationId rule, CitationLog& citing) {
     const std::string_view text = citing.rule(rule);
     if (!text.empty()) {
         into += " (";
@@ -22,7 +22,7 @@ void append_rule(std::string& into, CitationId rule, Citing& citing) {
 }
 
 void append_caution(std::string& into, const Piece& piece, const PieceCaution& caution,
-                    UnitSystem units, Citing& citing) {
+                    UnitSystem units, CitationLog& citing) {
     if (caution.end) {
         append_filled(into, caution.caution.text, filling_of(piece, *caution.end, units));
     } else {
@@ -32,7 +32,7 @@ void append_caution(std::string& into, const Piece& piece, const PieceCaution& c
 }
 
 void append_caution_with_end(std::string& into, const Piece& piece, const PieceCaution& caution,
-                             UnitSystem units, Citing& citing) {
+                             UnitSystem units, CitationLog& citing) {
     if (caution.end) {
         into += "end ";
         into += letter_of(*caution.end);

@@ -1,8 +1,8 @@
 // One end as CSV: the rows of its ledger.
 #include "libsplice/sheet/csv/csv_cells.h"
-#include "libsplice/sheet/panel/citation_log.h"
-#include "libsplice/sheet/panel/ledger_group.h"
-#include "libsplice/sheet/writers.h"
+#include "libsplice/sheet/csv/csv_format.h"
+#include "libsplice/sheet/words/citation_log.h"
+#include "libsplice/sheet/words/ledger_group.h"
 
 namespace libsplice {
 
@@ -11,7 +11,7 @@ void write_end_as_csv(const EndSheet& sheet, Output& output, const Book& book,
     const bool metric = options.units == UnitSystem::metric;
     output.write(metric ? "item,length_m,sd_m,group,source\n"
                         : "item,length_in,sd_in,group,source\n");
-    Citing citing(book);
+    CitationLog citing(book);
     const auto ledger = ledger_of(sheet.allowance);
     std::string row;
     for (std::size_t i = 0; i < ledger.size(); ++i) {

@@ -1,10 +1,10 @@
-#include "libsplice/sheet/html/piece_panel.h"
+#include "libsplice/sheet/panel/panel_piece.h"
 
 #include "libsplice/sheet/panel/panel_facts.h"
 #include "libsplice/sheet/panel/panel_stretch.h"
-#include "libsplice/sheet/panel/piece_text.h"
-#include "libsplice/sheet/panel/words.h"
 #include "libsplice/sheet/panel/working.h"
+#include "libsplice/sheet/words/piece_text.h"
+#include "libsplice/sheet/words/words.h"
 
 namespace libsplice {
 
@@ -25,7 +25,7 @@ std::string uncounted(const Piece& piece) {
 
 } // namespace
 
-void write_line_cautions(Page& page, const Piece& piece, UnitSystem units, Citing& citing) {
+void write_line_cautions(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing) {
     for (const PieceCaution& caution : piece.cautions) {
         if (!caution.end) {
             std::string text;
@@ -35,7 +35,7 @@ void write_line_cautions(Page& page, const Piece& piece, UnitSystem units, Citin
     }
 }
 
-void write_strength(Page& page, const Piece& piece, UnitSystem units, Citing& citing) {
+void write_strength(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing) {
     if (piece.retained && piece.weaker) {
         page.fact("Strength", "end " + std::string(letter_of(*piece.weaker)) + " retains " +
                                   show_retained(*piece.retained, citing) +
@@ -57,7 +57,7 @@ void write_strength(Page& page, const Piece& piece, UnitSystem units, Citing& ci
 }
 
 void write_ledger_of_piece(Page& page, const Piece& piece, const SheetOptions& options,
-                           Citing& citing) {
+                           CitationLog& citing) {
     if (options.working) {
         page.section("LEDGER, WORKED OUT");
         write_working(page, piece, options.units, citing);
@@ -68,14 +68,14 @@ void write_ledger_of_piece(Page& page, const Piece& piece, const SheetOptions& o
     }
 }
 
-void use_sources_of(const Piece& piece, Citing& citing) {
+void use_sources_of(const Piece& piece, CitationLog& citing) {
     for (const LedgerRow& entry : piece.ledger) {
         citing.use(entry.row.source);
     }
 }
 
 void write_foot(Page& page, const Counts& counts, const SheetOptions& options, const Book& book,
-                const Citing& citing) {
+                const CitationLog& citing) {
     page.fact("On this sheet", "lines: " + std::to_string(counts.lines) +
                                    "; pieces to cut: " + std::to_string(counts.pieces) +
                                    "; lines not cut: " + std::to_string(counts.refused));

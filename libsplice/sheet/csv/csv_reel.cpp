@@ -1,6 +1,6 @@
 // A plan of reels as CSV: a row a piece, in cutting order.
 #include "libsplice/sheet/csv/csv_cells.h"
-#include "libsplice/sheet/reel/reel_sheet.h"
+#include "libsplice/sheet/csv/csv_format.h"
 
 namespace libsplice {
 
@@ -14,7 +14,7 @@ class ReelCsv {
     void write() {
         const std::string in(length_suffix(units_));
         output_.write("cut,stock,rope,lot,kind,length" + in + ",times,name,boat,cut" + in + ",at" +
-                      in + ",cut_loss" + in + ",left" + in + ",left_is,fault_code,fault\n");
+                      in + ",cut_loss" + in + ",left" + in + ",left_is,error_code,error\n");
         std::int64_t number = 0;
         for (const ReelCut& cut : sheet_.plan.cuts) {
             write_cut(cut, ++number);
@@ -101,7 +101,7 @@ class ReelCsv {
 
 } // namespace
 
-void write_reel_csv(const ReelSheet& sheet, Output& output, UnitSystem units) {
+void write_reel_as_csv(const ReelSheet& sheet, Output& output, UnitSystem units) {
     ReelCsv(sheet, output, units).write();
 }
 

@@ -12,10 +12,10 @@ namespace libsplice {
 
 /// Gives citations their text and remembers whose documents were used, each once, in order of
 /// first use.
-class Citing {
+class CitationLog {
   public:
     /// The book must outlive this.
-    explicit Citing(const Book& book);
+    explicit CitationLog(const Book& book);
 
     /// The citation as text; its document counts as used. The text lives as long as this.
     std::string_view text(CitationId id);

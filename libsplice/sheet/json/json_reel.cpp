@@ -1,6 +1,6 @@
 // A plan of reels as JSON.
+#include "libsplice/sheet/json/json_format.h"
 #include "libsplice/sheet/json/json_parts.h"
-#include "libsplice/sheet/reel/reel_sheet.h"
 
 namespace libsplice {
 
@@ -50,7 +50,7 @@ class ReelJson {
     }
 
     void write_head() {
-        json_.text("minimise", sheet_.objective);
+        json_.text("minimised", sheet_.objective);
         amount("bound", plan_.bound);
         amount("value", plan_.value);
         json_.number("gap", gap_of(plan_));
@@ -119,8 +119,8 @@ class ReelJson {
         json_.text("boat", boat);
         json_.key("count");
         count ? json_.whole(*count) : json_.null();
-        json_.key("fault");
-        write_fault(json_, fault);
+        json_.key("error");
+        write_error(json_, fault);
         json_.end_object();
     }
 
@@ -142,7 +142,7 @@ class ReelJson {
 
 } // namespace
 
-void write_reel_json(const ReelSheet& sheet, Output& output) {
+void write_reel_as_json(const ReelSheet& sheet, Output& output, UnitSystem /*units*/) {
     ReelJson(sheet, output).write();
     output.write('\n');
 }

@@ -1,8 +1,9 @@
 // One end as JSON.
+#include "libsplice/sheet/json/json_format.h"
 #include "libsplice/sheet/json/json_parts.h"
 #include "libsplice/sheet/panel/panel_marks.h"
-#include "libsplice/sheet/panel/piece_text.h"
-#include "libsplice/sheet/writers.h"
+#include "libsplice/sheet/words/ledger_group.h"
+#include "libsplice/sheet/words/piece_text.h"
 
 namespace libsplice {
 
@@ -37,7 +38,7 @@ void write_values(JsonText& json, const Allowance& allowance, const Names& names
     json.end_object();
 }
 
-void write_cautions(JsonText& json, const Allowance& allowance, Citing& citing) {
+void write_cautions(JsonText& json, const Allowance& allowance, CitationLog& citing) {
     json.begin_array();
     for (const Caution& caution : allowance.cautions) {
         std::string text;
@@ -49,7 +50,7 @@ void write_cautions(JsonText& json, const Allowance& allowance, Citing& citing) 
 }
 
 /// The rope's stretch where it is printed, point by point.
-void write_stretch(JsonText& json, const std::optional<RopeStretch>& stretch, Citing& citing) {
+void write_stretch(JsonText& json, const std::optional<RopeStretch>& stretch, CitationLog& citing) {
     if (!stretch) {
         json.null();
         return;
@@ -71,10 +72,11 @@ void write_stretch(JsonText& json, const std::optional<RopeStretch>& stretch, Ci
 
 } // namespace
 
-void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book) {
+void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book,
+                       const SheetOptions& /*options*/) {
     const Allowance& allowance = sheet.allowance;
     JsonText json(output);
-    Citing citing(book);
+    CitationLog citing(book);
     json.begin_object();
     json.text("kind", sheet.kind.declaration.name);
     json.text("rope", sheet.rope.id);

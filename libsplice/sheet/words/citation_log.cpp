@@ -1,12 +1,13 @@
-#include "libsplice/sheet/panel/citation_log.h"
+#include "libsplice/sheet/words/citation_log.h"
 
 #include <algorithm>
 
 namespace libsplice {
 
-Citing::Citing(const Book& book) : book_(book), texts_(book.catalogue().citations().size()) {}
+CitationLog::CitationLog(const Book& book)
+    : book_(book), texts_(book.catalogue().citations().size()) {}
 
-std::string_view Citing::text(CitationId id) {
+std::string_view CitationLog::text(CitationId id) {
     std::string& text = texts_.at(static_cast<std::size_t>(id));
     if (!text.empty()) {
         return text;
@@ -20,7 +21,7 @@ std::string_view Citing::text(CitationId id) {
     return text;
 }
 
-std::string_view Citing::rule(CitationId id) {
+std::string_view CitationLog::rule(CitationId id) {
     const Citation& citation = book_.citation(id);
     const bool says_more = !citation.key.empty() || !citation.locator.empty();
     return says_more ? text(id) : std::string_view();

@@ -1,12 +1,20 @@
-#include "libsplice/sheet/panel/ledger_group.h"
+#include "libsplice/sheet/words/ledger_group.h"
 
-#include "libsplice/sheet/panel/words.h"
+#include "libsplice/sheet/words/words.h"
 
 #include <gsl/assert>
 
 #include <algorithm>
 
 namespace libsplice {
+
+std::vector<LedgerRow> ledger_of(const Allowance& allowance) {
+    std::vector<LedgerRow> ledger;
+    for (const Row& row : allowance.rows) {
+        ledger.push_back({row, std::nullopt});
+    }
+    return ledger;
+}
 
 std::string group_of(std::span<const LedgerRow> ledger, std::size_t at, std::string_view whole,
                      const Names& names) {

@@ -10,7 +10,7 @@
 namespace libsplice {
 
 /// Where the figures of a text come from.
-struct Filling {
+struct TemplateContext {
     const Allowance& allowance;
     const Names& names;  ///< of its marks and values
     Nanometres over = 0; ///< rope outside the end's own tail end, which its marks are shifted by
@@ -26,6 +26,6 @@ struct Filling {
 /// Appends `text` with `{tail}` replaced by the value `tail_m`, `{tucks}` by a plain count,
 /// `{throat_angle}` by degrees, and `{@far throat}` by the distance of that mark from the piece's
 /// cut end. A figure that the end does not have stands as `(no figure)`.
-void append_filled(std::string& into, std::string_view text, const Filling& filling);
+void append_filled(std::string& into, std::string_view text, const TemplateContext& filling);
 
 } // namespace libsplice

@@ -1,4 +1,5 @@
-#include "libsplice/sheet/panel/route_facts.h"
+// The way that a line is led, as facts of its panel.
+#include "libsplice/sheet/panel/panel_route.h"
 
 #include "libsplice/sheet/panel/panel_facts.h"
 
@@ -9,10 +10,6 @@ namespace {
 std::string turns_of(const RouteLength& route, UnitSystem units) {
     return show_fine(route.wrapped, units) + " in " + std::to_string(route.turns) +
            (route.turns == 1 ? " turn" : " turns");
-}
-
-std::optional<Nanometres> counted(const std::optional<Length>& length) {
-    return length ? std::optional(to_nanometres(*length)) : std::nullopt;
 }
 
 } // namespace
@@ -31,23 +28,6 @@ void write_route(Page& page, const Piece& piece, UnitSystem units) {
                       (route.tail_hauled ? ", " + show_length(*route.tail_hauled, units) + " hauled"
                                          : std::string()));
     }
-}
-
-void write_route(JsonText& json, const Piece& piece) {
-    json.key("route");
-    if (piece.plan == nullptr || !piece.plan->route) {
-        json.null();
-        return;
-    }
-    const RouteLength& route = *piece.plan->route;
-    json.begin_object();
-    json.metres("straight_m", to_nanometres(route.straight));
-    json.metres("wrapped_m", to_nanometres(route.wrapped));
-    json.key("turns");
-    json.whole(static_cast<long long>(route.turns));
-    json.metres("tail_eased_m", counted(route.tail_eased));
-    json.metres("tail_hauled_m", counted(route.tail_hauled));
-    json.end_object();
 }
 
 std::string route_working(const RouteLength& route, UnitSystem units) {

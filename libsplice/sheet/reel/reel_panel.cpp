@@ -1,9 +1,8 @@
-// A plan of reels as a page, text or HTML: what to cut from what, what to order, and the rope's
+// A plan of reels for people: what to cut from what, what to order, and the rope's
 // ledger.
-#include "libsplice/sheet/html/html_page.h"
+#include "libsplice/sheet/reel/reel_panel.h"
+
 #include "libsplice/sheet/panel/panel_facts.h"
-#include "libsplice/sheet/reel/reel_sheet.h"
-#include "libsplice/sheet/text/text_page.h"
 
 #include <array>
 
@@ -11,9 +10,9 @@ namespace libsplice {
 
 namespace {
 
-class ReelPage {
+class ReelPanel {
   public:
-    ReelPage(const ReelSheet& sheet, Page& page, UnitSystem units)
+    ReelPanel(const ReelSheet& sheet, Page& page, UnitSystem units)
         : question_(sheet.question), plan_(sheet.plan), sheet_(sheet), page_(page), units_(units) {}
 
     void write() {
@@ -161,21 +160,8 @@ class ReelPage {
 
 } // namespace
 
-void write_reel_page(const ReelSheet& sheet, Output& output, UnitSystem units) {
-    TextPage page(output);
-    page.title("REEL PLAN");
-    ReelPage(sheet, page, units).write();
-}
-
-void write_reel_html(const ReelSheet& sheet, Output& output, UnitSystem units) {
-    std::string body;
-    {
-        HtmlPage page(body);
-        ReelPage(sheet, page, units).write();
-    }
-    output.write(html_start("Reel plan"));
-    output.write(body);
-    output.write(html_finish());
+void write_reel_plan(Page& page, const ReelSheet& sheet, UnitSystem units) {
+    ReelPanel(sheet, page, units).write();
 }
 
 } // namespace libsplice

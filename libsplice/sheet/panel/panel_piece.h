@@ -1,27 +1,27 @@
 // What stands on a piece's panel besides its head and its ends.
 #pragma once
 
-#include "libsplice/sheet/panel/citation_log.h"
 #include "libsplice/sheet/panel/page.h"
+#include "libsplice/sheet/words/citation_log.h"
 #include "libsplice/sheet/writer.h"
 
 namespace libsplice {
 
 /// Cautions that belong to the whole line.
-void write_line_cautions(Page& page, const Piece& piece, UnitSystem units, Citing& citing);
+void write_line_cautions(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing);
 
 /// What the ends retain, and the design factor where the load is known.
-void write_strength(Page& page, const Piece& piece, UnitSystem units, Citing& citing);
+void write_strength(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing);
 
 /// The ledger, worked out if that is asked for.
 void write_ledger_of_piece(Page& page, const Piece& piece, const SheetOptions& options,
-                           Citing& citing);
+                           CitationLog& citing);
 
 /// The ledger's documents count as used, whether it is shown or not.
-void use_sources_of(const Piece& piece, Citing& citing);
+void use_sources_of(const Piece& piece, CitationLog& citing);
 
 /// The counts of the sheet, what every sheet says, and where its figures come from.
 void write_foot(Page& page, const Counts& counts, const SheetOptions& options, const Book& book,
-                const Citing& citing);
+                const CitationLog& citing);
 
 } // namespace libsplice

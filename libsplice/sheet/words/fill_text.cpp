@@ -1,4 +1,4 @@
-#include "libsplice/sheet/panel/fill_text.h"
+#include "libsplice/sheet/words/fill_text.h"
 
 #include <algorithm>
 
@@ -20,7 +20,7 @@ std::string_view without_unit(std::string_view name) {
     return name;
 }
 
-void append_mark(std::string& into, std::string_view name, const Filling& filling) {
+void append_mark(std::string& into, std::string_view name, const TemplateContext& filling) {
     const auto& marks = filling.allowance.marks;
     const auto mark = std::ranges::find_if(
         marks, [&](const Mark& each) { return filling.names.of(each.name) == name; });
@@ -28,7 +28,7 @@ void append_mark(std::string& into, std::string_view name, const Filling& fillin
                                 : show_length(filling.over + mark->from_tail_end, filling.units);
 }
 
-void append_value(std::string& into, std::string_view name, const Filling& filling) {
+void append_value(std::string& into, std::string_view name, const TemplateContext& filling) {
     const auto& values = filling.allowance.values;
     const auto value = std::ranges::find_if(values, [&](const Value& each) {
         return without_unit(filling.names.of(each.name)) == name;
@@ -60,7 +60,7 @@ std::string show_name(std::string_view name) {
     return words;
 }
 
-void append_filled(std::string& into, std::string_view text, const Filling& filling) {
+void append_filled(std::string& into, std::string_view text, const TemplateContext& filling) {
     while (true) {
         const std::size_t open = text.find('{');
         const std::size_t close = text.find('}', open);

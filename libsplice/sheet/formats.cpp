@@ -1,0 +1,63 @@
+// The table of formats: one row each, which all that is written goes through.
+#include "libsplice/sheet/formats.h"
+
+#include "libsplice/sheet/csv/csv_format.h"
+#include "libsplice/sheet/html/html_format.h"
+#include "libsplice/sheet/json/json_format.h"
+#include "libsplice/sheet/text/text_format.h"
+
+#include <algorithm>
+#include <array>
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::array rows{
+    FormatRow{"text", text_sheet, write_end_as_text, write_reel_as_text, write_stretch_as_text},
+    FormatRow{"csv", csv_sheet, write_end_as_csv, write_reel_as_csv, write_stretch_as_csv},
+    FormatRow{"json", json_sheet, write_end_as_json, write_reel_as_json, write_stretch_as_json},
+    FormatRow{.name = "html",
+              .cut = html_sheet,
+              .end = write_end_as_html,
+              .reel = write_reel_as_html,
+              .stretch = write_stretch_as_html,
+              .has_pages = true},
+};
+static_assert(rows.size() == format_count);
+static_assert(std::ranges::all_of(rows, [](const FormatRow& row) {
+    return row.cut != nullptr && row.end != nullptr && row.reel != nullptr &&
+           row.stretch != nullptr;
+}));
+static_assert(rows[static_cast<std::size_t>(Format::text)].name == "text");
+static_assert(rows[static_cast<std::size_t>(Format::csv)].name == "csv");
+static_assert(rows[static_cast<std::size_t>(Format::json)].name == "json");
+static_assert(rows[static_cast<std::size_t>(Format::html)].name == "html");
+
+constexpr auto names = [] {
+    std::array<std::string_view, rows.size()> of_rows;
+    std::ranges::transform(rows, of_rows.begin(), &FormatRow::name);
+    return of_rows;
+}();
+
+} // namespace
+
+std::span<const FormatRow> formats() {
+    return rows;
+}
+
+const FormatRow& row_of(Format format) {
+    return rows.at(static_cast<std::size_t>(format));
+}
+
+std::span<const std::string_view> format_names() {
+    return names;
+}
+
+std::optional<Format> read_format(std::string_view name) {
+    const auto found = std::ranges::find(names, name);
+    return found == names.end() ? std::nullopt
+                                : std::optional(static_cast<Format>(found - names.begin()));
+}
+
+} // namespace libsplice
