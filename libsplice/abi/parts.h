@@ -34,7 +34,8 @@ class PartsWriter {
     void add_ledger(std::span<const LedgerRow> ledger, std::string_view whole);
     void add_mark(End end, MarkName name, Nanometres from_end);
     /// `filling` is null where the text holds no figures.
-    void add_caution(const Caution& caution, std::optional<End> end, const TemplateContext* filling);
+    void add_caution(const Caution& caution, std::optional<End> end,
+                     const TemplateContext* filling);
     void add_steps(End end, const TemplateContext& filling);
 
   private:
