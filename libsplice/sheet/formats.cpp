@@ -13,7 +13,7 @@ namespace libsplice {
 
 namespace {
 
-constexpr std::array rows{
+constexpr std::array format_rows{
     FormatRow{"text", text_sheet, write_end_as_text, write_reel_as_text, write_stretch_as_text},
     FormatRow{"csv", csv_sheet, write_end_as_csv, write_reel_as_csv, write_stretch_as_csv},
     FormatRow{"json", json_sheet, write_end_as_json, write_reel_as_json, write_stretch_as_json},
@@ -24,40 +24,41 @@ constexpr std::array rows{
               .stretch = write_stretch_as_html,
               .has_pages = true},
 };
-static_assert(rows.size() == format_count);
-static_assert(std::ranges::all_of(rows, [](const FormatRow& row) {
+static_assert(format_rows.size() == format_count);
+static_assert(std::ranges::all_of(format_rows, [](const FormatRow& row) {
     return row.cut != nullptr && row.end != nullptr && row.reel != nullptr &&
            row.stretch != nullptr;
 }));
-static_assert(rows[static_cast<std::size_t>(Format::text)].name == "text");
-static_assert(rows[static_cast<std::size_t>(Format::csv)].name == "csv");
-static_assert(rows[static_cast<std::size_t>(Format::json)].name == "json");
-static_assert(rows[static_cast<std::size_t>(Format::html)].name == "html");
+static_assert(format_rows[static_cast<std::size_t>(Format::text)].name == "text");
+static_assert(format_rows[static_cast<std::size_t>(Format::csv)].name == "csv");
+static_assert(format_rows[static_cast<std::size_t>(Format::json)].name == "json");
+static_assert(format_rows[static_cast<std::size_t>(Format::html)].name == "html");
 
-constexpr auto names = [] {
-    std::array<std::string_view, rows.size()> of_rows;
-    std::ranges::transform(rows, of_rows.begin(), &FormatRow::name);
+constexpr auto names_of_formats = [] {
+    std::array<std::string_view, format_rows.size()> of_rows;
+    std::ranges::transform(format_rows, of_rows.begin(), &FormatRow::name);
     return of_rows;
 }();
 
 } // namespace
 
 std::span<const FormatRow> formats() {
-    return rows;
+    return format_rows;
 }
 
 const FormatRow& row_of(Format format) {
-    return rows.at(static_cast<std::size_t>(format));
+    return format_rows.at(static_cast<std::size_t>(format));
 }
 
 std::span<const std::string_view> format_names() {
-    return names;
+    return names_of_formats;
 }
 
 std::optional<Format> read_format(std::string_view name) {
-    const auto found = std::ranges::find(names, name);
-    return found == names.end() ? std::nullopt
-                                : std::optional(static_cast<Format>(found - names.begin()));
+    const auto found = std::ranges::find(names_of_formats, name);
+    return found == names_of_formats.end()
+               ? std::nullopt
+               : std::optional(static_cast<Format>(found - names_of_formats.begin()));
 }
 
 } // namespace libsplice
