@@ -52,6 +52,8 @@ const Keys piece_keys{"name",
                       "fit_first",
                       "note",
                       "design_factor",
+                      "load_n",
+                      "carries_person",
                       "person_rules",
                       "sleeve",
                       "route",
@@ -62,7 +64,7 @@ TEST(JsonSheet, HasTheKeysThatWerePromised) {
     Bench bench;
     const auto sheet = Json::parse(bench.sheet(Format::json));
     EXPECT_EQ(keys_of(sheet),
-              (Keys{"version", "tables", "plug_ins", "pieces", "sources", "counts"}));
+              (Keys{"schema", "version", "tables", "plug_ins", "pieces", "sources", "counts"}));
     ASSERT_EQ(sheet["pieces"].size(), 2U);
     const auto& piece = sheet["pieces"][1];
     EXPECT_EQ(keys_of(piece), piece_keys);

@@ -68,9 +68,9 @@ std::string fit_of(const Piece& piece, UnitSystem units) {
     const std::string last(letter_of(other(plan.first_end)));
     switch (plan.fit) {
     case Fit::trim_aboard:
-        return "trim: end " + last + " is cut to fit aboard";
+        return "trim-aboard: end " + last + " is cut to fit aboard";
     case Fit::at_least:
-        return "least: no shorter than this";
+        return "at-least: no shorter than this";
     case Fit::exact:
         break;
     }
@@ -121,7 +121,7 @@ void write_heading(Page& page, const Piece& piece, UnitSystem units) {
     page.fact("Rope", rope_of(piece));
     page.paragraph(how_to_mark(plan, units), 2);
     page.fact("Mark by", marks_that_last(*plan.rope));
-    page.fact("Bedded", plan.prestretched ? "yes" : "no");
+    page.fact("Prestretched", plan.prestretched ? "yes" : "no");
     page.fact("Marks are for",
               "rope " + show_fine(plan.rope->counting_diameter(), units) + " in diameter");
     std::string finished = show_length(piece.finished.value_or(0), units);
