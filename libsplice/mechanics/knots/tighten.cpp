@@ -24,7 +24,7 @@ double size_of(const Curve& curve) {
 
 /// Kept of the rope that leads away from the knot on either side; and what is too little, since a
 /// knot free of friction may creep along its rope and off the end.
-constexpr double tail = 2.0;
+constexpr double kept_tail = 2.0;
 constexpr double short_tail = 1.0;
 
 /// Where one strand leads up to the rest without ever turning back, it ties no knot. Its points may
@@ -41,7 +41,8 @@ Tail tail_of(std::span<const double> along) {
         return {};
     }
     const double knot = *std::min_element(turns_back, along.end());
-    const auto kept = std::ranges::find_if(along, [&](double at) { return at >= knot - tail; });
+    const auto kept =
+        std::ranges::find_if(along, [&](double at) { return at >= knot - kept_tail; });
     return {kept - along.begin(), knot - along.front() < short_tail};
 }
 
@@ -58,10 +59,10 @@ Curve with_tails(const Curve& curve) {
     const Tail back = tail_of(along);
     Curve led{{curve.points.begin() + front.spare, curve.points.end() - back.spare}, false};
     if (front.is_short) {
-        led.points.insert(led.points.begin(), led.points.front() - tail * away);
+        led.points.insert(led.points.begin(), led.points.front() - kept_tail * away);
     }
     if (back.is_short) {
-        led.points.push_back(led.points.back() + tail * away);
+        led.points.push_back(led.points.back() + kept_tail * away);
     }
     return led;
 }
