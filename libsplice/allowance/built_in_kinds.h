@@ -7,55 +7,53 @@
 
 namespace libsplice {
 
-/// Every built-in kind, in the order in which the documentation lists them.
-[[nodiscard]] std::vector<Kind> built_in_kinds();
+/// What a table of rows makes: knots that differ in data only.
+using Kinds = std::vector<Kind>;
 
-Kind adjustable_eye();
-Kind bare();
-Kind barrel_noose();
-Kind bowline();
-Kind buntline_hitch();
-Kind buried_eye();
-Kind clipped_eye();
-Kind clove_hitch();
-Kind core_eye();
-Kind core_to_core();
-Kind cover_core_eye();
-Kind cover_over_join();
-Kind cow_hitch();
-Kind crimped_end();
-Kind double_bowline();
-Kind double_fisherman();
-Kind double_overhand();
-Kind end_for_end();
-Kind endless_loop();
-Kind ferrule_eye();
-Kind figure_eight();
-Kind figure_eight_loop();
-Kind halyard_hitch();
-Kind heat_sealed();
-Kind larked_eye();
-Kind lashing();
-Kind locked_eye();
-Kind long_splice();
-Kind overhand();
-Kind overhand_loop();
-Kind parallel_core_eye();
-Kind ring_eye();
-Kind rolling_hitch();
-Kind round_turn_two_half_hitches();
-Kind seized_eye();
-Kind sewn_join();
-Kind sheet_bend();
-Kind short_splice();
-Kind soft_shackle();
-Kind stevedore();
-Kind stitched_eye();
-Kind stopper_ball();
-Kind stripped_eye();
-Kind swaged_fitting();
-Kind tucked_eye();
-Kind two_eye_strop();
-Kind whipped();
+/// Every built-in kind, in the order in which the documentation lists them.
+[[nodiscard]] Kinds built_in_kinds();
+
+/// The one list. It declares the function that makes each kind, or the kinds of a table, and
+/// `built_in_kinds` calls each of them, so that nothing can be declared and left out.
+#define LIBSPLICE_BUILT_IN_KINDS(ENTRY)                                                            \
+    ENTRY(Kind, locked_eye)                                                                        \
+    ENTRY(Kind, buried_eye)                                                                        \
+    ENTRY(Kind, stripped_eye)                                                                      \
+    ENTRY(Kind, core_eye)                                                                          \
+    ENTRY(Kind, larked_eye)                                                                        \
+    ENTRY(Kind, ring_eye)                                                                          \
+    ENTRY(Kind, adjustable_eye)                                                                    \
+    ENTRY(Kind, stitched_eye)                                                                      \
+    ENTRY(Kind, seized_eye)                                                                        \
+    ENTRY(Kind, endless_loop)                                                                      \
+    ENTRY(Kind, two_eye_strop)                                                                     \
+    ENTRY(Kind, soft_shackle)                                                                      \
+    ENTRY(Kind, tucked_eye)                                                                        \
+    ENTRY(Kind, cover_core_eye)                                                                    \
+    ENTRY(Kind, parallel_core_eye)                                                                 \
+    ENTRY(Kind, clipped_eye)                                                                       \
+    ENTRY(Kind, ferrule_eye)                                                                       \
+    ENTRY(Kind, swaged_fitting)                                                                    \
+    ENTRY(Kind, crimped_end)                                                                       \
+    ENTRY(Kinds, stopper_knots)                                                                    \
+    ENTRY(Kind, stopper_ball)                                                                      \
+    ENTRY(Kinds, loop_knots)                                                                       \
+    ENTRY(Kinds, hitches)                                                                          \
+    ENTRY(Kind, lashing)                                                                           \
+    ENTRY(Kind, sheet_bend)                                                                        \
+    ENTRY(Kinds, bends)                                                                            \
+    ENTRY(Kind, cover_over_join)                                                                   \
+    ENTRY(Kind, sewn_join)                                                                         \
+    ENTRY(Kind, core_to_core)                                                                      \
+    ENTRY(Kind, end_for_end)                                                                       \
+    ENTRY(Kind, short_splice)                                                                      \
+    ENTRY(Kind, long_splice)                                                                       \
+    ENTRY(Kind, whipped)                                                                           \
+    ENTRY(Kind, heat_sealed)                                                                       \
+    ENTRY(Kind, bare)
+
+#define LIBSPLICE_DECLARE(type, name) type name();
+LIBSPLICE_BUILT_IN_KINDS(LIBSPLICE_DECLARE)
+#undef LIBSPLICE_DECLARE
 
 } // namespace libsplice

@@ -92,6 +92,9 @@ struct Thinning {
     Nanometres step = 0;    ///< by how much that is less than before
 };
 
+/// An end's steps, of a list that lives as long as the program.
+using Steps = std::span<const Step>;
+
 /// The share of the rope's strength that an end retains.
 struct Retained {
     double share = 0.0;
@@ -104,7 +107,7 @@ struct Allowance {
     ShortList<Row, 16> rows;
     ShortList<Mark, 24> marks;
     ShortList<Value, 48> values;
-    std::span<const Step> steps; ///< of a list that lives as long as the program
+    Steps steps;
     ShortList<Caution, 10> cautions;
     ShortList<Span, 8> shape;
     ShortList<Thinning, 11> taper; ///< of a buried tail whose strands are known, from the throat on

@@ -40,6 +40,17 @@ struct FieldDeclaration {
     std::string_view also = {}; ///< another word for the same field; may be empty
 };
 
+/// Where a field of that name is in a declaration, if it is there.
+[[nodiscard]] constexpr std::optional<std::size_t>
+find_field(std::span<const FieldDeclaration> fields, std::string_view name) {
+    for (std::size_t i = 0; i < fields.size(); ++i) {
+        if (fields[i].name == name) {
+            return i;
+        }
+    }
+    return std::nullopt;
+}
+
 /// The most fields that a kind may have.
 inline constexpr std::size_t most_fields = 16;
 

@@ -1,3 +1,4 @@
+// A hitch: its turns, the rest of it and what is left, from the load side outwards.
 #include "libsplice/allowance/parts/hitch_part.h"
 
 #include "libsplice/mechanics/rope/hitch.h"
@@ -69,17 +70,6 @@ Allowance lay_hitch(const Request& request, const HitchPart& hitch, Finish finis
                        to_nanometres(hitch.turn.around)});
     add_slip_caution(allowance, request);
     add_retained(allowance, request);
-    return allowance;
-}
-
-Result<Allowance> hitch(const Request& request, HitchFields fields, Finish finish,
-                        std::span<const Step> steps) {
-    const auto part = read_hitch(request, fields);
-    if (!part) {
-        return Unexpected(part.error());
-    }
-    Allowance allowance = lay_hitch(request, *part, finish);
-    allowance.steps = steps;
     return allowance;
 }
 

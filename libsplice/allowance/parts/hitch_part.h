@@ -79,8 +79,4 @@ void add_load_past(Allowance& allowance, const Request& request);
 /// which it is measured. In slippery rope with the slip caution.
 [[nodiscard]] Allowance lay_hitch(const Request& request, const HitchPart& hitch, Finish finish);
 
-/// A plain hitch, read and laid, with its steps.
-[[nodiscard]] Result<Allowance> hitch(const Request& request, HitchFields fields, Finish finish,
-                                      std::span<const Step> steps);
-
 } // namespace libsplice

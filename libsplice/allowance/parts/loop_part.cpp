@@ -1,3 +1,4 @@
+// A loop knot: an eye without a throat of its own, the rope in the knot, and what is left.
 #include "libsplice/allowance/parts/loop_part.h"
 
 namespace libsplice {
@@ -24,8 +25,8 @@ void add_loop_marks(Allowance& allowance, const EyePart& loop, Nanometres near, 
 
 } // namespace
 
-Result<Allowance> loop_knot(const Request& request, LoopFields fields, LoopKnot knot,
-                            std::span<const Step> steps, KnotLies lies) {
+Result<Allowance> lay_loop(const Request& request, LoopFields fields, LoopShape shape,
+                           Steps steps) {
     const Length rope = request.rope.counting_diameter();
     auto loop = read_eye(request, {fields.loop, fields.pin}, rope);
     if (!loop) {
@@ -47,13 +48,13 @@ Result<Allowance> loop_knot(const Request& request, LoopFields fields, LoopKnot 
     const Nanometres tail_end = add_cutting_loss(allowance, request, usual_cut(request.rope));
     const Nanometres far_side = tail_end + to_nanometres(stub->length);
     const Nanometres all = to_nanometres(in_knot.length);
-    const Nanometres beyond = lies == KnotLies::both_sides ? all / 2 : 0;
+    const Nanometres beyond = shape.lies == KnotLies::both_sides ? all / 2 : 0;
     const Nanometres near = far_side + all - beyond;
     add_loop_marks(allowance, *loop, near, beyond);
     allowance.add(Value{ValueName::knot_m, in_knot.length.si()});
     allowance.add(Value{ValueName::stub_m, stub->length.si()});
     add_eye_facts(allowance, *loop, request, near);
-    allowance.add(Span{knot.form, far_side, near, to_nanometres(rope), knot.count});
+    allowance.add(Span{shape.form, far_side, near, to_nanometres(rope), shape.count});
     add_slip_caution(allowance, request);
     add_retained(allowance, request);
     allowance.steps = steps;

@@ -29,16 +29,16 @@ struct LoopFields {
 /// side of the loop; a loop of doubled rope has a half of its knot on either side.
 enum class KnotLies : std::uint8_t { tail_side, both_sides };
 
-/// How a loop knot is drawn.
-struct LoopKnot {
+/// How a loop knot lies.
+struct LoopShape {
     Span::Form form = Span::Form::nipped;
-    double count = 1.0;
+    double count = 1.0; ///< of its turns or crossings
+    KnotLies lies = KnotLies::tail_side;
 };
 
 /// A loop knot with its steps: the loop as an eye without a throat of its own, the rope beyond its
 /// two legs, and the stub. In slippery rope with the slip caution. Faults name `loop`.
-[[nodiscard]] Result<Allowance> loop_knot(const Request& request, LoopFields fields, LoopKnot knot,
-                                          std::span<const Step> steps,
-                                          KnotLies lies = KnotLies::tail_side);
+[[nodiscard]] Result<Allowance> lay_loop(const Request& request, LoopFields fields, LoopShape shape,
+                                         Steps steps);
 
 } // namespace libsplice

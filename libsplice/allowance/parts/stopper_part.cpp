@@ -1,3 +1,4 @@
+// A stopper: the rope beyond its face, from the tables, the hand and the job.
 #include "libsplice/allowance/parts/stopper_part.h"
 
 namespace libsplice {
@@ -70,8 +71,8 @@ Allowance lay_stopper(const Request& request, const StopperPart& stopper) {
     return allowance;
 }
 
-Result<Allowance> stopper_knot(const Request& request, StopperFields fields, double crossings,
-                               std::span<const Step> steps) {
+Result<Allowance> lay_stopper_knot(const Request& request, StopperFields fields, double crossings,
+                                   Steps steps) {
     auto stopper = read_stopper(request, fields);
     if (!stopper) {
         return Unexpected(stopper.error());

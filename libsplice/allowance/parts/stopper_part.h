@@ -39,10 +39,8 @@ struct StopperPart {
 /// All of a stopper but its steps: rows, marks and values, with the ball outermost.
 [[nodiscard]] Allowance lay_stopper(const Request& request, const StopperPart& stopper);
 
-/// A plain stopper knot, read and laid, with its steps.
-/// `crossings` are those of its plainest picture: overhand, figure-eight, double overhand and
-/// stevedore are the knots 3_1, 4_1, 5_1 and 6_1 of the knot tables once their ends are joined.
-[[nodiscard]] Result<Allowance> stopper_knot(const Request& request, StopperFields fields,
-                                             double crossings, std::span<const Step> steps);
+/// A stopper knot, read and laid, with its steps. `crossings` are those of its plainest picture.
+[[nodiscard]] Result<Allowance> lay_stopper_knot(const Request& request, StopperFields fields,
+                                                 double crossings, Steps steps);
 
 } // namespace libsplice

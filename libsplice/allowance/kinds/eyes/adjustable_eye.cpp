@@ -71,7 +71,7 @@ Result<Allowance> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto eye_part = read_eye(request, {eye, pin}, rope);
     auto inside = read_bury(request, {bury, {}, {}, {}}, rope);
-    auto allowance = stopper_knot(request, {set, stub}, 4.0, steps);
+    auto allowance = lay_stopper_knot(request, {set, stub}, 4.0, steps);
     if (!inside) {
         auto fault = inside.error();
         fault.field = "bury";
