@@ -43,7 +43,7 @@ void add_retained(Answers& answers, const std::optional<Retained>& retained) {
     }
 }
 
-Answers answers_of(const Allowance& allowance, const Names& names) {
+Answers answers_of(const End& allowance, const Names& names) {
     Answers answers;
     for (const Value& value : allowance.values) {
         answers.values.push_back(value_answer(value, names));
@@ -60,8 +60,8 @@ Answers answers_of(const Allowance& allowance, const Names& names) {
     return answers;
 }
 
-std::string_view suffix(std::optional<End> end) {
-    return !end ? "" : *end == End::a ? " a" : " b";
+std::string_view suffix(std::optional<LineEnd> end) {
+    return !end ? "" : *end == LineEnd::a ? " a" : " b";
 }
 
 Answers answers_of(const Piece& piece) {

@@ -106,7 +106,7 @@ Fields fields_of(const Batch& batch, std::uint64_t at) {
     return fields;
 }
 
-void put(const Result<Allowance>& allowance, const Batch& batch, const splice_batch& given,
+void put(const Result<End>& allowance, const Batch& batch, const splice_batch& given,
          std::uint64_t at) {
     if (given.allowances_m != nullptr) {
         given.allowances_m[at] = allowance ? from_nanometres(allowance->total()).si() : not_known;

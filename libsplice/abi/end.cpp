@@ -24,8 +24,8 @@ Result<std::vector<FieldText>> read_fields(const splice_cell* fields, std::uint3
     return texts;
 }
 
-Result<Allowance> work_out(const Book& book, const char* kind_name, const char* rope_text,
-                           std::span<const FieldText> fields) {
+Result<End> work_out(const Book& book, const char* kind_name, const char* rope_text,
+                     std::span<const FieldText> fields) {
     const auto kind = book.kind(text_of(kind_name));
     if (!kind) {
         return Unexpected(kind.error());
@@ -37,19 +37,19 @@ Result<Allowance> work_out(const Book& book, const char* kind_name, const char* 
     return book.work_out(**kind, *rope, fields);
 }
 
-std::unique_ptr<splice_end> record_of(const Allowance& allowance, const splice_book& book) {
+std::unique_ptr<splice_end> record_of(const End& allowance, const splice_book& book) {
     auto end = std::make_unique<splice_end>();
     PartsWriter writer(book, end->texts, end->parts);
     const Names& names = book.book.names();
     const TemplateContext filling{allowance, names};
     writer.add_ledger(ledger_of(allowance), "end");
     for (const Mark& mark : allowance.marks) {
-        writer.add_mark(End::a, mark.name, mark.from_tail_end);
+        writer.add_mark(LineEnd::a, mark.name, mark.from_tail_end);
     }
     for (const Caution& caution : allowance.cautions) {
-        writer.add_caution(caution, End::a, &filling);
+        writer.add_caution(caution, LineEnd::a, &filling);
     }
-    writer.add_steps(End::a, filling);
+    writer.add_steps(LineEnd::a, filling);
     for (const Value& value : allowance.values) {
         end->values.push_back({0, 0, end->texts.keep(names.of(value.name)), value.value});
     }

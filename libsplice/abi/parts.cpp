@@ -11,11 +11,11 @@ void Parts::clear() {
     steps.clear();
 }
 
-std::uint32_t number_of(std::optional<End> end) {
+std::uint32_t number_of(std::optional<LineEnd> end) {
     if (!end) {
         return SPLICE_WHOLE_LINE;
     }
-    return *end == End::a ? SPLICE_END_A : SPLICE_END_B;
+    return *end == LineEnd::a ? SPLICE_END_A : SPLICE_END_B;
 }
 
 void PartsWriter::add_ledger(std::span<const LedgerRow> ledger, std::string_view whole) {
@@ -33,7 +33,7 @@ void PartsWriter::add_ledger(std::span<const LedgerRow> ledger, std::string_view
     }
 }
 
-void PartsWriter::add_mark(End end, MarkName name, Nanometres from_end) {
+void PartsWriter::add_mark(LineEnd end, MarkName name, Nanometres from_end) {
     splice_mark record{};
     record.end = number_of(end);
     record.name = texts_.keep(names_.of(name));
@@ -50,7 +50,7 @@ const char* PartsWriter::filled(std::string_view text, const TemplateContext* fi
     return texts_.keep(text_);
 }
 
-void PartsWriter::add_caution(const Caution& caution, std::optional<End> end,
+void PartsWriter::add_caution(const Caution& caution, std::optional<LineEnd> end,
                               const TemplateContext* filling) {
     splice_caution record{};
     record.end = number_of(end);
@@ -59,7 +59,7 @@ void PartsWriter::add_caution(const Caution& caution, std::optional<End> end,
     parts_.cautions.push_back(record);
 }
 
-void PartsWriter::add_steps(End end, const TemplateContext& filling) {
+void PartsWriter::add_steps(LineEnd end, const TemplateContext& filling) {
     for (const Step& step : filling.allowance.steps) {
         splice_step record{};
         record.end = number_of(end);

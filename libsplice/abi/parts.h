@@ -22,7 +22,7 @@ struct Parts {
 };
 
 /// SPLICE_END_A and so on.
-[[nodiscard]] std::uint32_t number_of(std::optional<End> end);
+[[nodiscard]] std::uint32_t number_of(std::optional<LineEnd> end);
 
 /// Turns what the library works out into records.
 class PartsWriter {
@@ -32,11 +32,11 @@ class PartsWriter {
 
     /// `whole` names what a row without an end belongs to, as in group_of().
     void add_ledger(std::span<const LedgerRow> ledger, std::string_view whole);
-    void add_mark(End end, MarkName name, Nanometres from_end);
+    void add_mark(LineEnd end, MarkName name, Nanometres from_end);
     /// `filling` is null where the text holds no figures.
-    void add_caution(const Caution& caution, std::optional<End> end,
+    void add_caution(const Caution& caution, std::optional<LineEnd> end,
                      const TemplateContext* filling);
-    void add_steps(End end, const TemplateContext& filling);
+    void add_steps(LineEnd end, const TemplateContext& filling);
 
   private:
     [[nodiscard]] const char* filled(std::string_view text, const TemplateContext* filling);

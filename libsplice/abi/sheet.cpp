@@ -166,7 +166,7 @@ void Sheet::keep_parts(const Piece& piece, PartsWriter& writer) {
             writer.add_caution(caution, end, nullptr);
         }
     }
-    for (const End end : {End::a, End::b}) {
+    for (const LineEnd end : {LineEnd::a, LineEnd::b}) {
         if (with_steps_ && piece.plan->counts(end)) {
             writer.add_steps(end, filling_of(piece, end, UnitSystem::metric));
         }

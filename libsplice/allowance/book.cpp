@@ -168,8 +168,8 @@ Rules Book::common_rules(const Rope& rope) const {
     return Rules(rope, {}, rules_of_any_, nullptr);
 }
 
-Result<Allowance> Book::work_out(const Kind& kind, const Rope& rope,
-                                 std::span<const FieldText> fields) const {
+Result<End> Book::work_out(const Kind& kind, const Rope& rope,
+                           std::span<const FieldText> fields) const {
     if (!kind.declaration.constructions.allows(rope.construction)) {
         return Unexpected(wrong_construction(kind.declaration, rope, kinds_));
     }
@@ -195,8 +195,8 @@ Result<Allowance> Book::work_out(const Kind& kind, const Rope& rope,
     return kind.work_out(request);
 }
 
-Result<Allowance> Book::work_out(const Kind& kind, const Rope& rope, const Rules& rules,
-                                 const Fields& fields) const {
+Result<End> Book::work_out(const Kind& kind, const Rope& rope, const Rules& rules,
+                           const Fields& fields) const {
     if (!kind.declaration.constructions.allows(rope.construction)) {
         return Unexpected(wrong_construction(kind.declaration, rope, kinds_));
     }

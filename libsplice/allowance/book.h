@@ -43,13 +43,13 @@ class Book {
     /// Works out one end. `fields` may hold any of the kind's own fields and `rule`; the fields
     /// that every end has besides (`fitting`, `fitting_length`, `measured`) are the line's and not
     /// known here. Faults are of the 3xx family and name the field.
-    [[nodiscard]] Result<Allowance> work_out(const Kind& kind, const Rope& rope,
-                                             std::span<const FieldText> fields) const;
+    [[nodiscard]] Result<End> work_out(const Kind& kind, const Rope& rope,
+                                       std::span<const FieldText> fields) const;
 
     /// As above, for many ends of one kind and rope: `rules` are those that rules() gave for them,
     /// `fields` are in SI units and are checked against the kind's declaration.
-    [[nodiscard]] Result<Allowance> work_out(const Kind& kind, const Rope& rope, const Rules& rules,
-                                             const Fields& fields) const;
+    [[nodiscard]] Result<End> work_out(const Kind& kind, const Rope& rope, const Rules& rules,
+                                       const Fields& fields) const;
 
     /// The rules that bear on an end of this kind, `chosen` by name if not empty
     /// (Code::unknown_rule).

@@ -2,7 +2,7 @@
 
 namespace libsplice {
 
-Nanometres Allowance::total() const {
+Nanometres End::total() const {
     Nanometres sum = 0;
     for (const Row& row : rows) {
         sum += row.length;
@@ -10,7 +10,7 @@ Nanometres Allowance::total() const {
     return sum;
 }
 
-std::optional<double> Allowance::find(ValueName name) const {
+std::optional<double> End::find(ValueName name) const {
     for (const Value& value : values) {
         if (value.name == name) {
             return value.value;

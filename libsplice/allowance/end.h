@@ -103,7 +103,7 @@ struct Retained {
 
 /// What an end needs beyond its bearing point. Values only: texts are made when something is
 /// printed.
-struct Allowance {
+struct End {
     ShortList<Row, 16> rows;
     ShortList<Mark, 24> marks;
     ShortList<Value, 48> values;

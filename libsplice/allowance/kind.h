@@ -108,7 +108,7 @@ struct Request {
 /// same.
 struct Kind {
     KindDeclaration declaration;
-    std::function<Result<Allowance>(const Request&)> work_out;
+    std::function<Result<End>(const Request&)> work_out;
 };
 
 } // namespace libsplice

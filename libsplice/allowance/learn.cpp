@@ -32,7 +32,7 @@ bool is_about(double a, double b) {
 }
 
 /// The take-up of one tapered tail, where the kind's is that and no more.
-std::optional<Known> known_take_up(const Allowance& end, const Rope& rope) {
+std::optional<Known> known_take_up(const End& end, const Rope& rope) {
     const auto take_up = end.find(ValueName::take_up_m);
     const auto tail = end.find(ValueName::tail_m);
     const auto row = std::ranges::find(end.rows, Item::take_up, &Row::item);

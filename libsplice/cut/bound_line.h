@@ -24,7 +24,7 @@ enum class Fit : std::uint8_t {
 /// One end of a line as the job asks for it.
 struct EndPlan {
     const Kind* kind = nullptr;
-    const Allowance* allowance = nullptr;
+    const End* allowance = nullptr;
     std::string fitting;                      ///< its name; empty: none
     std::optional<Nanometres> fitting_length; ///< bearing point to working point
     Nanometres pin_centre = 0; ///< bearing point beyond the pin's centre, if so measured
@@ -86,10 +86,10 @@ struct LinePlan {
     const Citations* citations = nullptr; ///< to name the rule that a refusal rests on
     const Names* names = nullptr;         ///< of the rows, marks and values of its ends
     std::array<EndPlan, 2> ends;
-    End first_end = End::a;
+    LineEnd first_end = LineEnd::a;
     /// The end whose kind accounts for both ends (a join, an item made whole); none on an open
     /// line. The other end then has the same allowance, of which only the marks are its own.
-    std::optional<End> closing;
+    std::optional<LineEnd> closing;
     Fit fit = Fit::at_least;
     std::optional<Nanometres> tolerance;
     std::optional<RouteLength> route; ///< none: the job gives the length
@@ -130,11 +130,11 @@ struct LinePlan {
     Nanometres least_milk_out = 0;
     Tape tape;
 
-    [[nodiscard]] const EndPlan& end(End which) const {
+    [[nodiscard]] const EndPlan& end(LineEnd which) const {
         return ends[static_cast<std::size_t>(which)];
     }
     /// Whether the end brings rows, steps and cautions of its own.
-    [[nodiscard]] bool counts(End which) const { return !closing || *closing == which; }
+    [[nodiscard]] bool counts(LineEnd which) const { return !closing || *closing == which; }
     [[nodiscard]] const EndPlan& first() const { return end(first_end); }
     [[nodiscard]] const EndPlan& last() const { return end(other(first_end)); }
 };

@@ -41,21 +41,21 @@ constexpr std::string_view first_stretch_caution =
     "no source gives the first stretch of this rope: load it before it is marked";
 
 /// From the end to where the slip knot has to stand; 0 where the splice needs none.
-Nanometres slack_cover_needed(const Allowance& end) {
+Nanometres slack_cover_needed(const End& end) {
     return to_nanometres(Length(end.find(ValueName::slip_knot_m).value_or(0.0)));
 }
 
-Fault refusal(const LinePlan& plan, End end, const Caution& caution) {
+Fault refusal(const LinePlan& plan, LineEnd end, const Caution& caution) {
     Fault fault{Code::refused_for_person,
                 std::string(plan.end(end).kind->declaration.name) +
                     " is refused on a line that carries a person: " + std::string(caution.text)};
-    fault.field = end == End::a ? "end_a" : "end_b";
+    fault.field = end == LineEnd::a ? "end_a" : "end_b";
     fault.rule = to_text(plan.citations->at(caution.rule));
     return fault;
 }
 
 void add_cautions_of_ends(const LinePlan& plan, Piece& piece) {
-    for (const End end : both_ends) {
+    for (const LineEnd end : both_ends) {
         if (!plan.counts(end)) {
             continue;
         }
@@ -128,7 +128,7 @@ std::optional<Fault> refuse_for_person(const LinePlan& plan) {
     if (!plan.person) {
         return std::nullopt;
     }
-    for (const End end : both_ends) {
+    for (const LineEnd end : both_ends) {
         if (!plan.counts(end)) {
             continue;
         }

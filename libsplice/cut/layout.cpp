@@ -2,11 +2,11 @@
 
 namespace libsplice {
 
-End free_end(const LinePlan& plan) {
-    return plan.end(End::a).allowance->milks_cover ? End::b : End::a;
+LineEnd free_end(const LinePlan& plan) {
+    return plan.end(LineEnd::a).allowance->milks_cover ? LineEnd::b : LineEnd::a;
 }
 
-Nanometres outside_tail(std::span<const LedgerRow> ledger, End end) {
+Nanometres outside_tail(std::span<const LedgerRow> ledger, LineEnd end) {
     Nanometres outside = 0;
     for (const LedgerRow& entry : ledger) {
         if (entry.end == end && lies_outside_tail(entry.row.item)) {
@@ -18,7 +18,7 @@ Nanometres outside_tail(std::span<const LedgerRow> ledger, End end) {
 
 Nanometres room_between(const LinePlan& plan, const Piece& piece) {
     Nanometres room = piece.cut;
-    for (const End end : both_ends) {
+    for (const LineEnd end : both_ends) {
         room -= outside_tail(piece.ledger, end) + plan.end(end).allowance->standing_mark;
     }
     return room;
@@ -27,7 +27,7 @@ Nanometres room_between(const LinePlan& plan, const Piece& piece) {
 void place_marks(const LinePlan& plan, Piece& piece) {
     piece.marks.clear();
     piece.between_marks = piece.cut;
-    for (const End end : both_ends) {
+    for (const LineEnd end : both_ends) {
         const Nanometres shift = outside_tail(piece.ledger, end);
         std::size_t number = 0;
         if (shift != 0) {

@@ -8,13 +8,13 @@
 
 namespace libsplice {
 
-inline constexpr std::array both_ends{End::a, End::b};
+inline constexpr std::array both_ends{LineEnd::a, LineEnd::b};
 
 /// The end at which cover that a splice pushes along the rope comes out and is trimmed.
-[[nodiscard]] End free_end(const LinePlan& plan);
+[[nodiscard]] LineEnd free_end(const LinePlan& plan);
 
 /// Rope outside the tail of one end: it lies nearer to the cut end than any of the end's own marks.
-[[nodiscard]] Nanometres outside_tail(std::span<const LedgerRow> ledger, End end);
+[[nodiscard]] Nanometres outside_tail(std::span<const LedgerRow> ledger, LineEnd end);
 
 /// Rope between the two ends' standing marks.
 [[nodiscard]] Nanometres room_between(const LinePlan& plan, const Piece& piece);

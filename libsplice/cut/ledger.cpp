@@ -19,10 +19,10 @@ class Ledger {
   public:
     explicit Ledger(std::vector<LedgerRow>& rows) : rows_(rows) { rows_.clear(); }
 
-    void add(Item item, Nanometres length, CitationId source, std::optional<End> end = {}) {
+    void add(Item item, Nanometres length, CitationId source, std::optional<LineEnd> end = {}) {
         add(Row{item, Group::own, SpreadOrigin::none, source, length, 0.0}, end);
     }
-    void add(const Row& row, std::optional<End> end) {
+    void add(const Row& row, std::optional<LineEnd> end) {
         rows_.push_back({row, end});
         sum_ += row.length;
     }
@@ -44,7 +44,7 @@ void add_length(Ledger& ledger, const LinePlan& plan, Nanometres finished) {
     Row asked = measured(Item::finished_length, finished);
     asked.source = plan.route ? cited_geometry : cited_job;
     ledger.add(asked, {});
-    for (const End end : both_ends) {
+    for (const LineEnd end : both_ends) {
         if (const auto fitting = plan.end(end).fitting_length) {
             ledger.add(measured(Item::fitting, -*fitting), end);
         }
@@ -99,7 +99,7 @@ void add_states(Ledger& ledger, const LinePlan& plan) {
     }
 }
 
-void add_end(Ledger& ledger, const LinePlan& plan, End end) {
+void add_end(Ledger& ledger, const LinePlan& plan, LineEnd end) {
     if (!plan.counts(end)) {
         return;
     }

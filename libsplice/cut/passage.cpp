@@ -25,13 +25,13 @@ constexpr std::string_view too_thick = "the rope is thicker over the bury than t
 
 // Distances run on the finished line, from the bearing point of end a.
 
-bool bury_lies_on(const Allowance& end, Length sheave) {
+bool bury_lies_on(const End& end, Length sheave) {
     const auto inside = end.find(ValueName::eye_m);
     const auto bury = end.find(ValueName::bury_m);
     return inside && bury && sheave.si() >= *inside && sheave.si() <= *inside + *bury;
 }
 
-bool cover_end_lies_on(const Allowance& end, Length sheave) {
+bool cover_end_lies_on(const End& end, Length sheave) {
     const auto cover_end = end.find(ValueName::cover_end_m);
     const auto tail = end.find(ValueName::cover_tail_m);
     return cover_end && tail && sheave.si() >= *cover_end - *tail && sheave.si() <= *cover_end;
@@ -40,19 +40,19 @@ bool cover_end_lies_on(const Allowance& end, Length sheave) {
 } // namespace
 
 void add_passage_cautions(const LinePlan& plan, std::vector<PieceCaution>& cautions) {
-    const Allowance& end = *plan.end(End::a).allowance;
-    const auto add = [&](std::string_view text, CitationId rule, End which) {
+    const End& end = *plan.end(LineEnd::a).allowance;
+    const auto add = [&](std::string_view text, CitationId rule, LineEnd which) {
         cautions.push_back({{text, rule}, which});
     };
     if (plan.headroom) {
         if (bury_lies_on(end, *plan.headroom)) {
-            add(bury_on_sheave, cited_geometry, End::a);
+            add(bury_on_sheave, cited_geometry, LineEnd::a);
         }
         if (cover_end_lies_on(end, *plan.headroom)) {
-            add(cover_on_sheave_hoisted, cited_geometry, End::a);
+            add(cover_on_sheave_hoisted, cited_geometry, LineEnd::a);
         }
         if (plan.travel && cover_end_lies_on(end, *plan.headroom + *plan.travel)) {
-            add(cover_on_sheave_lowered, cited_geometry, End::a);
+            add(cover_on_sheave_lowered, cited_geometry, LineEnd::a);
         }
     }
     if (plan.route && plan.route->least_sheave && plan.advised_sheave &&
@@ -62,9 +62,9 @@ void add_passage_cautions(const LinePlan& plan, std::vector<PieceCaution>& cauti
     const auto cover_end = end.find(ValueName::cover_end_m);
     if (plan.cleat && cover_end && plan.cover_at_cleat &&
         plan.cleat->si() - *cover_end < plan.cover_at_cleat->value.si()) {
-        add(cover_short_of_cleat, plan.cover_at_cleat->source, End::a);
+        add(cover_short_of_cleat, plan.cover_at_cleat->source, LineEnd::a);
     }
-    for (const End which : both_ends) {
+    for (const LineEnd which : both_ends) {
         const auto over = plan.end(which).allowance->find(ValueName::over_bury_m);
         if (plan.smallest_hole && over && plan.counts(which) && *over > plan.smallest_hole->si()) {
             add(too_thick, cited_geometry, which);

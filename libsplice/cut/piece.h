@@ -12,12 +12,12 @@ namespace libsplice {
 /// A row of a piece's ledger.
 struct LedgerRow {
     Row row;
-    std::optional<End> end; ///< none for what belongs to the whole line
+    std::optional<LineEnd> end; ///< none for what belongs to the whole line
 };
 
 /// A mark on a piece, from that end's cut end.
 struct PieceMark {
-    End end{};
+    LineEnd end{};
     MarkName name{};
     Nanometres from_end = 0;
     std::size_t number = 0; ///< from 1 on at each end, in the order in which the tape meets them
@@ -26,15 +26,15 @@ struct PieceMark {
 /// Before the last end is made: from the first-made end's bearing point to the far throat mark of
 /// the other, at the marking tension.
 struct Check {
-    End from{};
-    End to{};
+    LineEnd from{};
+    LineEnd to{};
     Nanometres reads = 0;
 };
 
 /// A caution of a piece: a text that may hold an end's values, and the rule it rests on.
 struct PieceCaution {
     Caution caution;
-    std::optional<End> end;
+    std::optional<LineEnd> end;
 };
 
 /// Elastic, which is pulled out over its relaxed length wherever it is.
@@ -75,7 +75,7 @@ struct Piece {
     std::optional<Check> check;
     std::optional<double> outside;    ///< chance of falling outside the tolerance
     std::optional<Retained> retained; ///< of the weaker end, where a source gives it
-    std::optional<End> weaker;
+    std::optional<LineEnd> weaker;
     /// Breaking strength over the stated load, less what the ends are known to lose; an upper bound
     /// where an end's loss is not known.
     std::optional<double> design_factor;

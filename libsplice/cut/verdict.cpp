@@ -83,7 +83,7 @@ void find_strength(const LinePlan& plan, Piece& piece) {
     piece.retained.reset();
     piece.weaker.reset();
     piece.design_factor.reset();
-    for (const End end : both_ends) {
+    for (const LineEnd end : both_ends) {
         const auto& retained = plan.end(end).allowance->retained;
         if (retained && (!piece.retained || retained->share < piece.retained->share)) {
             piece.retained = retained;

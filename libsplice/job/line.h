@@ -53,9 +53,9 @@ enum class Column : std::uint8_t {
 inline constexpr std::size_t column_count = 33;
 
 /// The two ends of a line.
-enum class End : std::uint8_t { a, b };
-[[nodiscard]] constexpr End other(End end) {
-    return end == End::a ? End::b : End::a;
+enum class LineEnd : std::uint8_t { a, b };
+[[nodiscard]] constexpr LineEnd other(LineEnd end) {
+    return end == LineEnd::a ? LineEnd::b : LineEnd::a;
 }
 
 /// The column's name as it stands in a heading; the names in order of `Column`.
@@ -73,7 +73,7 @@ struct Cell {
 
 /// A field of an end, e.g. `end_a.eye`.
 struct EndFieldCell {
-    End end;
+    LineEnd end;
     std::string_view field; ///< without the `end_a.`
     Cell cell;              ///< never blank
 };

@@ -72,7 +72,7 @@ void write_plan_key(const JobLine& line, std::string& plan_key) {
         }
     }
     for (const auto& [end, field, cell] : line.fields) {
-        append_cell(plan_key, end == End::a ? 'a' : 'b', cell);
+        append_cell(plan_key, end == LineEnd::a ? 'a' : 'b', cell);
         append_text(plan_key, field);
     }
     if (line.route != nullptr) {

@@ -12,8 +12,8 @@ namespace libsplice {
 namespace {
 
 /// `end_a.` or `end_b.`.
-std::string prefix_of(End end) {
-    return std::string(column_name(end == End::a ? Column::end_a : Column::end_b)) + '.';
+std::string prefix_of(LineEnd end) {
+    return std::string(column_name(end == LineEnd::a ? Column::end_a : Column::end_b)) + '.';
 }
 
 } // namespace
@@ -35,7 +35,7 @@ bool takes_unit(Column column) {
 }
 
 std::optional<EndFieldName> split_end_field(std::string_view name) {
-    for (const End end : {End::a, End::b}) {
+    for (const LineEnd end : {LineEnd::a, LineEnd::b}) {
         const std::string prefix = prefix_of(end);
         if (name.starts_with(prefix)) {
             return EndFieldName{end, name.substr(prefix.size())};

@@ -18,7 +18,7 @@ namespace libsplice {
 
 /// The name of an end's field, taken apart: `end_a.eye` is end a and `eye`.
 struct EndFieldName {
-    End end;
+    LineEnd end;
     std::string_view field;
 };
 /// Takes apart a name that starts with `end_a.` or `end_b.`; nothing for any other.

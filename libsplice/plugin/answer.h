@@ -9,7 +9,7 @@ namespace libsplice {
 /// what the cut itself costs.
 class AnswerReader {
   public:
-    AnswerReader(const PluggedKind& kind, Allowance& allowance, Nanometres cutting_loss)
+    AnswerReader(const PluggedKind& kind, End& allowance, Nanometres cutting_loss)
         : kind_(kind), allowance_(allowance), cutting_loss_(cutting_loss) {}
 
     /// The functions that a plug-in calls; this must outlive them.
@@ -35,7 +35,7 @@ class AnswerReader {
     [[nodiscard]] std::optional<CitationId> cited(std::uint32_t citation, const std::string& what);
 
     const PluggedKind& kind_;
-    Allowance& allowance_;
+    End& allowance_;
     Nanometres cutting_loss_;
     std::size_t own_rows_ = 0;
     std::optional<Fault> fault_;

@@ -95,7 +95,7 @@ Fault refusal(const PluggedKind& kind, splice_status status, const splice_fault&
     return fault;
 }
 
-Nanometres add_loss_of(std::uint32_t cut, Allowance& allowance, const Request& request) {
+Nanometres add_loss_of(std::uint32_t cut, End& allowance, const Request& request) {
     switch (cut) {
     case SPLICE_CUT_HEAT:
         return add_cutting_loss(allowance, request, Cut::heat);
@@ -110,8 +110,8 @@ Nanometres add_loss_of(std::uint32_t cut, Allowance& allowance, const Request& r
 
 } // namespace
 
-Result<Allowance> work_out(const PluggedKind& kind, const Request& request) {
-    Allowance allowance;
+Result<End> work_out(const PluggedKind& kind, const Request& request) {
+    End allowance;
     allowance.made = kind.declaration.reach != Reach::plain;
     AnswerReader reader(kind, allowance, add_loss_of(kind.cut, allowance, request));
     const auto fields = bound_fields(kind, request.fields);

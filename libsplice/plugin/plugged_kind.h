@@ -34,6 +34,6 @@ struct PluggedKind {
 
 /// Works out one end. Whatever the plug-in does wrong is a Fault of the 6xx family that names it;
 /// what it refuses carries the code and the reason that it gives.
-[[nodiscard]] Result<Allowance> work_out(const PluggedKind& kind, const Request& request);
+[[nodiscard]] Result<End> work_out(const PluggedKind& kind, const Request& request);
 
 } // namespace libsplice

@@ -52,7 +52,7 @@ class SheetWriter {
 struct EndSheet {
     const Kind& kind;
     const Rope& rope;
-    const Allowance& allowance;
+    const End& allowance;
 };
 
 } // namespace libsplice

@@ -15,8 +15,8 @@ Catalogue shipped_catalogue() {
 /// A kind that needs one metre of rope, whatever the rope.
 Kind one_metre(std::string_view name) {
     return {{name, "an end of one metre", "its own end", {}, {}},
-            [](const Request&) -> Result<Allowance> {
-                Allowance allowance;
+            [](const Request&) -> Result<End> {
+                End allowance;
                 Row row;
                 row.item = Item::tail;
                 row.source = cited_job;

@@ -25,8 +25,8 @@ inline Rope rope_of(std::string_view text) {
     return *std::move(rope);
 }
 
-inline Result<Allowance> try_end(std::string_view kind, std::string_view rope,
-                                 const FieldList& fields = {}) {
+inline Result<End> try_end(std::string_view kind, std::string_view rope,
+                           const FieldList& fields = {}) {
     const auto found = shipped_book().kind(kind);
     if (!found) {
         return Unexpected(found.error());
@@ -35,8 +35,7 @@ inline Result<Allowance> try_end(std::string_view kind, std::string_view rope,
 }
 
 /// An end that can be made.
-inline Allowance make_end(std::string_view kind, std::string_view rope,
-                          const FieldList& fields = {}) {
+inline End make_end(std::string_view kind, std::string_view rope, const FieldList& fields = {}) {
     auto allowance = try_end(kind, rope, fields);
     if (!allowance) {
         ADD_FAILURE() << kind << " in " << rope << ": " << allowance.error().text;
@@ -62,37 +61,37 @@ inline double in_millimetres(Nanometres count) {
     return static_cast<double>(count) / 1e6;
 }
 
-inline const Row* find_row(const Allowance& allowance, Item item) {
+inline const Row* find_row(const End& allowance, Item item) {
     const auto row = std::ranges::find(allowance.rows, item, &Row::item);
     return row == allowance.rows.end() ? nullptr : row;
 }
 
-inline double length_of(const Allowance& allowance, Item item) {
+inline double length_of(const End& allowance, Item item) {
     const Row* row = find_row(allowance, item);
     return row == nullptr ? not_there : in_millimetres(row->length);
 }
 
-inline double spread_of(const Allowance& allowance, Item item) {
+inline double spread_of(const End& allowance, Item item) {
     const Row* row = find_row(allowance, item);
     return row == nullptr ? not_there : row->sd * 1000.0;
 }
 
-inline double mark_of(const Allowance& allowance, MarkName name) {
+inline double mark_of(const End& allowance, MarkName name) {
     const auto mark = std::ranges::find(allowance.marks, name, &Mark::name);
     return mark == allowance.marks.end() ? not_there : in_millimetres(mark->from_tail_end);
 }
 
 /// A value that is a length.
-inline double value_of(const Allowance& allowance, ValueName name) {
+inline double value_of(const End& allowance, ValueName name) {
     return allowance.find(name).value_or(not_there) * 1000.0;
 }
 
-inline std::string source_of(const Allowance& allowance, Item item) {
+inline std::string source_of(const End& allowance, Item item) {
     const Row* row = find_row(allowance, item);
     return row == nullptr ? std::string() : shipped_book().citation(row->source).key;
 }
 
-inline bool cautions_about(const Allowance& allowance, std::string_view words) {
+inline bool cautions_about(const End& allowance, std::string_view words) {
     return std::ranges::any_of(allowance.cautions, [&](const Caution& caution) {
         return caution.text.find(words) != std::string_view::npos;
     });

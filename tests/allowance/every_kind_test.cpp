@@ -27,7 +27,7 @@ constexpr std::array<TwoRopes, construction_count> ropes{{
 struct Made {
     const Kind* kind;
     Construction construction;
-    Allowance allowance;
+    End allowance;
 };
 
 std::string described(const Made& end) {
@@ -101,7 +101,7 @@ std::vector<std::string> placeholders(std::string_view text) {
     return found;
 }
 
-std::set<std::string> names_given_by(const Allowance& allowance) {
+std::set<std::string> names_given_by(const End& allowance) {
     std::set<std::string> names;
     for (const Value& value : allowance.values) {
         names.insert(without_unit(value_names()[static_cast<std::size_t>(value.name)]));

@@ -9,7 +9,7 @@ namespace {
 
 constexpr std::string_view hmpe = "12-strand HMPE 10 mm";
 
-double number_of(const Allowance& end, ValueName name) {
+double number_of(const End& end, ValueName name) {
     return end.find(name).value_or(not_there);
 }
 

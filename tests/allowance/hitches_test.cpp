@@ -4,7 +4,7 @@
 namespace libsplice::testing {
 namespace {
 
-bool refuses_a_person(const Allowance& end) {
+bool refuses_a_person(const End& end) {
     return std::ranges::any_of(end.cautions, [](const Caution& caution) {
         return caution.weight == Caution::Weight::refused_for_person;
     });

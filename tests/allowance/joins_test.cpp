@@ -4,7 +4,7 @@
 namespace libsplice::testing {
 namespace {
 
-double number_of(const Allowance& allowance, ValueName name) {
+double number_of(const End& allowance, ValueName name) {
     return allowance.find(name).value_or(not_there);
 }
 

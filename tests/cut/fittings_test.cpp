@@ -15,7 +15,7 @@ TEST(Fitting, IsANegativeRow) {
     EXPECT_NEAR(length_of(one.piece(), Item::fitting), -22.0, near);
     EXPECT_EQ(find_row(one.piece(), Item::fitting)->source, cited_job);
     EXPECT_NEAR(in_millimetres(without.piece().cut - one.piece().cut), 22.0, 1e-3);
-    EXPECT_EQ(one.piece().plan->end(End::a).fitting, "bow shackle");
+    EXPECT_EQ(one.piece().plan->end(LineEnd::a).fitting, "bow shackle");
 }
 
 TEST(Fitting, WithoutItsLengthIsRefused) {
@@ -53,22 +53,22 @@ TEST(PinCentre, NeedsThePin) {
 
 TEST(FarEnd, FixedWhereTheOtherEndIsMadeOrFittedFirst) {
     const Line locked = with(plain_line, {{"end_a", "locked-eye"}});
-    const auto steps_of = [](const Line& line, End end) {
+    const auto steps_of = [](const Line& line, LineEnd end) {
         return cut_one(line).piece().plan->end(end).allowance->steps.size();
     };
-    const auto free = steps_of(locked, End::a);
-    const auto fixed = steps_of(with(locked, {{"end_a.far_end", "fixed"}}), End::a);
+    const auto free = steps_of(locked, LineEnd::a);
+    const auto fixed = steps_of(with(locked, {{"end_a.far_end", "fixed"}}), LineEnd::a);
     ASSERT_NE(free, fixed);
     const Line both = with(locked, {{"end_b", "locked-eye"}});
-    EXPECT_EQ(steps_of(both, End::a), free);
-    EXPECT_EQ(steps_of(both, End::b), fixed);
+    EXPECT_EQ(steps_of(both, LineEnd::a), free);
+    EXPECT_EQ(steps_of(both, LineEnd::b), fixed);
     // A fitting on the other end is in the way only if it is there before this end is made.
     const Line fitted =
         with(locked, {{"end_b.fitting", "ring"}, {"end_b.fitting_length", "30 mm"}});
-    EXPECT_EQ(steps_of(fitted, End::a), free);
-    EXPECT_EQ(steps_of(with(fitted, {{"first_end", "b"}}), End::a), fixed);
+    EXPECT_EQ(steps_of(fitted, LineEnd::a), free);
+    EXPECT_EQ(steps_of(with(fitted, {{"first_end", "b"}}), LineEnd::a), fixed);
     const Line stated = with(both, {{"end_b.far_end", "free"}});
-    EXPECT_EQ(steps_of(stated, End::b), free);
+    EXPECT_EQ(steps_of(stated, LineEnd::b), free);
 }
 
 } // namespace

@@ -152,20 +152,20 @@ inline constexpr double not_there = std::numeric_limits<double>::quiet_NaN();
 /// Half a nanometre either way for each of a few rounded rows.
 inline constexpr double near = 5e-6;
 
-inline const Row* find_row(const Piece& piece, Item item, std::optional<End> end = {}) {
+inline const Row* find_row(const Piece& piece, Item item, std::optional<LineEnd> end = {}) {
     const auto found = std::ranges::find_if(piece.ledger, [&](const LedgerRow& entry) {
         return entry.row.item == item && (!end || entry.end == end);
     });
     return found == piece.ledger.end() ? nullptr : &found->row;
 }
 
-inline double length_of(const Piece& piece, Item item, std::optional<End> end = {}) {
+inline double length_of(const Piece& piece, Item item, std::optional<LineEnd> end = {}) {
     const Row* row = find_row(piece, item, end);
     return row == nullptr ? not_there : in_millimetres(row->length);
 }
 
 /// As above; 0 where there is no such row.
-inline double length_or_none(const Piece& piece, Item item, std::optional<End> end = {}) {
+inline double length_or_none(const Piece& piece, Item item, std::optional<LineEnd> end = {}) {
     const Row* row = find_row(piece, item, end);
     return row == nullptr ? 0.0 : in_millimetres(row->length);
 }
@@ -175,7 +175,7 @@ inline double spread_of(const Piece& piece, Item item) {
     return row == nullptr ? not_there : row->sd * 1000.0;
 }
 
-inline double mark_of(const Piece& piece, End end, MarkName name) {
+inline double mark_of(const Piece& piece, LineEnd end, MarkName name) {
     const auto found = std::ranges::find_if(
         piece.marks, [&](const PieceMark& mark) { return mark.end == end && mark.name == name; });
     return found == piece.marks.end() ? not_there : in_millimetres(found->from_end);

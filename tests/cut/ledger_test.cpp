@@ -108,7 +108,7 @@ TEST(Ledger, LikeSpreadsOfBothEndsAddUp) {
 }
 
 TEST(Ledger, ExtraAndWearBelongToTheEndMadeLast) {
-    for (const auto& [first, last] : {std::pair{"a", End::b}, std::pair{"b", End::a}}) {
+    for (const auto& [first, last] : {std::pair{"a", LineEnd::b}, std::pair{"b", LineEnd::a}}) {
         const auto one = cut_one(
             with(plain_line, {{"extra", "300 mm"}, {"wear", "200 mm"}, {"first_end", first}}));
         const Piece& piece = one.piece();

@@ -4,7 +4,7 @@
 namespace libsplice::testing {
 namespace {
 
-double last_mark(const Piece& piece, End end) {
+double last_mark(const Piece& piece, LineEnd end) {
     double last = 0.0;
     for (const PieceMark& mark : piece.marks) {
         last = mark.end == end ? in_millimetres(mark.from_end) : last;
@@ -13,7 +13,7 @@ double last_mark(const Piece& piece, End end) {
 }
 
 /// The standing marks of kinds: where a far throat, a knot's face or the bearing point lies.
-double standing_mark(const Piece& piece, End end) {
+double standing_mark(const Piece& piece, LineEnd end) {
     for (const MarkName name :
          {MarkName::far_throat, MarkName::loop_far, MarkName::knot_face, MarkName::bearing_point}) {
         if (const double mark = mark_of(piece, end, name); !std::isnan(mark)) {
@@ -26,16 +26,16 @@ double standing_mark(const Piece& piece, End end) {
 TEST(Marks, LastOnesAndWhatLiesBetweenAreThePiece) {
     for (const Made& made : cut_lines(many_sorts()).lines) {
         const Piece& piece = made.piece;
-        EXPECT_NEAR(last_mark(piece, End::a) + in_millimetres(piece.between_marks) +
-                        last_mark(piece, End::b),
+        EXPECT_NEAR(last_mark(piece, LineEnd::a) + in_millimetres(piece.between_marks) +
+                        last_mark(piece, LineEnd::b),
                     in_millimetres(piece.cut), near);
     }
 }
 
 TEST(Marks, AscendAndLieOnThePiece) {
     for (const Made& made : cut_lines(many_sorts()).lines) {
-        std::map<End, Nanometres> before;
-        End end_before = End::a;
+        std::map<LineEnd, Nanometres> before;
+        LineEnd end_before = LineEnd::a;
         for (const PieceMark& mark : made.piece.marks) {
             EXPECT_GE(mark.from_end, 0);
             EXPECT_LE(mark.from_end, made.piece.cut);
@@ -53,7 +53,7 @@ double length_at_marking_tension(const Piece& piece) {
     for (const Item item : {Item::stretch, Item::first_stretch, Item::slack}) {
         length += length_or_none(piece, item);
     }
-    for (const End end : {End::a, End::b}) {
+    for (const LineEnd end : {LineEnd::a, LineEnd::b}) {
         length += length_or_none(piece, Item::fitting, end);
         length += length_or_none(piece, Item::pin_centre, end);
     }
@@ -62,7 +62,7 @@ double length_at_marking_tension(const Piece& piece) {
 
 /// Length at the marking tension, less the eye (or loop) of the end made last, with its take-up and
 /// whatever draws out or closes up.
-double check_by_hand(const Piece& piece, End last) {
+double check_by_hand(const Piece& piece, LineEnd last) {
     double reads = length_at_marking_tension(piece);
     for (const Item item : {Item::throat_to_bearing, Item::knot_to_bearing, Item::take_up,
                             Item::setting, Item::crossing, Item::cover_take_up}) {
@@ -129,7 +129,8 @@ TEST(Check, IsMissingOnlyWhereTheLastEndIsFree) {
 TEST(Marks, SpareAndRoundingMoveOnlyTheEndMadeLast) {
     const auto eyes = with(eye_at("end_a", "buried-eye", "36 mm", "12 mm"),
                            eye_at("end_b", "locked-eye", "60 mm", "12 mm"));
-    for (const auto& [first_letter, first] : {std::pair{"a", End::a}, std::pair{"b", End::b}}) {
+    for (const auto& [first_letter, first] :
+         {std::pair{"a", LineEnd::a}, std::pair{"b", LineEnd::b}}) {
         const Line line = with(with(plain_line, eyes), {{"first_end", first_letter}});
         const auto without = cut_one(with(line, {{"spare", "0 mm"}}), step_of(millimetres(1.0)));
         const auto over = cut_one(with(line, {{"spare", "73 mm"}}), step_of(millimetres(10.0)));
@@ -157,7 +158,7 @@ TEST(Marks, MadeFirstMirrorsThePiece) {
     EXPECT_EQ(one.piece().cut, turned.piece().cut);
     EXPECT_EQ(one.piece().between_marks, turned.piece().between_marks);
     EXPECT_EQ(one.piece().check->reads, turned.piece().check->reads);
-    EXPECT_EQ(turned.piece().check->from, End::b);
+    EXPECT_EQ(turned.piece().check->from, LineEnd::b);
     ASSERT_EQ(one.piece().marks.size(), turned.piece().marks.size());
     for (const PieceMark& mark : one.piece().marks) {
         EXPECT_EQ(in_millimetres(mark.from_end),

@@ -32,11 +32,11 @@ TEST(Wholes, CountTheirRowsOnceAndLeaveNoOtherEnd) {
     const Line loop = with(plain_line, {{"end_a", "endless-loop"}, {"end_b", ""}});
     const auto one = cut_one(loop);
     const Piece& piece = one.piece();
-    EXPECT_EQ(piece.plan->closing, End::a);
+    EXPECT_EQ(piece.plan->closing, LineEnd::a);
     EXPECT_FALSE(piece.check);
     for (const LedgerRow& entry : piece.ledger) {
         const bool outside = entry.row.item >= Item::extra;
-        EXPECT_TRUE(!entry.end || outside || *entry.end == End::a);
+        EXPECT_TRUE(!entry.end || outside || *entry.end == LineEnd::a);
     }
     const auto fault = refuse_one(with(loop, {{"end_b", "buried-eye"}}));
     EXPECT_EQ(fault.code, Code::cannot_be_both);
@@ -50,8 +50,8 @@ TEST(Wholes, MarksHoldFromEitherCutEnd) {
     std::vector<Nanometres> from_b;
     for (const PieceMark& mark : piece.marks) {
         if (mark.name != MarkName::tail_end) {
-            (mark.end == End::a ? from_a : from_b)
-                .push_back(mark.from_end - (mark.end == End::a ? 0 : piece.over));
+            (mark.end == LineEnd::a ? from_a : from_b)
+                .push_back(mark.from_end - (mark.end == LineEnd::a ? 0 : piece.over));
         }
     }
     EXPECT_FALSE(from_a.empty());

@@ -39,8 +39,8 @@ TEST(Strip, IsMeasuredFromTheBearingPointOnTheFinishedLine) {
     // The mark stands before anything is buried, so beyond 7.9 m by both take-ups.
     const Piece& piece = one.piece();
     const double take_ups = length_of(piece, Item::take_up) + length_of(piece, Item::cover_take_up);
-    EXPECT_NEAR(mark_of(piece, End::a, MarkName::cover_end) -
-                    mark_of(piece, End::a, MarkName::far_throat),
+    EXPECT_NEAR(mark_of(piece, LineEnd::a, MarkName::cover_end) -
+                    mark_of(piece, LineEnd::a, MarkName::far_throat),
                 7900.0 - 40.0 + take_ups, 1e-3);
 }
 

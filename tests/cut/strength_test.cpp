@@ -15,7 +15,7 @@ TEST(Strength, IsThatOfTheWeakerEnd) {
     const auto one = cut_one(line);
     ASSERT_TRUE(one.piece().retained);
     EXPECT_NEAR(one.piece().retained->share, 0.60, 1e-12); // the bowline's, against 0.90
-    EXPECT_EQ(one.piece().weaker, End::b);
+    EXPECT_EQ(one.piece().weaker, LineEnd::b);
 }
 
 TEST(Strength, DesignFactorIsRetainedStrengthOverTheLoad) {

@@ -41,7 +41,7 @@ inline OwnedRow owned(const JobRow& row) {
         }
     }
     for (const auto& [end, field, cell] : row.line.fields) {
-        add((end == End::a ? "end_a." : "end_b.") + std::string(field), cell);
+        add((end == LineEnd::a ? "end_a." : "end_b.") + std::string(field), cell);
     }
     own.plan_key = std::string(row.line.plan_key);
     own.has_route_table = row.line.route != nullptr;

@@ -8,7 +8,7 @@ Nanometres mm(double length) {
     return to_nanometres(millimetres(length));
 }
 
-std::vector<std::pair<std::string, Nanometres>> rows_of(const Book& book, const Allowance& end) {
+std::vector<std::pair<std::string, Nanometres>> rows_of(const Book& book, const End& end) {
     std::vector<std::pair<std::string, Nanometres>> rows;
     for (const Row& row : end.rows) {
         rows.emplace_back(book.names().of(row.item), row.length);

@@ -38,8 +38,8 @@ inline Book book_with(const std::vector<std::string>& names) {
 }
 
 /// An end of a rope that the book must know, by the names of its kind and its fields.
-inline Result<Allowance> work_out(const Book& book, std::string_view kind, std::string_view rope,
-                                  const std::vector<FieldText>& fields) {
+inline Result<End> work_out(const Book& book, std::string_view kind, std::string_view rope,
+                            const std::vector<FieldText>& fields) {
     const auto known = book.catalogue().rope(rope);
     const auto found = book.kind(kind);
     EXPECT_TRUE(known && found) << kind << " in " << rope;

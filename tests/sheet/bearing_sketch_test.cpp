@@ -12,7 +12,7 @@ namespace {
 
 using Form = Span::Form;
 
-std::string sketch(const Allowance& allowance, End end = End::a) {
+std::string sketch(const End& allowance, LineEnd end = LineEnd::a) {
     KindDeclaration kind;
     kind.name = "hand-eye";
     kind.datum = "inside of the eye's crown";
@@ -40,7 +40,7 @@ std::vector<Circle> circles(const std::string& svg, const std::string& css) {
 
 // An eye of 50 mm in 5 mm rope on a pin of 20 mm: the dot lies where the pin touches the crown.
 TEST(BearingSketch, AnEyesDotIsWhereItsPinBears) {
-    Allowance eye;
+    End eye;
     eye.add(Span{Form::loop, mm(200), mm(320), mm(5), 0.0, mm(20)});
     eye.add(Value{ValueName::eye_m, 0.05});
     const std::string svg = sketch(eye);
@@ -55,7 +55,7 @@ TEST(BearingSketch, AnEyesDotIsWhereItsPinBears) {
 }
 
 TEST(BearingSketch, ARingsDotLiesInItsBore) {
-    Allowance eye;
+    End eye;
     eye.add(Span{Form::loop, mm(200), mm(320), mm(5), 0.0, mm(20)});
     eye.add(Value{ValueName::eye_m, 0.05});
     eye.add(Value{ValueName::bearing_m, 0.044});
@@ -66,7 +66,7 @@ TEST(BearingSketch, ARingsDotLiesInItsBore) {
 }
 
 TEST(BearingSketch, AHitchsDotIsOnTheLoadSideOfItsSpar) {
-    Allowance hitch;
+    End hitch;
     hitch.add(Span{Form::half_hitches, mm(60), mm(120), mm(6), 2.0});
     hitch.add(Span{Form::turns, mm(120), mm(400), mm(6), 2.0, mm(40)});
     const auto spar = circles(sketch(hitch), "o");
@@ -77,7 +77,7 @@ TEST(BearingSketch, AHitchsDotIsOnTheLoadSideOfItsSpar) {
 
 // A shank of 45 mm of which the wire fills 40: the pin's centre lies 5 mm beyond the wire's end.
 TEST(BearingSketch, AFittingsDotIsItsPin) {
-    Allowance swage;
+    End swage;
     swage.add(Row{Item::shank, Group::own, SpreadOrigin::none, cited_job, mm(-45), 0.0});
     swage.add(Row{Item::insertion, Group::own, SpreadOrigin::none, cited_job, mm(40), 0.0});
     swage.standing_mark = mm(40);
@@ -93,7 +93,7 @@ TEST(BearingSketch, AFittingsDotIsItsPin) {
 }
 
 TEST(BearingSketch, ABallsDotIsItsFaceAndAKnotsToo) {
-    Allowance stopper;
+    End stopper;
     stopper.add(Span{Form::knot, mm(40), mm(140), mm(6), 4.0});
     const double face = circles(sketch(stopper), "d").at(0).x;
     EXPECT_EQ(circles(sketch(stopper), "o").size(), 2U);
@@ -103,17 +103,17 @@ TEST(BearingSketch, ABallsDotIsItsFaceAndAKnotsToo) {
 }
 
 TEST(BearingSketch, ACutEndIsMeasuredToTheCut) {
-    Allowance cut;
+    End cut;
     cut.made = false;
     EXPECT_EQ(circles(sketch(cut), "d").size(), 1U);
     EXPECT_TRUE(circles(sketch(cut), "o").empty());
 }
 
 TEST(BearingSketch, EndBIsTurnedRound) {
-    Allowance eye;
+    End eye;
     eye.add(Span{Form::loop, mm(200), mm(320), mm(5), 0.0, mm(20)});
     EXPECT_EQ(sketch(eye).find("matrix(-1"), std::string::npos);
-    EXPECT_NE(sketch(eye, End::b).find("matrix(-1 0 0 1 170 0)"), std::string::npos);
+    EXPECT_NE(sketch(eye, LineEnd::b).find("matrix(-1 0 0 1 170 0)"), std::string::npos);
 }
 
 TEST(BearingSketch, SaysWhatIsMeasuredTo) {

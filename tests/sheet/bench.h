@@ -43,8 +43,8 @@ inline constexpr std::array bench_steps{
     Step{Action::tuck, {MarkName::near_throat, MarkName::far_throat}, "Put in {tucks} tucks."}};
 
 /// 100 - 40 + 300 + 20 = 380 mm beyond the bearing point, far throat at 400 mm.
-inline Allowance hand_eye(CitationId document) {
-    Allowance eye;
+inline End hand_eye(CitationId document) {
+    End eye;
     const auto none = SpreadOrigin::none;
     eye.add(Row{Item::eye_legs, Group::own, none, cited_geometry, mm(100), 0.0});
     eye.add(Row{Item::throat_to_bearing, Group::own, none, cited_job, mm(-40), 0.0});
@@ -124,7 +124,7 @@ class Bench {
     }
 
     Book book;
-    Allowance eye;
+    End eye;
     Kind kind;
     Rope rope;
     LinePlan plan;
@@ -146,13 +146,13 @@ class Bench {
         piece.over = mm(15);
         piece.between_marks = mm(1950);
         const auto add = [&](Item item, Group group, std::int64_t length, double sd,
-                             std::optional<End> end) {
+                             std::optional<LineEnd> end) {
             piece.ledger.push_back({Row{item, group, none, cited_job, mm(length), sd}, end});
         };
         add(Item::finished_length, Group::tape, 2000, 0.001, {});
         add(Item::stretch, Group::own, -10, 0.002, {});
-        for (const End end : {End::a, End::b}) {
-            const Nanometres shift = end == End::a ? 0 : piece.over;
+        for (const LineEnd end : {LineEnd::a, LineEnd::b}) {
+            const Nanometres shift = end == LineEnd::a ? 0 : piece.over;
             std::size_t number = 0;
             for (const Row& row : eye.rows) {
                 piece.ledger.push_back({row, end});
@@ -165,11 +165,11 @@ class Bench {
             }
             piece.cautions.push_back({eye.cautions[0], end});
         }
-        add(Item::spare, Group::own, 13, 0.0, End::b);
-        add(Item::rounding, Group::own, 2, 0.0, End::b);
-        piece.check = Check{End::a, End::b, mm(1970)}; // 2765 - 380 - 415
+        add(Item::spare, Group::own, 13, 0.0, LineEnd::b);
+        add(Item::rounding, Group::own, 2, 0.0, LineEnd::b);
+        piece.check = Check{LineEnd::a, LineEnd::b, mm(1970)}; // 2765 - 380 - 415
         piece.retained = eye.retained;
-        piece.weaker = End::a;
+        piece.weaker = LineEnd::a;
         piece.outside = 0.25;
     }
 };

@@ -168,7 +168,7 @@ TEST(TextSheet, ARefusedPieceSaysWhyInTheSamePlace) {
 
 TEST(TextSheet, WithTheOtherEndFirstTheMarksChangeSides) {
     Bench bench;
-    bench.plan.first_end = End::b;
+    bench.plan.first_end = LineEnd::b;
     expect_in_order(bench.sheet(Format::text),
                     {"END B, made first", "END A, made last", "bearing point of"});
 }

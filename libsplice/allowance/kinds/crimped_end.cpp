@@ -85,14 +85,14 @@ std::span<const Step> steps_for(std::size_t chosen) {
     return all.at(chosen);
 }
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const Length cord = request.rope.counting_diameter();
     const auto left = field_or_figure(request, stub, FigureId::stub, cord);
     if (!left) {
         return Unexpected(left.error());
     }
     const SourcedLength held = from_job(Length(request.fields.at(length)));
-    Allowance allowance;
+    End allowance;
     allowance.add(row_of(Item::crimp, held));
     allowance.add(row_of(Item::stub, *left));
     const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::heat);

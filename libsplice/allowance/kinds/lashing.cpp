@@ -88,7 +88,7 @@ Result<Lashing> read_lashing(const Request& request) {
     return lashing;
 }
 
-void add_values(Allowance& allowance, const Request& request, const Lashing& lashing) {
+void add_values(End& allowance, const Request& request, const Lashing& lashing) {
     allowance.add(Value{ValueName::spar_m, request.fields.at(spar)});
     allowance.add(Value{ValueName::turns, lashing.turns});
     allowance.add(Value{ValueName::half_hitches, lashing.hitches});
@@ -100,7 +100,7 @@ void add_values(Allowance& allowance, const Request& request, const Lashing& las
 }
 
 /// Half hitches in bare HMPE hold little: what the turns leave over has to be little too.
-void add_finish_caution(Allowance& allowance, const Request& request) {
+void add_finish_caution(End& allowance, const Request& request) {
     if (const auto slip = request.rules.find(FigureId::slip)) {
         allowance.add(Caution{"half hitches slip in this rope, and a share of {load_past_turns} of "
                               "the load gets past the turns: take more turns or stitch the tail",
@@ -108,7 +108,7 @@ void add_finish_caution(Allowance& allowance, const Request& request) {
     }
 }
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     if (request.fields.has(pin) && !request.fields.has(gap)) {
         return Unexpected(Fault{Code::field_missing,
                                 "a lashing through a second fitting needs the gap between the two",
@@ -121,7 +121,7 @@ Result<Allowance> work_out(const Request& request) {
     }
     const Nanometres width = to_nanometres(request.rope.counting_diameter());
     const SourcedLength round = from_geometry(lashing->turn * lashing->turns);
-    Allowance allowance;
+    End allowance;
     allowance.add(row_of(Item::turns, round));
     allowance.add(row_of(Item::half_hitches, lashing->finish, Group::hand));
     const Nanometres tail_end = add_cutting_loss(allowance, request, usual_cut(request.rope));

@@ -68,8 +68,8 @@ constexpr std::array sealed_cover_steps{
          "Roll it on a cool plate while it is soft, so that it ends no thicker than the rope."}};
 
 /// The end itself: what the cut costs, and the mark where it is made.
-Allowance plain_end(const Request& request, Cut cut) {
-    Allowance allowance;
+End plain_end(const Request& request, Cut cut) {
+    End allowance;
     allowance.made = false;
     const Nanometres lost = add_cutting_loss(allowance, request, cut);
     allowance.add(Mark{MarkName::bearing_point, lost});
@@ -77,21 +77,21 @@ Allowance plain_end(const Request& request, Cut cut) {
     return allowance;
 }
 
-Result<Allowance> work_out_bare(const Request& request) {
-    Allowance allowance = plain_end(request, usual_cut(request.rope));
+Result<End> work_out_bare(const Request& request) {
+    End allowance = plain_end(request, usual_cut(request.rope));
     allowance.steps = bare_steps;
     return allowance;
 }
 
 /// A whipping uses up no rope, but needs straight rope to lie on.
-Result<Allowance> work_out_whipped(const Request& request) {
+Result<End> work_out_whipped(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto length = field_or_figure(request, whipping_length, FigureId::whipping, rope);
     const auto offset = request.rules.need(FigureId::whipping_offset);
     if (!length || !offset) {
         return Unexpected(length ? offset.error() : length.error());
     }
-    Allowance allowance = plain_end(request, usual_cut(request.rope));
+    End allowance = plain_end(request, usual_cut(request.rope));
     const Nanometres start = allowance.standing_mark + to_nanometres(offset->length(rope));
     const Nanometres end = start + to_nanometres(length->length);
     allowance.add(Mark{MarkName::whipping, end});
@@ -103,7 +103,7 @@ Result<Allowance> work_out_whipped(const Request& request) {
 
 /// Heat is for fibres that melt clean. A cover may be sealed over a core that does not, where the
 /// core is cut back.
-Result<Allowance> work_out_heat_sealed(const Request& request) {
+Result<End> work_out_heat_sealed(const Request& request) {
     const bool covered = has_cover(request.rope.construction);
     const bool spoils = !melts_clean(request.rope.fibre);
     if (spoils && !covered) {
@@ -118,7 +118,7 @@ Result<Allowance> work_out_heat_sealed(const Request& request) {
                                 {},
                                 "core_back"});
     }
-    Allowance allowance = plain_end(request, Cut::heat);
+    End allowance = plain_end(request, Cut::heat);
     // The melted end is drawn a diameter long.
     const Nanometres width = to_nanometres(request.rope.counting_diameter());
     allowance.add(

@@ -39,13 +39,13 @@ constexpr std::array steps{
          "its knot."}};
 
 /// The rope runs through the ball and is knotted behind it.
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     auto stopper = read_stopper(request, {set, stub});
     if (!stopper) {
         return Unexpected(stopper.error());
     }
     stopper->ball = from_job(Length(request.fields.at(ball)));
-    Allowance allowance = lay_stopper(request, *stopper);
+    End allowance = lay_stopper(request, *stopper);
     allowance.steps = steps;
     return allowance;
 }

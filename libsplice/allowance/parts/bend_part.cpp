@@ -15,7 +15,7 @@ constexpr std::array<std::pair<double, FigureId>, 8> printed_ratios{
 
 } // namespace
 
-void add_bend(Allowance& allowance, const Request& request) {
+void add_bend(End& allowance, const Request& request) {
     const auto ratio = allowance.find(ValueName::bend_ratio);
     ShortList<BendPoint, printed_ratios.size()> points;
     CitationId source{};

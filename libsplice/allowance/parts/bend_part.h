@@ -8,6 +8,6 @@ namespace libsplice {
 /// Adds the strength that the wire keeps where it bends round the pin, by the printed ratios, to an
 /// eye whose facts have been added before. Nothing on a soft eye; a caution where the pin is
 /// thinner than any that is printed.
-void add_bend(Allowance& allowance, const Request& request);
+void add_bend(End& allowance, const Request& request);
 
 } // namespace libsplice

@@ -2,7 +2,7 @@
 
 namespace libsplice {
 
-void count_both_sides(Allowance& allowance) {
+void count_both_sides(End& allowance) {
     for (Row& row : allowance.rows) {
         row.length *= 2;
         row.sd *= 2.0;

@@ -7,6 +7,6 @@ namespace libsplice {
 
 /// Doubles every row of an item whose two sides are made alike. One hand makes both in one braid,
 /// so that their spreads are added up. Marks and values stay those of one side.
-void count_both_sides(Allowance& allowance);
+void count_both_sides(End& allowance);
 
 } // namespace libsplice

@@ -4,7 +4,7 @@
 
 namespace libsplice {
 
-void add_stitching(Allowance& allowance, const Request& request, Length rope) {
+void add_stitching(End& allowance, const Request& request, Length rope) {
     const auto start = request.rules.find(FigureId::stitch_start);
     const auto length = request.rules.find(FigureId::stitch_length);
     if (start == nullptr || length == nullptr) {
@@ -15,8 +15,8 @@ void add_stitching(Allowance& allowance, const Request& request, Length rope) {
     allowance.add(Value{ValueName::stitch_end_m, (from + length->length(rope)).si()});
 }
 
-Result<Allowance> eye_with_bury(const Request& request, EyeFields eye_fields,
-                                BuryFields bury_fields, Length rope) {
+Result<End> eye_with_bury(const Request& request, EyeFields eye_fields, BuryFields bury_fields,
+                          Length rope) {
     const auto eye = read_eye(request, eye_fields, rope);
     if (!eye) {
         return Unexpected(eye.error());
@@ -28,8 +28,8 @@ Result<Allowance> eye_with_bury(const Request& request, EyeFields eye_fields,
     return eye_with_bury(request, *eye, *bury);
 }
 
-Allowance eye_with_bury(const Request& request, const EyePart& eye, const BuryPart& bury) {
-    Allowance allowance;
+End eye_with_bury(const Request& request, const EyePart& eye, const BuryPart& bury) {
+    End allowance;
     add_eye_rows(allowance, eye);
     add_bury_rows(allowance, bury);
     const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::shears);

@@ -9,12 +9,11 @@ namespace libsplice {
 
 /// The allowance of an eye whose tail is led inside `rope` (the whole rope, or the core that is
 /// spliced), all but its steps. Faults are those of read_eye() and read_bury().
-[[nodiscard]] Result<Allowance> eye_with_bury(const Request& request, EyeFields eye_fields,
-                                              BuryFields bury_fields, Length rope);
+[[nodiscard]] Result<End> eye_with_bury(const Request& request, EyeFields eye_fields,
+                                        BuryFields bury_fields, Length rope);
 /// The same of an eye and a bury that are worked out already.
-[[nodiscard]] Allowance eye_with_bury(const Request& request, const EyePart& eye,
-                                      const BuryPart& bury);
+[[nodiscard]] End eye_with_bury(const Request& request, const EyePart& eye, const BuryPart& bury);
 /// Values for the lock stitching: where it starts and ends beyond the throat.
-void add_stitching(Allowance& allowance, const Request& request, Length rope);
+void add_stitching(End& allowance, const Request& request, Length rope);
 
 } // namespace libsplice

@@ -127,7 +127,7 @@ std::array<BuriedPart, 2> tail_inside(const BuryPart& bury) {
     return tapered_tail(bury.tail.length, bury.taper.length, 1.0, bury.taper.even_end);
 }
 
-void add_bury_rows(Allowance& allowance, const BuryPart& bury) {
+void add_bury_rows(End& allowance, const BuryPart& bury) {
     allowance.add(row_of(Item::tail, bury.tail));
     allowance.add(row_of(Item::take_up, bury.take_up, Group::take_up));
     if (to_nanometres(bury.setting.length) != 0) {
@@ -135,11 +135,11 @@ void add_bury_rows(Allowance& allowance, const BuryPart& bury) {
     }
 }
 
-void add_taper_marks(Allowance& allowance, const BuryPart& bury, Nanometres tail_end) {
+void add_taper_marks(End& allowance, const BuryPart& bury, Nanometres tail_end) {
     add_taper_marks(allowance, bury.taper, tail_end);
 }
 
-void add_bury_marks(Allowance& allowance, const BuryPart& bury) {
+void add_bury_marks(End& allowance, const BuryPart& bury) {
     allowance.bury_reach = to_nanometres(bury.tail.length) + to_nanometres(bury.take_up.length);
     allowance.fid_reach = to_nanometres(bury.exit);
     if (allowance.bury_reach != allowance.fid_reach) {
@@ -148,7 +148,7 @@ void add_bury_marks(Allowance& allowance, const BuryPart& bury) {
     allowance.add(Mark{MarkName::exit, allowance.standing_mark + allowance.fid_reach});
 }
 
-void add_bury_facts(Allowance& allowance, const BuryPart& bury, const Request& request,
+void add_bury_facts(End& allowance, const BuryPart& bury, const Request& request,
                     Nanometres tail_end) {
     const auto add = [&](ValueName name, Length value) {
         allowance.add(Value{name, value.si()});

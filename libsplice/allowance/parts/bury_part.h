@@ -79,14 +79,14 @@ struct BuryPart {
 [[nodiscard]] std::array<BuriedPart, 2> tail_inside(const BuryPart& bury);
 
 /// Rows tail, take-up and setting.
-void add_bury_rows(Allowance& allowance, const BuryPart& bury);
+void add_bury_rows(End& allowance, const BuryPart& bury);
 /// The taper's marks, which lie before the throat: call it before the eye's marks.
-void add_taper_marks(Allowance& allowance, const BuryPart& bury, Nanometres tail_end);
+void add_taper_marks(End& allowance, const BuryPart& bury, Nanometres tail_end);
 /// Marks of the standing part beyond the far throat, and how far bury and fid reach: after the
 /// eye's marks.
-void add_bury_marks(Allowance& allowance, const BuryPart& bury);
+void add_bury_marks(End& allowance, const BuryPart& bury);
 /// Values, spans of the shape, and cautions about a short tail.
-void add_bury_facts(Allowance& allowance, const BuryPart& bury, const Request& request,
+void add_bury_facts(End& allowance, const BuryPart& bury, const Request& request,
                     Nanometres tail_end);
 
 } // namespace libsplice

@@ -23,7 +23,7 @@ Result<CorePart> find_core(const Request& request, std::size_t field) {
 }
 
 /// How much the rope round the eye changes if the core is one standard deviation thicker.
-Length spread_of_rope_round(const Allowance& allowance, const CorePart& core) {
+Length spread_of_rope_round(const End& allowance, const CorePart& core) {
     const Length pin(allowance.find(ValueName::pin_m).value_or(0.0));
     const Length throat = Length(allowance.find(ValueName::eye_m).value_or(0.0)) - pin / 2.0;
     const auto round = [&](Length rope) {
@@ -49,7 +49,7 @@ Result<CorePart> read_core(const Request& request, std::size_t field) {
     return core;
 }
 
-void add_assumed_core(Allowance& allowance, const CorePart& core) {
+void add_assumed_core(End& allowance, const CorePart& core) {
     if (!core.assumed) {
         return;
     }

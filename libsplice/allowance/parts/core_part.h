@@ -28,6 +28,6 @@ struct CorePart {
 
 /// What goes with an assumed core: a caution, and the spread that its diameter gives the rope round
 /// an eye that has been added before.
-void add_assumed_core(Allowance& allowance, const CorePart& core);
+void add_assumed_core(End& allowance, const CorePart& core);
 
 } // namespace libsplice

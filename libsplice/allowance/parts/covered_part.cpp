@@ -57,7 +57,7 @@ Result<CoveredPart> read_covered(const Request& request, CoveredFields fields, E
     return part;
 }
 
-void add_covered_marks(Allowance& allowance, const CoveredPart& part) {
+void add_covered_marks(End& allowance, const CoveredPart& part) {
     const auto from_throat = [&](Length length) {
         return allowance.standing_mark + to_nanometres(length);
     };
@@ -67,7 +67,7 @@ void add_covered_marks(Allowance& allowance, const CoveredPart& part) {
     allowance.fid_reach = to_nanometres(part.exit);
 }
 
-void add_covered_facts(Allowance& allowance, const CoveredPart& part, const Request& request,
+void add_covered_facts(End& allowance, const CoveredPart& part, const Request& request,
                        Nanometres tail_end) {
     const Length rope = request.rope.counting_diameter();
     allowance.add(Value{ValueName::tail_m, part.tail.length.si()});
@@ -86,7 +86,7 @@ void add_covered_facts(Allowance& allowance, const CoveredPart& part, const Requ
 
 } // namespace
 
-void add_slip_knot(Allowance& allowance, const Request& request) {
+void add_slip_knot(End& allowance, const Request& request) {
     allowance.milks_cover = true;
     if (const auto knot = request.rules.find(FigureId::slip_knot)) {
         allowance.add(
@@ -94,7 +94,7 @@ void add_slip_knot(Allowance& allowance, const Request& request) {
     }
 }
 
-void add_small_rope_caution(Allowance& allowance, const Request& request, std::string_view text) {
+void add_small_rope_caution(End& allowance, const Request& request, std::string_view text) {
     const auto least = request.rules.find(FigureId::least_size);
     if (least != nullptr && to_nanometres(request.rope.diameter) <
                                 to_nanometres(least->length(request.rope.diameter))) {
@@ -102,7 +102,7 @@ void add_small_rope_caution(Allowance& allowance, const Request& request, std::s
     }
 }
 
-Result<Allowance> covered_eye(const Request& request, CoveredFields fields, ExitFrom exit_from) {
+Result<End> covered_eye(const Request& request, CoveredFields fields, ExitFrom exit_from) {
     const auto eye = read_eye(request, fields.eye, request.rope.counting_diameter());
     if (!eye) {
         return Unexpected(eye.error());
@@ -111,7 +111,7 @@ Result<Allowance> covered_eye(const Request& request, CoveredFields fields, Exit
     if (!part) {
         return Unexpected(part.error());
     }
-    Allowance allowance;
+    End allowance;
     add_eye_rows(allowance, *eye);
     allowance.add(row_of(Item::tail, part->tail));
     allowance.add(row_of(Item::take_up, part->shortening, Group::take_up));

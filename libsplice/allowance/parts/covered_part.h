@@ -8,10 +8,10 @@ namespace libsplice {
 
 /// Where the slip knot goes that keeps cover and core together, and slack cover to milk out at the
 /// line's other end.
-void add_slip_knot(Allowance& allowance, const Request& request);
+void add_slip_knot(End& allowance, const Request& request);
 
 /// A caution, `text`, in rope thinner than the tables' least size for the kind.
-void add_small_rope_caution(Allowance& allowance, const Request& request, std::string_view text);
+void add_small_rope_caution(End& allowance, const Request& request, std::string_view text);
 
 /// Which of a kind's fields describe such a splice.
 struct CoveredFields {
@@ -25,7 +25,7 @@ enum class ExitFrom : std::uint8_t { throat, core_entry };
 
 /// An eye in which cover and core are led into each other, all but its steps: beyond the eye lie
 /// the tail and the standing part that the splice uses up.
-[[nodiscard]] Result<Allowance> covered_eye(const Request& request, CoveredFields fields,
-                                            ExitFrom exit_from);
+[[nodiscard]] Result<End> covered_eye(const Request& request, CoveredFields fields,
+                                      ExitFrom exit_from);
 
 } // namespace libsplice

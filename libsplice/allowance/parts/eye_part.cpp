@@ -94,7 +94,7 @@ Result<EyePart> shape_eye(const Request& request, Length inside, CitationId sour
     return eye;
 }
 
-void add_eye_rows(Allowance& allowance, const EyePart& eye) {
+void add_eye_rows(End& allowance, const EyePart& eye) {
     allowance.add(row_of(Item::eye_legs, from_geometry(eye.rope_round)));
     allowance.add(
         row_of(Item::throat_to_bearing, {-eye.inside, {}, SpreadOrigin::none, eye.source}));
@@ -104,8 +104,7 @@ void add_eye_rows(Allowance& allowance, const EyePart& eye) {
     }
 }
 
-void add_eye_marks(Allowance& allowance, const EyePart& eye, Nanometres near_throat,
-                   ThroatMarks names) {
+void add_eye_marks(End& allowance, const EyePart& eye, Nanometres near_throat, ThroatMarks names) {
     const Nanometres far_throat = near_throat + to_nanometres(eye.rope_round);
     allowance.add(Mark{names.near, near_throat});
     allowance.add(Mark{MarkName::crown, near_throat + to_nanometres(eye.rope_round / 2.0)});
@@ -113,7 +112,7 @@ void add_eye_marks(Allowance& allowance, const EyePart& eye, Nanometres near_thr
     allowance.standing_mark = far_throat;
 }
 
-void add_eye_facts(Allowance& allowance, const EyePart& eye, const Request& request,
+void add_eye_facts(End& allowance, const EyePart& eye, const Request& request,
                    Nanometres near_throat) {
     allowance.add(Value{ValueName::eye_m, eye.inside.si()});
     allowance.add(Value{ValueName::pin_m, eye.pin.si()});

@@ -53,17 +53,17 @@ struct EyePart {
 
 /// Rows `rope round the eye`, `throat to bearing point` and, on a soft eye, the spread of a pin
 /// that is not known.
-void add_eye_rows(Allowance& allowance, const EyePart& eye);
+void add_eye_rows(End& allowance, const EyePart& eye);
 /// What a kind calls the two marks of its throat, tail side first.
 struct ThroatMarks {
     MarkName near = MarkName::near_throat;
     MarkName far = MarkName::far_throat;
 };
 /// Marks near throat, crown and far throat; the end's standing part begins at the far throat.
-void add_eye_marks(Allowance& allowance, const EyePart& eye, Nanometres near_throat,
+void add_eye_marks(End& allowance, const EyePart& eye, Nanometres near_throat,
                    ThroatMarks names = {});
 /// Values, the loop of the shape, and a caution where the eye is short for its pin.
-void add_eye_facts(Allowance& allowance, const EyePart& eye, const Request& request,
+void add_eye_facts(End& allowance, const EyePart& eye, const Request& request,
                    Nanometres near_throat);
 
 } // namespace libsplice

@@ -32,7 +32,7 @@ Angle degrees(double count) {
 
 } // namespace
 
-void add_grip(Allowance& allowance, const BuryPart& bury, const Request& request) {
+void add_grip(End& allowance, const BuryPart& bury, const Request& request) {
     const Assumed assumed{
         request.rules.find(FigureId::braid_angle), request.rules.find(FigureId::self_friction),
         request.rules.find(FigureId::packing), request.rules.find(FigureId::throat_share)};

@@ -9,6 +9,6 @@ namespace libsplice {
 /// friction, braid angle, packing and the tail's share of the load at the throat. A caution where
 /// the cautious end, friction and angle both at their lowest, is under 1. Nothing where no source
 /// gives an assumption for this rope. It changes no length and stands in for no published minimum.
-void add_grip(Allowance& allowance, const BuryPart& bury, const Request& request);
+void add_grip(End& allowance, const BuryPart& bury, const Request& request);
 
 } // namespace libsplice

@@ -36,7 +36,7 @@ Result<HitchPart> read_hitch(const Request& request, HitchFields fields, Turn tu
     return HitchPart{fields.around_name, turn, *count, from_figure(*beyond, rope), *left};
 }
 
-void add_load_past(Allowance& allowance, const Request& request) {
+void add_load_past(End& allowance, const Request& request) {
     const auto turns = allowance.find(ValueName::turns);
     const auto friction = request.rules.find(FigureId::friction);
     if (turns && friction != nullptr) {
@@ -44,11 +44,11 @@ void add_load_past(Allowance& allowance, const Request& request) {
     }
 }
 
-Allowance lay_hitch(const Request& request, const HitchPart& hitch, Finish finish) {
+End lay_hitch(const Request& request, const HitchPart& hitch, Finish finish) {
     const Nanometres width = to_nanometres(request.rope.counting_diameter());
     const SourcedLength turns = from_geometry(hitch.turn.rope * hitch.turns);
 
-    Allowance allowance;
+    End allowance;
     allowance.add(row_of(Item::turns, turns));
     allowance.add(row_of(Item::knot, hitch.beyond, Group::hand));
     allowance.add(row_of(Item::stub, hitch.stub));

@@ -73,10 +73,10 @@ struct HitchPart {
 
 /// Value `load_past_turns`: the share of a load that gets past the turns, whose value has been
 /// added before, and reaches what finishes them; where the rope's friction is known.
-void add_load_past(Allowance& allowance, const Request& request);
+void add_load_past(End& allowance, const Request& request);
 
 /// All of a hitch but its steps: from the tail's end stub, hitch and turns, to the load side, from
 /// which it is measured. In slippery rope with the slip caution.
-[[nodiscard]] Allowance lay_hitch(const Request& request, const HitchPart& hitch, Finish finish);
+[[nodiscard]] End lay_hitch(const Request& request, const HitchPart& hitch, Finish finish);
 
 } // namespace libsplice

@@ -2,8 +2,8 @@
 
 namespace libsplice {
 
-Allowance buried_side(const Request& request, const BuryPart& bury, Cut cut) {
-    Allowance side;
+End buried_side(const Request& request, const BuryPart& bury, Cut cut) {
+    End side;
     add_bury_rows(side, bury);
     const Nanometres tail_end = add_cutting_loss(side, request, cut);
     side.standing_mark = tail_end + to_nanometres(bury.tail.length);

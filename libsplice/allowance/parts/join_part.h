@@ -7,6 +7,6 @@ namespace libsplice {
 
 /// One side of a join in which each end is led inside the other: rows, marks and facts of the bury,
 /// and the mark where the two ends meet.
-[[nodiscard]] Allowance buried_side(const Request& request, const BuryPart& bury, Cut cut);
+[[nodiscard]] End buried_side(const Request& request, const BuryPart& bury, Cut cut);
 
 } // namespace libsplice

@@ -4,8 +4,8 @@
 
 namespace libsplice {
 
-Result<Allowance> eye_with_lap(const Request& request, const EyePart& eye, const LapPart& lap,
-                               std::string_view tail_field) {
+Result<End> eye_with_lap(const Request& request, const EyePart& eye, const LapPart& lap,
+                         std::string_view tail_field) {
     if (to_nanometres(lap.tail.length) < to_nanometres(lap.held)) {
         return Unexpected(Fault{Code::field_out_of_range,
                                 "a tail of " + show_length(lap.tail.length, UnitSystem::metric) +
@@ -14,7 +14,7 @@ Result<Allowance> eye_with_lap(const Request& request, const EyePart& eye, const
                                 {},
                                 std::string(tail_field)});
     }
-    Allowance allowance;
+    End allowance;
     add_eye_rows(allowance, eye);
     allowance.add(row_of(Item::tail, lap.tail));
     const Nanometres tail_end = add_cutting_loss(allowance, request, usual_cut(request.rope));
@@ -39,7 +39,7 @@ Result<Allowance> eye_with_lap(const Request& request, const EyePart& eye, const
     return allowance;
 }
 
-void add_untested_caution(Allowance& allowance, const Request& request) {
+void add_untested_caution(End& allowance, const Request& request) {
     if (request.rules.find(FigureId::retained) == nullptr) {
         allowance.add(Caution{
             "no source says what this holds: load a test piece to twice what the line will carry",

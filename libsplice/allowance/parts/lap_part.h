@@ -18,10 +18,10 @@ struct LapPart {
 /// The allowance of an eye whose tail lies along the standing part, all but its steps. The tail's
 /// end is sealed where the rope allows it. Code::field_out_of_range for `tail_field` where the tail
 /// is shorter than what holds it.
-[[nodiscard]] Result<Allowance> eye_with_lap(const Request& request, const EyePart& eye,
-                                             const LapPart& lap, std::string_view tail_field);
+[[nodiscard]] Result<End> eye_with_lap(const Request& request, const EyePart& eye,
+                                       const LapPart& lap, std::string_view tail_field);
 
 /// No source says what stitches or seizings hold: a caution, and a refusal for a person.
-void add_untested_caution(Allowance& allowance, const Request& request);
+void add_untested_caution(End& allowance, const Request& request);
 
 } // namespace libsplice

@@ -4,8 +4,8 @@
 
 namespace libsplice {
 
-Result<Allowance> locked_eye_with_bury(const Request& request, EyeFields eye_fields,
-                                       BuryFields bury_fields) {
+Result<End> locked_eye_with_bury(const Request& request, EyeFields eye_fields,
+                                 BuryFields bury_fields) {
     const Length rope = request.rope.counting_diameter();
     auto allowance = eye_with_bury(request, eye_fields, bury_fields, rope);
     if (allowance) {

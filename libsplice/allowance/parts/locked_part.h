@@ -6,7 +6,7 @@
 namespace libsplice {
 
 /// An eye with a buried tail and the crossing that closes up at first load, all but its steps.
-[[nodiscard]] Result<Allowance> locked_eye_with_bury(const Request& request, EyeFields eye_fields,
-                                                     BuryFields bury_fields);
+[[nodiscard]] Result<End> locked_eye_with_bury(const Request& request, EyeFields eye_fields,
+                                               BuryFields bury_fields);
 
 } // namespace libsplice

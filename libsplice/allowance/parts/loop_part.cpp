@@ -6,7 +6,7 @@ namespace libsplice {
 namespace {
 
 /// The rows of an eye, under the names that they have in a loop.
-void add_loop_rows(Allowance& allowance, const EyePart& loop) {
+void add_loop_rows(End& allowance, const EyePart& loop) {
     add_eye_rows(allowance, loop);
     for (Row& row : allowance.rows) {
         row.item = row.item == Item::eye_legs            ? Item::loop_legs
@@ -15,7 +15,7 @@ void add_loop_rows(Allowance& allowance, const EyePart& loop) {
     }
 }
 
-void add_loop_marks(Allowance& allowance, const EyePart& loop, Nanometres near, Nanometres beyond) {
+void add_loop_marks(End& allowance, const EyePart& loop, Nanometres near, Nanometres beyond) {
     add_eye_marks(allowance, loop, near, {MarkName::loop_near, MarkName::loop_far});
     if (beyond > 0) {
         allowance.standing_mark += beyond;
@@ -25,8 +25,7 @@ void add_loop_marks(Allowance& allowance, const EyePart& loop, Nanometres near, 
 
 } // namespace
 
-Result<Allowance> lay_loop(const Request& request, LoopFields fields, LoopShape shape,
-                           Steps steps) {
+Result<End> lay_loop(const Request& request, LoopFields fields, LoopShape shape, Steps steps) {
     const Length rope = request.rope.counting_diameter();
     auto loop = read_eye(request, {fields.loop, fields.pin}, rope);
     if (!loop) {
@@ -41,7 +40,7 @@ Result<Allowance> lay_loop(const Request& request, LoopFields fields, LoopShape 
     }
     const auto in_knot = from_figure(*beyond_loop, rope);
 
-    Allowance allowance;
+    End allowance;
     add_loop_rows(allowance, *loop);
     allowance.add(row_of(Item::knot, in_knot, Group::hand));
     allowance.add(row_of(Item::stub, *stub));

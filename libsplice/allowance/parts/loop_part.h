@@ -38,7 +38,7 @@ struct LoopShape {
 
 /// A loop knot with its steps: the loop as an eye without a throat of its own, the rope beyond its
 /// two legs, and the stub. In slippery rope with the slip caution. Faults name `loop`.
-[[nodiscard]] Result<Allowance> lay_loop(const Request& request, LoopFields fields, LoopShape shape,
-                                         Steps steps);
+[[nodiscard]] Result<End> lay_loop(const Request& request, LoopFields fields, LoopShape shape,
+                                   Steps steps);
 
 } // namespace libsplice

@@ -61,7 +61,7 @@ std::optional<Fault> find_foreign_field(const Request& request,
     return std::nullopt;
 }
 
-Nanometres add_cutting_loss(Allowance& allowance, const Request& request, Cut cut) {
+Nanometres add_cutting_loss(End& allowance, const Request& request, Cut cut) {
     if (request.rope.construction == Construction::wire) {
         return 0;
     }
@@ -76,13 +76,13 @@ Nanometres add_cutting_loss(Allowance& allowance, const Request& request, Cut cu
     return row.length;
 }
 
-void add_crossing(Allowance& allowance, double count, Nanometres at, Length rope) {
+void add_crossing(End& allowance, double count, Nanometres at, Length rope) {
     const Nanometres start = at - to_nanometres(rope * count);
     allowance.add(
         Span{Span::Form::crossed, std::max<Nanometres>(start, 0), at, to_nanometres(rope), count});
 }
 
-void set_value(Allowance& allowance, ValueName name, Length length) {
+void set_value(End& allowance, ValueName name, Length length) {
     for (Value& value : allowance.values) {
         if (value.name == name) {
             value.value = length.si();
@@ -90,13 +90,13 @@ void set_value(Allowance& allowance, ValueName name, Length length) {
     }
 }
 
-void add_retained(Allowance& allowance, const Request& request) {
+void add_retained(End& allowance, const Request& request) {
     if (const auto figure = request.rules.find(FigureId::retained)) {
         allowance.retained = Retained{figure->number(), figure->source};
     }
 }
 
-void add_slip_caution(Allowance& allowance, const Request& request) {
+void add_slip_caution(End& allowance, const Request& request) {
     if (const auto slip = request.rules.find(FigureId::slip)) {
         allowance.add(Caution{"this knot slips in this rope long before it breaks: splice it",
                               slip->source, Caution::Weight::refused_for_person});

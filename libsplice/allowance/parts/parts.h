@@ -67,20 +67,20 @@ struct FieldRange {
 
 /// Adds the row `cutting loss` and returns its length, from which all marks of the end start. Wire
 /// has none.
-[[nodiscard]] Nanometres add_cutting_loss(Allowance& allowance, const Request& request, Cut cut);
+[[nodiscard]] Nanometres add_cutting_loss(End& allowance, const Request& request, Cut cut);
 
 /// Shows, just before `at`, that the tail passes over or through other parts, `count` times, a
 /// diameter each.
-void add_crossing(Allowance& allowance, double count, Nanometres at, Length rope);
+void add_crossing(End& allowance, double count, Nanometres at, Length rope);
 
 /// Replaces a value that a part has added.
-void set_value(Allowance& allowance, ValueName name, Length length);
+void set_value(End& allowance, ValueName name, Length length);
 
 /// Sets the strength that the end retains where a source gives it.
-void add_retained(Allowance& allowance, const Request& request);
+void add_retained(End& allowance, const Request& request);
 
 /// On rope in which a kind of knot is known to slip: a caution, and a refusal for a person.
-void add_slip_caution(Allowance& allowance, const Request& request);
+void add_slip_caution(End& allowance, const Request& request);
 
 /// Checks a length of `field` against a published minimum: nothing where it is kept or none is
 /// printed, else Code::below_published_minimum with the rule's name.

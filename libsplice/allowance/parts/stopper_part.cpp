@@ -34,9 +34,9 @@ Result<StopperPart> read_stopper(const Request& request, StopperFields fields) {
     return StopperPart{{}, *knot, from_figure(*body, rope), *stub};
 }
 
-Allowance lay_stopper(const Request& request, const StopperPart& stopper) {
+End lay_stopper(const Request& request, const StopperPart& stopper) {
     const Nanometres width = to_nanometres(request.rope.counting_diameter());
-    Allowance allowance;
+    End allowance;
     if (stopper.ball) {
         allowance.add(row_of(Item::ball, *stopper.ball));
     }
@@ -71,14 +71,14 @@ Allowance lay_stopper(const Request& request, const StopperPart& stopper) {
     return allowance;
 }
 
-Result<Allowance> lay_stopper_knot(const Request& request, StopperFields fields, double crossings,
-                                   Steps steps) {
+Result<End> lay_stopper_knot(const Request& request, StopperFields fields, double crossings,
+                             Steps steps) {
     auto stopper = read_stopper(request, fields);
     if (!stopper) {
         return Unexpected(stopper.error());
     }
     stopper->count = crossings;
-    Allowance allowance = lay_stopper(request, *stopper);
+    End allowance = lay_stopper(request, *stopper);
     allowance.steps = steps;
     return allowance;
 }

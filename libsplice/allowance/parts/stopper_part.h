@@ -37,10 +37,10 @@ struct StopperPart {
 [[nodiscard]] Result<StopperPart> read_stopper(const Request& request, StopperFields fields);
 
 /// All of a stopper but its steps: rows, marks and values, with the ball outermost.
-[[nodiscard]] Allowance lay_stopper(const Request& request, const StopperPart& stopper);
+[[nodiscard]] End lay_stopper(const Request& request, const StopperPart& stopper);
 
 /// A stopper knot, read and laid, with its steps. `crossings` are those of its plainest picture.
-[[nodiscard]] Result<Allowance> lay_stopper_knot(const Request& request, StopperFields fields,
-                                                 double crossings, Steps steps);
+[[nodiscard]] Result<End> lay_stopper_knot(const Request& request, StopperFields fields,
+                                           double crossings, Steps steps);
 
 } // namespace libsplice

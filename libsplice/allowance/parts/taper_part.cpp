@@ -45,7 +45,7 @@ static_assert(static_cast<std::size_t>(MarkName::drop_pair_11) -
 
 /// What the break tests say of a step of this size, at their cautious end: a crude reading, in
 /// proportion to the section that ends at once.
-void add_end_caution(Allowance& allowance, const Request& request, double end_section) {
+void add_end_caution(End& allowance, const Request& request, double end_section) {
     const auto loss = request.rules.find(FigureId::blunt_loss);
     if (loss == nullptr) {
         return;
@@ -101,7 +101,7 @@ Result<TaperPart> read_taper(const Request& request, TaperFields fields, Length 
     return taper;
 }
 
-void add_taper_marks(Allowance& allowance, const TaperPart& taper, Nanometres tail_end) {
+void add_taper_marks(End& allowance, const TaperPart& taper, Nanometres tail_end) {
     if (to_nanometres(taper.length) <= 0) {
         return;
     }
@@ -114,7 +114,7 @@ void add_taper_marks(Allowance& allowance, const TaperPart& taper, Nanometres ta
     allowance.add(Mark{MarkName::taper_start, tail_end + to_nanometres(taper.length)});
 }
 
-void add_taper_facts(Allowance& allowance, const TaperPart& taper, const Request& request,
+void add_taper_facts(End& allowance, const TaperPart& taper, const Request& request,
                      Nanometres tail_end) {
     const auto& schedule = taper.schedule;
     const double end_section = schedule                          ? schedule->end_section

@@ -47,10 +47,10 @@ struct TaperPart {
 
 /// The marks before the throat: each pair's, then the taper's start. Call it before the eye's
 /// marks.
-void add_taper_marks(Allowance& allowance, const TaperPart& taper, Nanometres tail_end);
+void add_taper_marks(End& allowance, const TaperPart& taper, Nanometres tail_end);
 
 /// Values, the schedule, and a caution where more than a pair of strands ends at once.
-void add_taper_facts(Allowance& allowance, const TaperPart& taper, const Request& request,
+void add_taper_facts(End& allowance, const TaperPart& taper, const Request& request,
                      Nanometres tail_end);
 
 } // namespace libsplice

@@ -82,7 +82,7 @@ Result<TuckPart> read_tucks(const Request& request, TuckFields fields) {
     return tucks;
 }
 
-Nanometres add_tucks(Allowance& allowance, const TuckPart& tucks, const Request& request) {
+Nanometres add_tucks(End& allowance, const TuckPart& tucks, const Request& request) {
     allowance.add(row_of(Item::tucks, tucks.unlaid, Group::rope));
     allowance.add(row_of(Item::stub, tucks.stub));
     const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::shears);

@@ -47,7 +47,6 @@ struct TuckPart {
 
 /// Rows, the cut, values and the tapering shape; returns where the unlaying stops. The mark there
 /// is the kind's own.
-[[nodiscard]] Nanometres add_tucks(Allowance& allowance, const TuckPart& tucks,
-                                   const Request& request);
+[[nodiscard]] Nanometres add_tucks(End& allowance, const TuckPart& tucks, const Request& request);
 
 } // namespace libsplice

@@ -4,7 +4,7 @@
 
 namespace libsplice {
 
-void add_turned_back(Allowance& allowance, const TurnedBackPart& part) {
+void add_turned_back(End& allowance, const TurnedBackPart& part) {
     const Nanometres start = to_nanometres(part.turned.length);
     add_eye_rows(allowance, part.eye);
     allowance.add(row_of(Item::turn_back, part.turned));
@@ -13,8 +13,7 @@ void add_turned_back(Allowance& allowance, const TurnedBackPart& part) {
     allowance.add(Span{part.held, 0, start, to_nanometres(part.eye.rope), part.count});
 }
 
-void add_turned_back_facts(Allowance& allowance, const TurnedBackPart& part,
-                           const Request& request) {
+void add_turned_back_facts(End& allowance, const TurnedBackPart& part, const Request& request) {
     add_eye_facts(allowance, part.eye, request, to_nanometres(part.turned.length));
     add_bend(allowance, request);
     add_retained(allowance, request);

@@ -16,9 +16,8 @@ struct TurnedBackPart {
 
 /// Rows, marks, the value and the span of the turn-back. The mark at the near throat is where the
 /// turn-back starts.
-void add_turned_back(Allowance& allowance, const TurnedBackPart& part);
+void add_turned_back(End& allowance, const TurnedBackPart& part);
 /// What the eye says of itself, of the bend over its pin and of the strength that it retains.
-void add_turned_back_facts(Allowance& allowance, const TurnedBackPart& part,
-                           const Request& request);
+void add_turned_back_facts(End& allowance, const TurnedBackPart& part, const Request& request);
 
 } // namespace libsplice

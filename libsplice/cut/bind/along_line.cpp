@@ -36,8 +36,8 @@ void read_sleeve(const JobLine& line, LineFields& fields, LinePlan& plan) {
 
 /// Ends that are alike, or only cut, can change places.
 void check_turnable(LineFields& fields, const LinePlan& plan) {
-    const auto& a = plan.end(End::a);
-    const auto& b = plan.end(End::b);
+    const auto& a = plan.end(LineEnd::a);
+    const auto& b = plan.end(LineEnd::b);
     const bool plain = !a.allowance->made && !b.allowance->made;
     if (plan.reversible && !plain && a.allowance != b.allowance) {
         fields.add(Fault{Code::cannot_be_both,

@@ -4,8 +4,8 @@
 
 namespace libsplice {
 
-const Result<Allowance>& EndTable::find(const Kind& kind, const Rope& rope,
-                                        std::span<const FieldText> given) {
+const Result<End>& EndTable::find(const Kind& kind, const Rope& rope,
+                                  std::span<const FieldText> given) {
     std::vector<FieldText> fields(given.begin(), given.end());
     std::ranges::sort(fields, {}, &FieldText::name); // the order of columns makes no other end
     constexpr char separator = '\x1f';

@@ -16,14 +16,14 @@ class EndTable {
     explicit EndTable(const Book& book) : book_(book) {}
 
     /// The allowance, or the fault that working it out gave. It stays where it is.
-    [[nodiscard]] const Result<Allowance>& find(const Kind& kind, const Rope& rope,
-                                                std::span<const FieldText> given);
+    [[nodiscard]] const Result<End>& find(const Kind& kind, const Rope& rope,
+                                          std::span<const FieldText> given);
     [[nodiscard]] std::size_t size() const { return ends_.size(); }
 
   private:
     const Book& book_;
-    std::deque<Result<Allowance>> ends_;
-    std::unordered_map<std::string, const Result<Allowance>*> by_key_;
+    std::deque<Result<End>> ends_;
+    std::unordered_map<std::string, const Result<End>*> by_key_;
     std::string key_;
 };
 

@@ -10,16 +10,16 @@ namespace {
 
 constexpr Nanometres longest_fitting = 5 * nanometres_per_metre;
 
-Column column_of(End end) {
-    return end == End::a ? Column::end_a : Column::end_b;
+Column column_of(LineEnd end) {
+    return end == LineEnd::a ? Column::end_a : Column::end_b;
 }
 
-std::string field_of(End end, std::string_view field) {
+std::string field_of(LineEnd end, std::string_view field) {
     return std::string(column_name(column_of(end))) + '.' + std::string(field);
 }
 
 /// Adds a fault of an end's field at the cell that gives it, or at the end's own cell.
-void add_fault(LineFields& fields, const JobLine& line, End end, Fault fault) {
+void add_fault(LineFields& fields, const JobLine& line, LineEnd end, Fault fault) {
     const auto cell = std::ranges::find_if(line.fields, [&](const EndFieldCell& given) {
         return given.end == end && given.field == fault.field;
     });
@@ -33,7 +33,7 @@ void add_fault(LineFields& fields, const JobLine& line, End end, Fault fault) {
     }
 }
 
-const Kind* find_kind(const JobLine& line, End end, const Book& book, LineFields& fields) {
+const Kind* find_kind(const JobLine& line, LineEnd end, const Book& book, LineFields& fields) {
     const auto name = line.text(column_of(end));
     const auto kind = book.kind(name.empty() ? "bare" : name);
     if (!kind) {
@@ -66,7 +66,7 @@ struct EndCells {
     bool to_pin_centre = false;
 };
 
-EndCells sort_cells(const JobLine& line, End end, LineFields& fields, EndPlan& plan) {
+EndCells sort_cells(const JobLine& line, LineEnd end, LineFields& fields, EndPlan& plan) {
     EndCells cells;
     for (const EndFieldCell& given : line.fields) {
         if (given.end != end) {
@@ -92,7 +92,7 @@ EndCells sort_cells(const JobLine& line, End end, LineFields& fields, EndPlan& p
 }
 
 /// A fitting whose length is not given would leave the line wrong by it, and nobody would see.
-void check_fitting(const JobLine& line, End end, LineFields& fields, const EndPlan& plan) {
+void check_fitting(const JobLine& line, LineEnd end, LineFields& fields, const EndPlan& plan) {
     const bool length_given = std::ranges::any_of(line.fields, [&](const EndFieldCell& given) {
         return given.end == end && given.field == "fitting_length";
     });
@@ -108,14 +108,15 @@ void check_fitting(const JobLine& line, End end, LineFields& fields, const EndPl
 }
 
 /// Whether the other end is finished, and so can no longer be passed through the rope.
-bool far_end_is_fixed(const LinePlan& plan, End end) {
+bool far_end_is_fixed(const LinePlan& plan, LineEnd end) {
     const EndPlan& far = plan.end(other(end));
     const bool bulky = (far.kind != nullptr && far.kind->declaration.reach != Reach::plain) ||
                        !far.fitting.empty();
     return plan.first_end != end && bulky;
 }
 
-void add_far_end(std::vector<FieldText>& fields, const Kind& kind, const LinePlan& plan, End end) {
+void add_far_end(std::vector<FieldText>& fields, const Kind& kind, const LinePlan& plan,
+                 LineEnd end) {
     const bool declared =
         std::ranges::any_of(kind.declaration.fields,
                             [](const FieldDeclaration& field) { return field.name == "far_end"; });
@@ -150,7 +151,7 @@ void add_strip(const JobLine& line, LineFields& fields, const Kind& kind,
     of_kind.push_back({cover_end, strip.text, strip.unit});
 }
 
-void set_pin_centre(const JobLine& line, End end, LineFields& fields, EndPlan& plan) {
+void set_pin_centre(const JobLine& line, LineEnd end, LineFields& fields, EndPlan& plan) {
     const auto pin = plan.allowance->find(ValueName::pin_m);
     if (!pin || !(*pin > 0.0)) {
         add_fault(fields, line, end,
@@ -169,7 +170,7 @@ bool closes(const EndPlan& end) {
 
 /// A kind that accounts for both ends leaves nothing to make at the other.
 void bind_closing(const JobLine& line, LineFields& fields, LinePlan& plan) {
-    for (const End end : both_ends) {
+    for (const LineEnd end : both_ends) {
         if (!closes(plan.end(end))) {
             continue;
         }
@@ -195,19 +196,19 @@ void bind_closing(const JobLine& line, LineFields& fields, LinePlan& plan) {
 void bind_ends(const JobLine& line, const Book& book, EndTable& ends, LineFields& fields,
                LinePlan& plan) {
     std::array<EndCells, 2> cells;
-    for (const End end : both_ends) {
+    for (const LineEnd end : both_ends) {
         auto& end_plan = plan.ends[static_cast<std::size_t>(end)];
         end_plan.kind = find_kind(line, end, book, fields);
         cells[static_cast<std::size_t>(end)] = sort_cells(line, end, fields, end_plan);
         check_fitting(line, end, fields, end_plan);
     }
-    for (const End end : both_ends) {
+    for (const LineEnd end : both_ends) {
         auto& end_plan = plan.ends[static_cast<std::size_t>(end)];
         auto& end_cells = cells[static_cast<std::size_t>(end)];
         if (end_plan.kind == nullptr || plan.rope == nullptr) {
             continue; // said already
         }
-        if (end == End::a) {
+        if (end == LineEnd::a) {
             add_strip(line, fields, *end_plan.kind, end_cells.of_kind);
         }
         add_far_end(end_cells.of_kind, *end_plan.kind, plan, end);

@@ -26,7 +26,8 @@ void bind_fit(const CutSettings& settings, LineFields& fields, LinePlan& plan) {
                          "a tolerance goes with fit exact; leave one of them out"},
                    Column::tolerance);
     }
-    plan.first_end = static_cast<End>(fields.choice(Column::first_end, end_letters).value_or(0));
+    plan.first_end =
+        static_cast<LineEnd>(fields.choice(Column::first_end, end_letters).value_or(0));
     const Nanometres usual = plan.fit == Fit::exact ? exact_step : usual_step;
     plan.step = settings.step ? to_nanometres(*settings.step) : usual;
     plan.spare_quantile = normal_quantile(1.0 - settings.risk);

@@ -78,11 +78,11 @@ class TomlRows : public CellPlaces {
             line_.route = &value;
         } else {
             cell.index = add_node(value);
-            take_end(column == Column::end_a ? End::a : End::b, *value.table(), cell);
+            take_end(column == Column::end_a ? LineEnd::a : LineEnd::b, *value.table(), cell);
         }
     }
 
-    void take_end(End end, const Node::Table& table, Cell& kind) {
+    void take_end(LineEnd end, const Node::Table& table, Cell& kind) {
         for (const auto& [key, value] : table) {
             const Cell cell = make_cell(value);
             if (key == end_kind_key) {

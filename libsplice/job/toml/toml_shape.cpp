@@ -103,7 +103,7 @@ class ShapeCheck {
     }
 
     void check_end(Column column, const Node::Table& table) {
-        const End end = column == Column::end_a ? End::a : End::b;
+        const LineEnd end = column == Column::end_a ? LineEnd::a : LineEnd::b;
         for (const auto& [key, value] : table) {
             if (key != end_kind_key && !find_field(key, end_fields_)) {
                 refuse(unknown_end_field("key", {end, key}, end_fields_, value.at()));

@@ -33,7 +33,7 @@ struct MainsailShape {
 
 /// The pull on the hauling part of a tackle that holds `load` with `parts` parts over `sheaves`
 /// sheaves, each of which costs a tenth: W (1 + 0.1 n) / m. Source: US Navy, Steelworker, vol. 2,
-/// "Allowance for friction". `parts` 1 or more, `sheaves` 0 or more.
+/// "End for friction". `parts` 1 or more, `sheaves` 0 or more.
 [[nodiscard]] Force tackle_pull(Force load, int parts, int sheaves);
 
 /// How many times its hauling pull a tackle of m parts and m sheaves holds, hauled from the fixed

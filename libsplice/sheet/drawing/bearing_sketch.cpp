@@ -25,7 +25,7 @@ std::string place(double x, double y) {
     return show_number(x, 1) + ' ' + show_number(y, 1);
 }
 
-const Span* find_span(const Allowance& allowance, std::initializer_list<Form> forms) {
+const Span* find_span(const End& allowance, std::initializer_list<Form> forms) {
     const auto found = std::ranges::find_if(allowance.shape, [&](const Span& span) {
         return std::ranges::count(forms, span.form) != 0;
     });
@@ -107,7 +107,7 @@ void draw_eye(Sketch& sketch, const Eye& eye) {
 
 /// What holds an eye beyond its throat: a swelling over what lies inside, a knot, or a part that
 /// lies beside.
-void draw_hold(Sketch& sketch, const Eye& eye, const Allowance& allowance) {
+void draw_hold(Sketch& sketch, const Eye& eye, const End& allowance) {
     const double end = std::min(eye.throat + 52.0, sketch_width - 12.0);
     if (find_span(allowance, {Form::buried, Form::core, Form::tucked}) != nullptr) {
         sketch.rope(straight(eye.throat, end), 1.3 * eye.width);
@@ -178,14 +178,14 @@ void draw_plain(Sketch& sketch, bool goes_on) {
 }
 
 /// Turns round something that is not the rope itself.
-const Span* find_spar(const Allowance& allowance) {
+const Span* find_spar(const End& allowance) {
     const auto found = std::ranges::find_if(allowance.shape, [](const Span& span) {
         return span.form == Form::turns && span.around > 0;
     });
     return found == allowance.shape.end() ? nullptr : &*found;
 }
 
-void draw(Sketch& sketch, const Allowance& allowance) {
+void draw(Sketch& sketch, const End& allowance) {
     if (const Span* spar = find_spar(allowance)) {
         draw_turns(sketch, *spar);
     } else if (const Span* loop = find_span(allowance, {Form::loop})) {
@@ -210,13 +210,13 @@ void draw(Sketch& sketch, const Allowance& allowance) {
 
 } // namespace
 
-void append_bearing_sketch(std::string& into, const KindDeclaration& kind,
-                           const Allowance& allowance, End end) {
+void append_bearing_sketch(std::string& into, const KindDeclaration& kind, const End& allowance,
+                           LineEnd end) {
     const std::string datum = html_text(kind.datum);
     into += "<figure><svg class=\"bearing\" viewBox=\"0 0 " + show_number(sketch_width, 0) + ' ' +
             show_number(sketch_height, 0) + "\" role=\"img\" aria-label=\"" + html_text(kind.name) +
             ": a dot on the bearing point, " + datum + "\">";
-    into += end == End::a
+    into += end == LineEnd::a
                 ? "<g>"
                 : "<g transform=\"matrix(-1 0 0 1 " + show_number(sketch_width, 0) + " 0)\">";
     Sketch sketch(into);

@@ -10,7 +10,7 @@ namespace libsplice {
 /// The end with its eye, turns, knot or fitting, eye and pin in proportion, the standing part to
 /// the right of end a and to the left of end b; beneath it the datum in words. `allowance` is the
 /// end's, of the kind `kind`.
-void append_bearing_sketch(std::string& into, const KindDeclaration& kind,
-                           const Allowance& allowance, End end = End::a);
+void append_bearing_sketch(std::string& into, const KindDeclaration& kind, const End& allowance,
+                           LineEnd end = LineEnd::a);
 
 } // namespace libsplice

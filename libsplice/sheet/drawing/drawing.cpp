@@ -30,7 +30,7 @@ constexpr double least_between_names = 24.0;
 /// One end, its distances from the cut end.
 struct DrawnEnd {
     std::string_view letter;
-    const Allowance* allowance = nullptr;
+    const End* allowance = nullptr;
     std::vector<PieceMark> marks;
     Nanometres over = 0;  ///< rope outside the tail
     bool checked = false; ///< whether that is trimmed only after a check
@@ -277,7 +277,7 @@ class Drawing {
     double rope_ = 0.0; ///< the height of the rope's centreline
 };
 
-DrawnEnd drawn_end(const Piece& piece, End end) {
+DrawnEnd drawn_end(const Piece& piece, LineEnd end) {
     DrawnEnd drawn{letter_of(end), &*piece.plan->end(end).allowance, {}, 0, false, {}, {}};
     for (const PieceMark& mark : piece.marks) {
         if (mark.end == end) {
@@ -295,15 +295,15 @@ double append_drawing(std::string& into, const Piece& piece, UnitSystem units) {
     const LinePlan& plan = *piece.plan;
     Drawing drawing(into, *plan.names, units, to_nanometres(plan.rope->counting_diameter()));
     return drawing.draw(
-        drawn_end(piece, End::a), drawn_end(piece, End::b),
+        drawn_end(piece, LineEnd::a), drawn_end(piece, LineEnd::b),
         "The rope laid straight, end a on the left, end b on the right, what lies between "
         "broken out. Along the rope to scale; drawn thicker than it is. Every mark stands "
         "in the tables of the two ends.");
 }
 
-double append_drawing(std::string& into, const KindDeclaration& kind, const Allowance& allowance,
+double append_drawing(std::string& into, const KindDeclaration& kind, const End& allowance,
                       Length rope, const Names& names, UnitSystem units) {
-    const auto side = [&](End end) {
+    const auto side = [&](LineEnd end) {
         DrawnEnd drawn{letter_of(end), &allowance, {}, 0, false, {}, {}};
         for (const Mark& mark : allowance.marks) {
             drawn.marks.push_back({end, mark.name, mark.from_tail_end});
@@ -316,7 +316,7 @@ double append_drawing(std::string& into, const KindDeclaration& kind, const Allo
                   : ": the rope laid straight, its end on the left.";
     title += " Along the rope to scale; drawn thicker than it is.";
     return Drawing(into, names, units, to_nanometres(rope))
-        .draw(side(End::a), both ? std::optional(side(End::b)) : std::nullopt, title);
+        .draw(side(LineEnd::a), both ? std::optional(side(LineEnd::b)) : std::nullopt, title);
 }
 
 } // namespace libsplice

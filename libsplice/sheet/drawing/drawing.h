@@ -17,7 +17,7 @@ namespace libsplice {
 double append_drawing(std::string& into, const Piece& piece, UnitSystem units);
 
 /// One end by itself, or both sides of one that is made at both ends of a piece.
-double append_drawing(std::string& into, const KindDeclaration& kind, const Allowance& allowance,
+double append_drawing(std::string& into, const KindDeclaration& kind, const End& allowance,
                       Length rope, const Names& names, UnitSystem units);
 
 } // namespace libsplice

@@ -27,9 +27,9 @@ double lines_of(std::string_view text, double size) {
 /// An end's column of marks, and its column of work at a size of the text.
 struct EndOnPage {
     const Piece& piece;
-    End end;
+    LineEnd end;
 
-    [[nodiscard]] const Allowance& allowance() const { return *piece.plan->end(end).allowance; }
+    [[nodiscard]] const End& allowance() const { return *piece.plan->end(end).allowance; }
     [[nodiscard]] double marks() const {
         return row_of_marks * static_cast<double>(allowance().marks.size() + 1);
     }
@@ -80,7 +80,7 @@ PageFit fit_on_page(const Piece& piece, double shape_of_drawing) {
     if (piece.fault != nullptr) {
         return {};
     }
-    const std::array ends{EndOnPage{piece, End::a}, EndOnPage{piece, End::b}};
+    const std::array ends{EndOnPage{piece, LineEnd::a}, EndOnPage{piece, LineEnd::b}};
     const double shrinks = around + of_the_line(piece);
     const double stays = shape_of_drawing * width_of_drawing + box_to_write_in;
     const Largest in_turn = largest_size([&](double size) {

@@ -10,7 +10,7 @@ namespace libsplice {
 namespace {
 
 /// The pairs dropped from a buried tail; empty where its strands are not known.
-void write_taper(JsonText& json, const Allowance& allowance, const Names& names) {
+void write_taper(JsonText& json, const End& allowance, const Names& names) {
     json.begin_array();
     for (const Thinning& pair : allowance.taper) {
         json.begin_object();
@@ -25,7 +25,7 @@ void write_taper(JsonText& json, const Allowance& allowance, const Names& names)
     json.end_array();
 }
 
-void write_values(JsonText& json, const Allowance& allowance, const Names& names) {
+void write_values(JsonText& json, const End& allowance, const Names& names) {
     json.begin_object();
     for (const Value& value : allowance.values) {
         const std::string_view name = names.of(value.name);
@@ -38,7 +38,7 @@ void write_values(JsonText& json, const Allowance& allowance, const Names& names
     json.end_object();
 }
 
-void write_cautions(JsonText& json, const Allowance& allowance, CitationLog& citing) {
+void write_cautions(JsonText& json, const End& allowance, CitationLog& citing) {
     json.begin_array();
     for (const Caution& caution : allowance.cautions) {
         std::string text;
@@ -74,7 +74,7 @@ void write_stretch(JsonText& json, const std::optional<RopeStretch>& stretch, Ci
 
 void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book,
                        const SheetOptions& /*options*/) {
-    const Allowance& allowance = sheet.allowance;
+    const End& allowance = sheet.allowance;
     JsonText json(output);
     CitationLog citing(book);
     json.begin_object();

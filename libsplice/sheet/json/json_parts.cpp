@@ -39,7 +39,7 @@ void write_marks(JsonText& json, std::span<const PieceMark> marks, const Names& 
     }
 }
 
-void write_steps(JsonText& json, std::optional<End> end, std::span<const PieceMark> marks,
+void write_steps(JsonText& json, std::optional<LineEnd> end, std::span<const PieceMark> marks,
                  const TemplateContext& filling) {
     std::string text;
     for (const Step& step : filling.allowance.steps) {

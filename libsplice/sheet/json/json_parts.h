@@ -17,7 +17,7 @@ void write_marks(JsonText& json, std::span<const PieceMark> marks, const Names& 
 
 /// The steps of one end as the elements of an array that is open: action, numbers of the marks that
 /// it names and the text, filled in. `end` is null where there is only one.
-void write_steps(JsonText& json, std::optional<End> end, std::span<const PieceMark> marks,
+void write_steps(JsonText& json, std::optional<LineEnd> end, std::span<const PieceMark> marks,
                  const TemplateContext& filling);
 
 /// A fault as an object: code, text, place, field and, where there is one, the rule.

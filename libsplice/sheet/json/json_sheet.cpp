@@ -181,7 +181,7 @@ void JsonSheet::write_making(const Piece& piece) {
     json_.key("steps");
     json_.begin_array();
     if (const LinePlan* plan = piece.plan; plan != nullptr) {
-        for (const End end : {plan->first_end, other(plan->first_end)}) {
+        for (const LineEnd end : {plan->first_end, other(plan->first_end)}) {
             if (plan->counts(end)) {
                 write_steps(json_, end, marks_of(piece, end),
                             filling_of(piece, end, UnitSystem::metric));

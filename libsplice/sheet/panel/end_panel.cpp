@@ -13,7 +13,7 @@ namespace libsplice {
 
 namespace {
 
-void write_values(Page& page, const Allowance& allowance, const Names& names, UnitSystem units) {
+void write_values(Page& page, const End& allowance, const Names& names, UnitSystem units) {
     constexpr std::array columns{PageColumn{26}, PageColumn{20, true}};
     for (const Value& value : allowance.values) {
         page.row(columns, std::array<std::string, 2>{show_name(names.of(value.name)),
@@ -22,7 +22,7 @@ void write_values(Page& page, const Allowance& allowance, const Names& names, Un
 }
 
 /// What is left of a buried tail after each pair, and what that makes of the rope over it.
-void write_taper(Page& page, const Allowance& allowance, const Names& names, UnitSystem units) {
+void write_taper(Page& page, const End& allowance, const Names& names, UnitSystem units) {
     constexpr std::array columns{PageColumn{18}, PageColumn{15, true}, PageColumn{11, true},
                                  PageColumn{14, true}, PageColumn{10, true}};
     page.head(columns, std::array<std::string, 5>{"mark", "strands left", "section", "rope over it",
@@ -36,7 +36,7 @@ void write_taper(Page& page, const Allowance& allowance, const Names& names, Uni
     }
 }
 
-void write_cautions(Page& page, const Allowance& allowance, UnitSystem units, CitationLog& citing) {
+void write_cautions(Page& page, const End& allowance, UnitSystem units, CitationLog& citing) {
     for (const Caution& caution : allowance.cautions) {
         std::string text;
         append_filled(text, caution.text, {allowance, citing.names(), 0, units});

@@ -12,24 +12,24 @@ namespace {
 
 constexpr Nanometres too_little_to_show = nanometres_per_metre / 2000;
 
-std::string bearing_point_of(End end) {
+std::string bearing_point_of(LineEnd end) {
     return "the bearing point of end " + std::string(letter_of(end));
 }
 
 } // namespace
 
-void write_end_of_piece(Page& page, const Piece& piece, End end, UnitSystem units,
+void write_end_of_piece(Page& page, const Piece& piece, LineEnd end, UnitSystem units,
                         CitationLog& citing) {
     const bool first = end == piece.plan->first_end;
     if (!piece.plan->counts(end)) {
-        page.end_heading("END " + std::string(end == End::a ? "A" : "B") +
+        page.end_heading("END " + std::string(end == LineEnd::a ? "A" : "B") +
                          ", the other side of the same " +
                          std::string(piece.plan->end(other(end)).kind->declaration.name));
         write_running_marks(page, piece, end, units);
         return;
     }
     const auto& declaration = piece.plan->end(end).kind->declaration;
-    page.end_heading("END " + std::string(end == End::a ? "A" : "B") +
+    page.end_heading("END " + std::string(end == LineEnd::a ? "A" : "B") +
                      (piece.plan->closing ? ": "
                       : first             ? ", made first: "
                                           : ", made last: ") +

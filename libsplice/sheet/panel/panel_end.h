@@ -10,7 +10,7 @@ namespace libsplice {
 
 /// The end's marks, steps, bury and cautions. Of the end made last the marks also stand from the
 /// first end's bearing point.
-void write_end_of_piece(Page& page, const Piece& piece, End end, UnitSystem units,
+void write_end_of_piece(Page& page, const Piece& piece, LineEnd end, UnitSystem units,
                         CitationLog& citing);
 
 /// The figure that must be read before the last end is made, with room to write what it read.

@@ -56,7 +56,7 @@ void write_ledger(Page& page, std::span<const LedgerRow> ledger, std::string_vie
                    4);
 }
 
-void write_bury(Page& page, const Allowance& allowance, UnitSystem units) {
+void write_bury(Page& page, const End& allowance, UnitSystem units) {
     const auto bury = allowance.find(ValueName::bury_m);
     if (!bury) {
         return;
@@ -71,7 +71,7 @@ void write_bury(Page& page, const Allowance& allowance, UnitSystem units) {
     page.fact("Bury", text);
 }
 
-void write_measuring(Page& page, const Allowance& allowance) {
+void write_measuring(Page& page, const End& allowance) {
     if (allowance.bury_reach > 0 && allowance.find(ValueName::take_up_m)) {
         page.write_in({"Host before", "Host after"});
     } else if (allowance.find(ValueName::knot_m)) {

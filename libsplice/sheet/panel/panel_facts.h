@@ -25,11 +25,11 @@ void write_ledger(Page& page, std::span<const LedgerRow> ledger, std::string_vie
 
 /// What a bury is, beside the smallest that is published, and how thick the rope is over it.
 /// Nothing is written for an end without a bury.
-void write_bury(Page& page, const Allowance& allowance, UnitSystem units);
+void write_bury(Page& page, const End& allowance, UnitSystem units);
 
 /// Room for what a shop learns its own hand from: the rope over a bury before and after, between
 /// the same two marks, or the rope in a knot. Nothing is written for other ends.
-void write_measuring(Page& page, const Allowance& allowance);
+void write_measuring(Page& page, const End& allowance);
 
 /// The end's steps, numbered.
 void write_steps(Page& page, const TemplateContext& filling);

@@ -134,8 +134,8 @@ void write_heading(Page& page, const Piece& piece, UnitSystem units) {
     if (plan.closing) {
         page.fact("Measured", datum_of(plan.end(*plan.closing), units));
     } else {
-        page.fact("From end a", datum_of(plan.end(End::a), units));
-        page.fact("to end b", datum_of(plan.end(End::b), units));
+        page.fact("From end a", datum_of(plan.end(LineEnd::a), units));
+        page.fact("to end b", datum_of(plan.end(LineEnd::b), units));
     }
     if (!piece.pair.empty()) {
         page.fact("Pair", std::string(piece.pair) +

@@ -18,7 +18,7 @@ std::string spoken(std::string_view mark) {
     return name;
 }
 
-std::string last_mark(const Piece& piece, End end) {
+std::string last_mark(const Piece& piece, LineEnd end) {
     const auto marks = marks_of(piece, end);
     return (marks.empty() ? "cut end" : spoken(piece.plan->names->of(marks.back().name))) +
            " of end " + std::string(letter_of(end));
@@ -27,16 +27,16 @@ std::string last_mark(const Piece& piece, End end) {
 } // namespace
 
 // A piece's marks stand end by end.
-std::span<const PieceMark> marks_of(const Piece& piece, End end) {
-    const auto second = std::ranges::find(piece.marks, End::b, &PieceMark::end);
-    return end == End::a ? std::span(piece.marks.begin(), second)
-                         : std::span(second, piece.marks.end());
+std::span<const PieceMark> marks_of(const Piece& piece, LineEnd end) {
+    const auto second = std::ranges::find(piece.marks, LineEnd::b, &PieceMark::end);
+    return end == LineEnd::a ? std::span(piece.marks.begin(), second)
+                             : std::span(second, piece.marks.end());
 }
 
-std::vector<PieceMark> marks_of(const Allowance& allowance) {
+std::vector<PieceMark> marks_of(const End& allowance) {
     std::vector<PieceMark> marks;
     for (const Mark& mark : allowance.marks) {
-        marks.push_back({End::a, mark.name, mark.from_tail_end, marks.size() + 1});
+        marks.push_back({LineEnd::a, mark.name, mark.from_tail_end, marks.size() + 1});
     }
     return marks;
 }
@@ -71,14 +71,14 @@ void write_marks(Page& page, std::span<const PieceMark> marks, const Names& name
     }
 }
 
-void write_running_marks(Page& page, const Piece& piece, End end, UnitSystem units) {
+void write_running_marks(Page& page, const Piece& piece, LineEnd end, UnitSystem units) {
     write_marks(page, marks_of(piece, end), *piece.plan->names, units);
 }
 
 void write_last_marks(Page& page, const Piece& piece, UnitSystem units) {
     constexpr std::array columns{PageColumn{20}, PageColumn{16, true}, PageColumn{16, true},
                                  PageColumn{18, true}};
-    const End first = piece.plan->first_end;
+    const LineEnd first = piece.plan->first_end;
     page.head(columns, std::array<std::string, 4>{"mark", "provisional, from the cut end",
                                                   "from the mark before",
                                                   "final, from the bearing point of end " +
@@ -100,7 +100,7 @@ void write_last_marks(Page& page, const Piece& piece, UnitSystem units) {
                    4, 2);
 }
 
-std::string standing_mark_of(const Allowance& allowance, const Names& names) {
+std::string standing_mark_of(const End& allowance, const Names& names) {
     const auto mark =
         std::ranges::find(allowance.marks, allowance.standing_mark, &Mark::from_tail_end);
     return mark == allowance.marks.end() ? "last" : spoken(names.of(mark->name));

@@ -12,9 +12,9 @@
 namespace libsplice {
 
 /// The marks of one end of a piece.
-[[nodiscard]] std::span<const PieceMark> marks_of(const Piece& piece, End end);
+[[nodiscard]] std::span<const PieceMark> marks_of(const Piece& piece, LineEnd end);
 /// The marks of an end alone, as those of a piece whose rope ends where this end's tail does.
-[[nodiscard]] std::vector<PieceMark> marks_of(const Allowance& allowance);
+[[nodiscard]] std::vector<PieceMark> marks_of(const End& allowance);
 
 /// The numbers of the marks that a step names, in the step's order; `marks` are those of its end. A
 /// mark that this end does not have is left out.
@@ -26,7 +26,7 @@ void write_marks(Page& page, std::span<const PieceMark> marks, const Names& name
                  UnitSystem units);
 
 /// As above for one end of a piece.
-void write_running_marks(Page& page, const Piece& piece, End end, UnitSystem units);
+void write_running_marks(Page& page, const Piece& piece, LineEnd end, UnitSystem units);
 
 /// The marks of the end made last are provisional from the cut end and final from the bearing point
 /// of the first. What lies between the marks of both ends stands below.
@@ -34,6 +34,6 @@ void write_last_marks(Page& page, const Piece& piece, UnitSystem units);
 
 /// The mark where the end's standing part begins, which the check runs to, as it is said in a
 /// sentence: `far throat`, `knot face`.
-[[nodiscard]] std::string standing_mark_of(const Allowance& allowance, const Names& names);
+[[nodiscard]] std::string standing_mark_of(const End& allowance, const Names& names);
 
 } // namespace libsplice

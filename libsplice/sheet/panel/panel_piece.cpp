@@ -13,8 +13,8 @@ namespace {
 /// The ends of which no source says what they lose.
 std::string uncounted(const Piece& piece) {
     std::string text;
-    for (const End end : {End::a, End::b}) {
-        const Allowance& allowance = *piece.plan->end(end).allowance;
+    for (const LineEnd end : {LineEnd::a, LineEnd::b}) {
+        const End& allowance = *piece.plan->end(end).allowance;
         if (piece.plan->counts(end) && allowance.made && !allowance.retained) {
             text += (text.empty() ? "; not counted, for no source gives it: end " : ", end ") +
                     std::string(letter_of(end));

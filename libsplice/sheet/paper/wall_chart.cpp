@@ -80,10 +80,10 @@ class WallChart : public SheetWriter {
                html_text(show_length(piece.finished.value_or(0), options_.units)) +
                "</td><td class=\"r\">" + html_text(show_length(piece.cut, options_.units)) +
                "</td><td>";
-        row += html_text(piece.plan->end(End::a).kind->declaration.name);
+        row += html_text(piece.plan->end(LineEnd::a).kind->declaration.name);
         if (!piece.plan->closing) {
             row += " / ";
-            row += html_text(piece.plan->end(End::b).kind->declaration.name);
+            row += html_text(piece.plan->end(LineEnd::b).kind->declaration.name);
         }
         return row + "</td></tr>\n";
     }

@@ -11,7 +11,7 @@ namespace libsplice {
 
 /// Where the figures of a text come from.
 struct TemplateContext {
-    const Allowance& allowance;
+    const End& allowance;
     const Names& names;  ///< of its marks and values
     Nanometres over = 0; ///< rope outside the end's own tail end, which its marks are shifted by
     UnitSystem units = UnitSystem::metric;

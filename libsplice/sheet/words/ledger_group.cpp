@@ -8,7 +8,7 @@
 
 namespace libsplice {
 
-std::vector<LedgerRow> ledger_of(const Allowance& allowance) {
+std::vector<LedgerRow> ledger_of(const End& allowance) {
     std::vector<LedgerRow> ledger;
     for (const Row& row : allowance.rows) {
         ledger.push_back({row, std::nullopt});

@@ -11,7 +11,7 @@
 namespace libsplice {
 
 /// The rows of an end as a ledger of its own.
-[[nodiscard]] std::vector<LedgerRow> ledger_of(const Allowance& allowance);
+[[nodiscard]] std::vector<LedgerRow> ledger_of(const End& allowance);
 
 /// Name of the group of `ledger[at]`. A row that errs on its own gets a name that no other row of
 /// the ledger has, such as `a: tail`, or `line: stretch` where it belongs to no end and `whole` is

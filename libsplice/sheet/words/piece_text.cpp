@@ -6,7 +6,7 @@
 
 namespace libsplice {
 
-TemplateContext filling_of(const Piece& piece, End end, UnitSystem units) {
+TemplateContext filling_of(const Piece& piece, LineEnd end, UnitSystem units) {
     Expects(piece.plan != nullptr);
     const Nanometres over = end == piece.plan->first_end ? 0 : piece.over;
     return {*piece.plan->end(end).allowance, *piece.plan->names, over, units};

@@ -10,7 +10,7 @@
 namespace libsplice {
 
 /// What the texts of one end of a piece are filled in with. The piece has a plan.
-[[nodiscard]] TemplateContext filling_of(const Piece& piece, End end, UnitSystem units);
+[[nodiscard]] TemplateContext filling_of(const Piece& piece, LineEnd end, UnitSystem units);
 
 /// Appends a caution's sentence and, in brackets, the rule that it rests on.
 void append_caution(std::string& into, const Piece& piece, const PieceCaution& caution,

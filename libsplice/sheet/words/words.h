@@ -10,8 +10,8 @@ namespace libsplice {
 [[nodiscard]] inline std::string_view name_of(Fit fit) {
     return fit_names()[static_cast<std::size_t>(fit)];
 }
-[[nodiscard]] constexpr std::string_view letter_of(End end) {
-    return end == End::a ? "a" : "b";
+[[nodiscard]] constexpr std::string_view letter_of(LineEnd end) {
+    return end == LineEnd::a ? "a" : "b";
 }
 
 } // namespace libsplice

@@ -58,7 +58,7 @@ constexpr std::array steps{
 
 /// Letting the eye out by a length draws twice that through the host; it waits between stopper and
 /// host.
-Nanometres add_travel(Allowance& allowance, const Request& request) {
+Nanometres add_travel(End& allowance, const Request& request) {
     const Length reach = request.fields.length(travel).value_or(Length());
     allowance.add(Value{ValueName::travel_m, reach.si()});
     if (reach > Length()) {
@@ -67,7 +67,7 @@ Nanometres add_travel(Allowance& allowance, const Request& request) {
     return to_nanometres(reach * 2.0);
 }
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto eye_part = read_eye(request, {eye, pin}, rope);
     auto inside = read_bury(request, {bury, {}, {}, {}}, rope);

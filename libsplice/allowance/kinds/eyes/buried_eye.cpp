@@ -37,7 +37,7 @@ constexpr std::array steps{
          "throat nothing else holds this eye: do not leave the stitching out."},
     Step{Action::load, {}, "Load the eye, then measure it again."}};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     auto allowance = eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting, pairs},
                                    request.rope.counting_diameter());
     if (allowance) {

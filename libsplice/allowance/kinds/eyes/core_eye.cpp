@@ -73,7 +73,7 @@ Length over_cover(Length rope, Length core_diameter) {
     return diameter_over_bury(rope, ratio * ratio);
 }
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto core_part = read_core(request, core);
     if (!core_part) {

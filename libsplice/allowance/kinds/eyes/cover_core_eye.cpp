@@ -86,7 +86,7 @@ constexpr std::array steps{
          "Smooth the cover to the line's far end and trim there what comes out.",
          Part::cover}};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     auto allowance = covered_eye(request, {{eye, pin}, tail, exit}, ExitFrom::core_entry);
     if (allowance) {
         add_small_rope_caution(*allowance, request,

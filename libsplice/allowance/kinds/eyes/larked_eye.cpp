@@ -97,7 +97,7 @@ Result<EyePart> read_flat_eye(const Request& request, Length rope, Length used) 
 }
 
 /// The crown's rope, both legs of it, lies in the two turns.
-void add_turns_on_bar(Allowance& allowance, const Bar& bar, Length used, Length rope) {
+void add_turns_on_bar(End& allowance, const Bar& bar, Length used, Length rope) {
     for (const Mark& mark : allowance.marks) {
         if (mark.name == MarkName::crown) {
             const Nanometres leg = to_nanometres(used);
@@ -109,8 +109,7 @@ void add_turns_on_bar(Allowance& allowance, const Bar& bar, Length used, Length 
 }
 
 /// The finished length ends at the bar, not at the crown of the eye as it was spliced.
-void move_bearing_to_bar(Allowance& allowance, const Bar& bar, Length used,
-                         const SourcedLength& draw) {
+void move_bearing_to_bar(End& allowance, const Bar& bar, Length used, const SourcedLength& draw) {
     set_value(allowance, ValueName::pin_m, bar.diameter);
     allowance.add(Value{ValueName::shaped_on_m, 0.0});
     for (Row& row : allowance.rows) {
@@ -124,7 +123,7 @@ void move_bearing_to_bar(Allowance& allowance, const Bar& bar, Length used,
     }
 }
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto bar = read_bar(request, rope);
     const auto draw_figure = request.rules.need(FigureId::turn_draw);

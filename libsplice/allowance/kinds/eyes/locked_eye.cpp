@@ -93,7 +93,7 @@ constexpr std::array steps_far_end_fixed{
     stitch,
     load};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting, pairs});
     if (!allowance) {
         return allowance;

@@ -63,7 +63,7 @@ constexpr std::array steps{
          "Undo the slip knot, load the eye, measure it, and smooth the slack cover to the far "
          "end."}};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     auto allowance = covered_eye(request, {{eye, pin}, tail, exit}, ExitFrom::throat);
     if (allowance) {
         allowance->add(Caution{"what this splice takes out of the standing part is an estimate: "

@@ -160,7 +160,7 @@ Result<EyePart> close_round(const Request& request, const Ring& ring, Length rop
 }
 
 /// Pin and line bear on the bore, not on the groove that the rope lies in.
-void move_bearing_to_bore(Allowance& allowance, const Ring& ring) {
+void move_bearing_to_bore(End& allowance, const Ring& ring) {
     set_value(allowance, ValueName::pin_m, ring.groove - ring.wall * 2.0);
     for (Row& row : allowance.rows) {
         if (row.item == Item::throat_to_bearing) {
@@ -171,8 +171,7 @@ void move_bearing_to_bore(Allowance& allowance, const Ring& ring) {
 }
 
 /// The closing holds both legs, next to the ring.
-void add_closing(Allowance& allowance, const Ring& ring, const EyePart& eye,
-                 Nanometres near_throat) {
+void add_closing(End& allowance, const Ring& ring, const EyePart& eye, Nanometres near_throat) {
     const auto form = ring.stitched ? Span::Form::stitched : Span::Form::seized;
     const Nanometres width = to_nanometres(eye.rope);
     const Nanometres ends = near_throat + to_nanometres(eye.legs);
@@ -183,7 +182,7 @@ void add_closing(Allowance& allowance, const Ring& ring, const EyePart& eye,
         Span{form, far_throat - (ends - near_throat), far_throat - (begins - near_throat), width});
 }
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto ring = read_ring(request, rope);
     if (!ring) {

@@ -43,7 +43,7 @@ constexpr std::array steps{
          {},
          "Load the eye, haul the crossing turns tight again where they have given, and measure."}};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto eye_part = read_eye(request, {eye, pin}, rope);
     const auto end = field_or_figure(request, tail, FigureId::tail, rope);

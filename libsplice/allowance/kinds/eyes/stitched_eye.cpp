@@ -42,7 +42,7 @@ constexpr std::array steps{
          {},
          "Load the eye, look for passes that have gone slack, then measure it again."}};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto eye_part = read_eye(request, {eye, pin}, rope);
     const auto lap = field_or_figure(request, overlap, FigureId::overlap, rope);

@@ -123,8 +123,7 @@ Result<SourcedLength> take_up_over_cover(const Request& request, const CorePart&
                               "core"});
 }
 
-Result<CoverPart> read_cover(const Request& request, const CorePart& core,
-                             const Allowance& allowance) {
+Result<CoverPart> read_cover(const Request& request, const CorePart& core, const End& allowance) {
     CoverPart cover;
     const auto tail =
         field_or_figure(request, tail_of_cover, FigureId::cover_tail, request.rope.diameter);
@@ -159,7 +158,7 @@ Result<CoverPart> read_cover(const Request& request, const CorePart& core,
     return cover;
 }
 
-void add_cover(Allowance& allowance, const CoverPart& cover) {
+void add_cover(End& allowance, const CoverPart& cover) {
     const Nanometres end = allowance.standing_mark + to_nanometres(cover.from_throat);
     allowance.add(Mark{MarkName::cover_end, end});
     allowance.add(Span{Span::Form::core, allowance.standing_mark, end, to_nanometres(cover.over)});
@@ -172,11 +171,11 @@ void add_cover(Allowance& allowance, const CoverPart& cover) {
 
 /// The exit lies beyond the bury by as much as the fid needs; it must come out before the cover's
 /// mark.
-void keep_marks_in_order(Allowance& allowance) {
+void keep_marks_in_order(End& allowance) {
     std::ranges::sort(allowance.marks, {}, &Mark::from_tail_end);
 }
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const auto core_part = read_core(request, core);
     if (!core_part) {
         return Unexpected(core_part.error());

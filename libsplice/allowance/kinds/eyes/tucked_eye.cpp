@@ -65,7 +65,7 @@ constexpr std::array steps_plait{
          "splice must be slim."},
     Step{Action::load, {}, "Load the eye, then measure it again."}};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const auto eye_part = read_eye(request, {eye, pin}, request.rope.counting_diameter());
     if (!eye_part) {
         return Unexpected(eye_part.error());
@@ -74,7 +74,7 @@ Result<Allowance> work_out(const Request& request) {
     if (!tuck_part) {
         return Unexpected(tuck_part.error());
     }
-    Allowance allowance;
+    End allowance;
     add_eye_rows(allowance, *eye_part);
     const Nanometres near_throat = add_tucks(allowance, *tuck_part, request);
     // The near throat is where the unlaying stops.

@@ -64,7 +64,7 @@ constexpr std::array steps{
          "Whip over the butt for a few diameters each way and undo the slip knots."},
     Step{Action::measure, {}, "Load the closed line, then measure round it again."}};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const auto core_part = read_core(request, core);
     if (!core_part) {
         return Unexpected(core_part.error());
@@ -75,7 +75,7 @@ Result<Allowance> work_out(const Request& request) {
         return Unexpected(bury.error());
     }
     bury->seen = Span::Form::core;
-    Allowance side = buried_side(request, *bury, Cut::shears);
+    End side = buried_side(request, *bury, Cut::shears);
     add_stitching(side, request, core_part->diameter);
     add_grip(side, *bury, request);
     add_retained(side, request);

@@ -129,8 +129,8 @@ Result<Nose> read_nose(const Request& request, Length diameter) {
     return Nose{diameter, *length, thinned, stitch->length(diameter), printed_tail->source};
 }
 
-Allowance thin_piece(const Request& request, const Nose& nose) {
-    Allowance piece;
+End thin_piece(const Request& request, const Nose& nose) {
+    End piece;
     piece.add(row_of(Item::tail, nose.length));
     const Nanometres nose_end = add_cutting_loss(piece, request, Cut::shears);
     piece.standing_mark = nose_end + to_nanometres(nose.length.length);
@@ -175,12 +175,12 @@ Result<SourcedLength> take_up_of_thick(const Request& request, const Nose& nose)
     return take_up;
 }
 
-Result<Allowance> thick_piece(const Request& request, const Nose& nose) {
+Result<End> thick_piece(const Request& request, const Nose& nose) {
     const auto take_up = take_up_of_thick(request, nose);
     if (!take_up) {
         return Unexpected(take_up.error());
     }
-    Allowance piece;
+    End piece;
     piece.add(row_of(Item::take_up, *take_up, Group::take_up));
     piece.standing_mark = add_cutting_loss(piece, request, usual_cut(request.rope));
     piece.bury_reach = to_nanometres(nose.length.length) + to_nanometres(take_up->length);
@@ -224,7 +224,7 @@ Result<Length> diameter_of_thin(const Request& request, bool is_thick) {
     return *given;
 }
 
-void add_sheave_cautions(Allowance& piece, const Request& request, const Nose& nose) {
+void add_sheave_cautions(End& piece, const Request& request, const Nose& nose) {
     piece.add(Caution{must_run, nose.practice});
     const auto advised = request.rules.find(FigureId::advised_sheave);
     const auto given = request.fields.length(sheave);
@@ -233,7 +233,7 @@ void add_sheave_cautions(Allowance& piece, const Request& request, const Nose& n
     }
 }
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const bool is_thick = request.fields.at(side) > 0.5;
     const auto diameter = diameter_of_thin(request, is_thick);
     if (!diameter) {

@@ -90,12 +90,12 @@ constexpr std::array steps_plait{
          {},
          "Take the binding off, load the closed line, then measure round it again."}};
 
-Result<Allowance> side_of_plait(const Request& request) {
+Result<End> side_of_plait(const Request& request) {
     const auto tuck_part = read_tucks(request, {tucks, stub, pick});
     if (!tuck_part) {
         return Unexpected(tuck_part.error());
     }
-    Allowance side;
+    End side;
     side.standing_mark = add_tucks(side, *tuck_part, request);
     side.add(Mark{MarkName::unlay, side.standing_mark});
     side.add(Value{ValueName::tucks_single, tuck_part->singles});
@@ -106,7 +106,7 @@ Result<Allowance> side_of_plait(const Request& request) {
 
 /// The two extraction marks meet: the cover up to its reference mark takes the place of the core
 /// up to its entry mark, which lie a short section to either side of it.
-Result<Allowance> side_of_braid(const Request& request) {
+Result<End> side_of_braid(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto bury = read_bury(request, {tail, taper, exit, setting}, rope);
     if (!bury) {
@@ -119,7 +119,7 @@ Result<Allowance> side_of_braid(const Request& request) {
     const auto section = from_figure(*figure, rope);
     const Nanometres short_section = to_nanometres(section.length);
 
-    Allowance side;
+    End side;
     add_bury_rows(side, *bury);
     side.add(row_of(Item::short_section, section));
     const Nanometres tail_end = add_cutting_loss(side, request, Cut::shears);
@@ -140,7 +140,7 @@ Result<Allowance> side_of_braid(const Request& request) {
     return side;
 }
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const bool plait = request.rope.construction == Construction::eight_plait;
     if (auto fault = plait ? find_foreign_field(request, fields, {0, first_of_plait},
                                                 "in 8-plait end-for-end")

@@ -51,13 +51,13 @@ constexpr std::array steps{
          "Load the loop between two pins. The round length is twice the distance of the pins' "
          "centres and once round a circle of pin and rope together."}};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const auto bury =
         read_bury(request, {tail, taper, exit, setting, pairs}, request.rope.counting_diameter());
     if (!bury) {
         return Unexpected(bury.error());
     }
-    Allowance allowance;
+    End allowance;
     add_bury_rows(allowance, *bury);
     const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::shears);
     count_both_sides(allowance);

@@ -82,7 +82,7 @@ Result<double> count_of_crowns(const Request& request, const Figure& printed) {
     return count;
 }
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const auto printed = request.rules.need(FigureId::crowns);
     const auto of_one_strand = request.rules.need(FigureId::strand_crowns);
     if (!printed || !of_one_strand) {
@@ -99,7 +99,7 @@ Result<Allowance> work_out(const Request& request) {
     const Length a_crown = unlaid->length / *count;
     const Length one_strand = a_crown * of_one_strand->number();
 
-    Allowance side;
+    End side;
     side.add(row_of(Item::unlaid, *unlaid));
     const Nanometres tail_end = add_cutting_loss(side, request, Cut::shears);
     side.standing_mark = tail_end + to_nanometres(unlaid->length);

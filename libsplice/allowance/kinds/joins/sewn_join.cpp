@@ -84,14 +84,14 @@ constexpr std::array steps_butt{
          "Load the closed line, measure round it, and pull the join through every block by hand."}};
 
 /// Half of the overlap belongs to each side.
-Result<Allowance> overlapped_side(const Request& request) {
+Result<End> overlapped_side(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto whole = field_or_figure(request, overlap, FigureId::overlap, rope);
     if (!whole) {
         return Unexpected(whole.error());
     }
     const SourcedLength half{whole->length / 2.0, whole->sd / 2.0, whole->origin, whole->source};
-    Allowance side;
+    End side;
     side.add(row_of(Item::overlap, half));
     const Nanometres tail_end = add_cutting_loss(side, request, usual_cut(request.rope));
     side.standing_mark = tail_end + to_nanometres(half.length);
@@ -105,18 +105,18 @@ Result<Allowance> overlapped_side(const Request& request) {
     return side;
 }
 
-Result<Allowance> butted_side(const Request& request) {
+Result<End> butted_side(const Request& request) {
     const auto bury = read_bury(request, {tail, taper, exit, setting, pairs, strands},
                                 request.rope.counting_diameter());
     if (!bury) {
         return Unexpected(bury.error());
     }
-    Allowance side = buried_side(request, *bury, Cut::shears);
+    End side = buried_side(request, *bury, Cut::shears);
     side.steps = steps_butt;
     return side;
 }
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const bool butt = request.fields.has(way) && request.fields.at(way) > 0.5;
     // An overlap has nothing inside, a butt does not lie side by side.
     if (auto fault =

@@ -41,12 +41,12 @@ constexpr std::array steps{
          "Load the closed line, then measure round it again. It is twice as thick here: it will "
          "not run through a block made for this rope."}};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const auto tuck_part = read_tucks(request, {tucks, stub});
     if (!tuck_part) {
         return Unexpected(tuck_part.error());
     }
-    Allowance side;
+    End side;
     side.standing_mark = add_tucks(side, *tuck_part, request);
     side.add(Mark{MarkName::unlay, side.standing_mark});
     add_retained(side, request);

@@ -67,9 +67,9 @@ Length round_bearings(const Request& request, Length rope) {
 }
 
 /// The rows of one of the two legs.
-Allowance one_leg(const Request& request, Length rope, const SourcedLength& noose,
-                  const SourcedLength& knot, const SourcedLength& left) {
-    Allowance allowance;
+End one_leg(const Request& request, Length rope, const SourcedLength& noose,
+            const SourcedLength& knot, const SourcedLength& left) {
+    End allowance;
     allowance.add(row_of(Item::round_bearings, from_geometry(round_bearings(request, rope))));
     allowance.add(row_of(Item::noose, noose, Group::hand));
     allowance.add(row_of(Item::knot, knot, Group::hand));
@@ -77,7 +77,7 @@ Allowance one_leg(const Request& request, Length rope, const SourcedLength& noos
     return allowance;
 }
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto noose = request.rules.need(FigureId::noose);
     const auto knot = request.rules.need(FigureId::knot);

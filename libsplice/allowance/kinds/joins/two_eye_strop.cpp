@@ -65,7 +65,7 @@ constexpr std::array steps{
          {},
          "Load the strop in one pull, both eyes on their pins, and measure from crown to crown."}};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting, pairs});
     if (allowance) {
         count_both_sides(*allowance);

@@ -46,14 +46,14 @@ constexpr std::array knots{
          .steps = double_fisherman},
 };
 
-Result<Allowance> work_out(const Bend& bend, const Request& request) {
+Result<End> work_out(const Bend& bend, const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto knot = request.rules.need(FigureId::knot);
     const auto left = field_or_figure(request, stub, FigureId::stub, rope);
     if (!knot || !left) {
         return Unexpected(knot ? left.error() : knot.error());
     }
-    Allowance allowance =
+    End allowance =
         lay_stopper(request, {{}, from_figure(*knot, rope), {}, *left, bend.form, bend.count});
     add_slip_caution(allowance, request);
     allowance.steps = bend.steps;

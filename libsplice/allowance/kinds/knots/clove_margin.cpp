@@ -25,7 +25,7 @@ std::optional<Fault> needs_stitching(const Request& request) {
     return fault;
 }
 
-void add_clove_margin(Allowance& allowance, const Request& request, const HitchPart& hitch,
+void add_clove_margin(End& allowance, const Request& request, const HitchPart& hitch,
                       bool is_stitched) {
     const auto friction = request.rules.find(FigureId::friction);
     if (friction == nullptr) {

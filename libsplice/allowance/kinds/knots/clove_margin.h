@@ -12,7 +12,7 @@ namespace libsplice {
 /// Values `hitch_margin` and, where friction alone does not hold and nothing is stitched,
 /// `extra_turns` with a caution. Nothing where the rope's friction is not known. Turns beyond the
 /// hitch's own two let less of the load past.
-void add_clove_margin(Allowance& allowance, const Request& request, const HitchPart& hitch,
+void add_clove_margin(End& allowance, const Request& request, const HitchPart& hitch,
                       bool is_stitched);
 
 } // namespace libsplice

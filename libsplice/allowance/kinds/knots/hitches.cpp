@@ -217,7 +217,7 @@ HitchFields fields_of(const HitchKnot& knot) {
     return {0, find_field(knot.fields, "turns"), *stub, knot.around};
 }
 
-Result<Allowance> work_out(const HitchKnot& knot, const Request& request) {
+Result<End> work_out(const HitchKnot& knot, const Request& request) {
     const bool stitched_down = is_stitched(knot, request);
     const bool by_crossing = knot.friction == Friction::of_crossing;
     if (by_crossing && !stitched_down) {
@@ -233,7 +233,7 @@ Result<Allowance> work_out(const HitchKnot& knot, const Request& request) {
     if (knot.finish_counts_turns) {
         finish.count = hitch->turns - 1.0;
     }
-    Allowance allowance = lay_hitch(request, *hitch, finish);
+    End allowance = lay_hitch(request, *hitch, finish);
     if (knot.friction == Friction::of_turns) {
         add_load_past(allowance, request);
     }

@@ -174,7 +174,7 @@ constexpr std::array knots{
 constexpr std::string_view closes_caution =
     "the noose closes on whatever it holds, and the line comes out longer: give the pin";
 
-Result<Allowance> work_out(const LoopKnot& knot, const Request& request) {
+Result<End> work_out(const LoopKnot& knot, const Request& request) {
     const bool elastic = request.rope.construction == Construction::shock_cord;
     auto allowance =
         lay_loop(request, {loop, pin, stub}, knot.shape,

@@ -43,7 +43,7 @@ constexpr std::array steps{
          "out on the same side."},
     Step{Action::load, {}, "Keep it loaded, or tape the stubs: flogging shakes it out."}};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const Length thick = request.fields.length(other).value_or(rope);
     const auto bend = read_hitch(request, {other, turns, stub, ValueName::other_m},
@@ -51,7 +51,7 @@ Result<Allowance> work_out(const Request& request) {
     if (!bend) {
         return Unexpected(bend.error());
     }
-    Allowance allowance = lay_hitch(request, *bend, {Span::Form::nipped, 1.0});
+    End allowance = lay_hitch(request, *bend, {Span::Form::nipped, 1.0});
     allowance.steps = steps;
     return allowance;
 }

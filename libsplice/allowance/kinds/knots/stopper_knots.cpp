@@ -126,7 +126,7 @@ constexpr std::array knots{
                 .steps = stevedore},
 };
 
-Result<Allowance> work_out(const StopperKnot& knot, const Request& request) {
+Result<End> work_out(const StopperKnot& knot, const Request& request) {
     const bool elastic = request.rope.construction == Construction::shock_cord;
     return lay_stopper_knot(request, {set, stub}, knot.crossings,
                             elastic && !knot.steps_elastic.empty() ? knot.steps_elastic

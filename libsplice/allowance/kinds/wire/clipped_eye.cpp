@@ -96,7 +96,7 @@ Result<Clips> read_clips(const Request& request) {
     return chosen;
 }
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const auto eye_part = read_eye(request, {eye, pin}, request.rope.diameter);
     if (!eye_part) {
         return Unexpected(eye_part.error());
@@ -105,7 +105,7 @@ Result<Allowance> work_out(const Request& request) {
     if (!held) {
         return Unexpected(held.error());
     }
-    Allowance allowance;
+    End allowance;
     const TurnedBackPart turned{*eye_part, held->turn_back, Span::Form::clipped, held->count};
     allowance.add(Value{ValueName::clips, held->count});
     add_turned_back(allowance, turned);

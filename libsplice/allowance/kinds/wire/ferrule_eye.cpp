@@ -44,14 +44,14 @@ constexpr std::array steps{
          "Gauge the pressed sleeve as the sheet says, see that the end still shows, then load the "
          "eye and measure it."}};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const auto eye_part = read_eye(request, {eye, pin}, request.rope.diameter);
     if (!eye_part) {
         return Unexpected(eye_part.error());
     }
     const TurnedBackPart turned{*eye_part, from_job(Length(request.fields.at(turn_back))),
                                 Span::Form::pressed};
-    Allowance allowance;
+    End allowance;
     add_turned_back(allowance, turned);
     add_turned_back_facts(allowance, turned, request);
     allowance.steps = steps;

@@ -40,7 +40,7 @@ constexpr std::array steps{
          "Measure to the pin's centre. A rigging screw takes up what the growth came out "
          "different."}};
 
-Result<Allowance> work_out(const Request& request) {
+Result<End> work_out(const Request& request) {
     const auto given = [&](std::size_t field) {
         return from_job(Length(request.fields.at(field)));
     };
@@ -57,7 +57,7 @@ Result<Allowance> work_out(const Request& request) {
                                 {},
                                 "insertion"});
     }
-    Allowance allowance;
+    End allowance;
     allowance.add(row_of(Item::shank, from_job(-to_mouth.length)));
     allowance.add(row_of(Item::insertion, inside));
     if (to_nanometres(grown.length) != 0) {
