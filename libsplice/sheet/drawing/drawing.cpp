@@ -22,7 +22,7 @@ constexpr double margin = 26.0;
 constexpr double break_width = 40.0;
 constexpr double room_for_names = 190.0; // beside the last mark of an end drawn by itself
 constexpr double half_rope = 8.0;
-constexpr double letter = 6.2; // of the names' letters, on the safe side of most faces
+constexpr double width_of_letter = 6.2; // of the names' letters, on the safe side of most faces
 constexpr double row_height = 15.0;
 constexpr double gap = 10.0;
 constexpr double least_between_names = 24.0;
@@ -167,7 +167,7 @@ class Drawing {
     }
 
     static double length_of(const std::string& text) {
-        return 8.0 + letter * static_cast<double>(character_count(text));
+        return 8.0 + width_of_letter * static_cast<double>(character_count(text));
     }
     static bool runs_left(const Scale& scale) { return scale.units_per_nanometre < 0.0; }
 
