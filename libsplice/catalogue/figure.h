@@ -13,7 +13,7 @@ namespace libsplice {
 
 /// What a figure says. One vocabulary for all tables; figure_names() gives the word of each.
 enum class FigureId : std::uint8_t {
-    tail,             ///< whole end beyond the throat, or past a knot that has no separate stub
+    tail,             ///< whole end beyond the throat, or what is left past a knot
     minimum_tail,     ///< refused below this
     advised_tail,     ///< a caution below this
     person_tail,      ///< refused below this on a line that carries a person
@@ -40,14 +40,14 @@ enum class FigureId : std::uint8_t {
     per_tuck,         ///< strand length unlaid for one tuck
     picks_per_tuck,   ///< picks of a plait for one tuck
     pick,             ///< length of one pick along the rope
-    stub,             ///< what is left past the last tuck or beyond a knot
-    minimum_stub,     ///< refused below this
+    end_left,         ///< what is left past the last tuck or a fitting
+    minimum_end_left, ///< refused below this
     knot,             ///< rope a tight knot uses up: its length less the distance of its ends
     set,              ///< what a hand-set knot uses as a multiple of a tight one
     body,             ///< length of the knot along the rope
-    beyond_loop,      ///< rope beyond the two legs of a knotted loop, less its stub
+    beyond_loop,      ///< rope beyond the two legs of a knotted loop, less its tail
     turns,            ///< full turns of a hitch or lashing
-    beyond_turns,     ///< rope in a hitch besides its turns, less its stub
+    beyond_turns,     ///< rope in a hitch besides its turns, less its tail
     half_hitches,     ///< half hitches that finish a lashing
     per_half_hitch,   ///< rope in one of them, its share of the tail included
     friction,         ///< coefficient of friction of the rope on what it lies round

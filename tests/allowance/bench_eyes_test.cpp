@@ -93,8 +93,8 @@ TEST(AdjustableEye, TailKeepsItsSectionInside) {
 
 TEST(AdjustableEye, EndsInAFigureEight) {
     const auto end = make_end("adjustable-eye", hollow);
-    EXPECT_NEAR(length_of(end, Item::knot), 57.6072, near); // 13.716 x 1.05 x 4
-    EXPECT_NEAR(length_of(end, Item::stub), 80.0, near);    // 20 D past a stopper in bare HMPE
+    EXPECT_NEAR(length_of(end, Item::knot), 57.6072, near);  // 13.716 x 1.05 x 4
+    EXPECT_NEAR(length_of(end, Item::end_left), 80.0, near); // 20 D past a stopper in bare HMPE
     EXPECT_NEAR(mark_of(end, MarkName::near_throat), 2.0 + 80.0 + 57.6072 + 14.0 + 288.0, near);
 }
 

@@ -38,7 +38,7 @@ TEST(Book, KnowsEveryFieldNameOnce) {
     const auto names = shipped_book().field_names();
     for (const std::string_view name :
          {"eye",     "pin",     "tail",           "taper",      "exit",  "setting",
-          "far_end", "core",    "cover_end",      "cover_tail", "tucks", "stub",
+          "far_end", "core",    "cover_end",      "cover_tail", "tucks", "end_left",
           "pick",    "clips",   "turn_back",      "loop",       "set",   "length",
           "rule",    "fitting", "fitting_length", "measured"}) {
         EXPECT_EQ(std::ranges::count(names, name), 1) << name;

@@ -223,10 +223,10 @@ TEST(EveryKind, MarksAscendFromTheTailEnd) {
 /// draws out at first load, lie beyond the mark or only shift the bearing point.
 bool is_before_standing_mark(const Row& row) {
     static const std::set<Item> items{
-        Item::ball,  Item::turns,        Item::half_hitches,  Item::eye_legs, Item::loop_legs,
-        Item::tail,  Item::tucks,        Item::turn_back,     Item::knot,     Item::knot_body,
-        Item::stub,  Item::cutting_loss, Item::short_section, Item::overlap,  Item::unlaid,
-        Item::crimp, Item::insertion,    Item::travel};
+        Item::ball,     Item::turns,        Item::half_hitches,  Item::eye_legs, Item::loop_legs,
+        Item::tail,     Item::tucks,        Item::turn_back,     Item::knot,     Item::knot_body,
+        Item::end_left, Item::cutting_loss, Item::short_section, Item::overlap,  Item::unlaid,
+        Item::crimp,    Item::insertion,    Item::travel};
     return items.contains(row.item);
 }
 

@@ -74,7 +74,7 @@ TEST(SwagedFitting, GuessesNothing) {
 
 TEST(CrimpedEnd, CountsTheCordInTheFitting) {
     const auto end = make_end("crimped-end", "shock-cord rubber 5 mm", {{"length", "10 mm"}});
-    EXPECT_NEAR(in_millimetres(end.total()), 19.0, near); // 10, a stub of 5, a heat cut of 4
+    EXPECT_NEAR(in_millimetres(end.total()), 19.0, near); // 10, an end left of 5, a heat cut of 4
     EXPECT_NEAR(mark_of(end, MarkName::crimp), 19.0, near);
     const auto hook =
         make_end("crimped-end", "shock-cord rubber 5 mm", {{"length", "10 mm"}, {"form", "hook"}});
@@ -85,7 +85,7 @@ TEST(CrimpedEnd, CountsTheCordInTheFitting) {
 TEST(HeatSealed, OnlyWhatMeltsClean) {
     const auto melted = make_end("heat-sealed", "double-braid polyester 6 mm");
     EXPECT_NEAR(in_millimetres(melted.total()), 4.0, near);
-    EXPECT_EQ(find_row(melted, Item::stub), nullptr);
+    EXPECT_EQ(find_row(melted, Item::end_left), nullptr);
     for (const std::string_view rope :
          {"12-strand HMPE 4 mm", "12-strand aramid 4 mm", "3-strand manila 14 mm"}) {
         EXPECT_EQ(refuse_end("heat-sealed", rope).code, Code::wrong_construction) << rope;

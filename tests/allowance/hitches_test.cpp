@@ -16,7 +16,7 @@ double retained_by(std::string_view kind, std::string_view rope, const FieldList
 }
 
 TEST(HalyardHitch, IsItsWrapsItsKnotAndItsStub) {
-    // 6 mm on a bow of 8 mm: a wrap is 14 pi = 43.982297150, two are the usual; 20 D = 120; stub
+    // 6 mm on a bow of 8 mm: a wrap is 14 pi = 43.982297150, two are the usual; 20 D = 120; tail
     // 12 D = 72; heat 4.
     const auto end = make_end("halyard-hitch", "double-braid polyester 6 mm", {{"pin", "8 mm"}});
     EXPECT_NEAR(length_of(end, Item::turns), 87.964594301, near);
@@ -35,7 +35,7 @@ TEST(BuntlineHitch, IsATurnAndFourteenDiameters) {
     const auto end = make_end("buntline-hitch", "core-dependent HMPE 5 mm", {{"pin", "10 mm"}});
     EXPECT_NEAR(length_of(end, Item::turns), 47.123889804, near); // 15 pi
     EXPECT_NEAR(length_of(end, Item::knot), 70.0, near);
-    EXPECT_NEAR(length_of(end, Item::stub), 75.0, near); // 15 D in covered HMPE
+    EXPECT_NEAR(length_of(end, Item::tail), 75.0, near); // 15 D in covered HMPE
 }
 
 TEST(Hitches, NeedWhatTheyGoRound) {
@@ -63,12 +63,12 @@ TEST(CowAndRollingHitch, TurnsAndWhatIsBesides) {
 }
 
 TEST(CloveHitch, IsTwoTurnsAndALongTail) {
-    // Spar 50, rope 10: two turns are 120 pi = 376.991118431; 2 D besides; stub 15 D; heat 4.
+    // Spar 50, rope 10: two turns are 120 pi = 376.991118431; 2 D besides; tail 15 D; heat 4.
     const auto end = make_end("clove-hitch", "3-strand nylon 10 mm", {{"spar", "50 mm"}});
     EXPECT_NEAR(in_millimetres(end.total()), 376.991118431 + 20.0 + 150.0 + 4.0, near);
     const auto shorter = make_end("clove-hitch", "3-strand nylon 10 mm",
                                   {{"spar", "50 mm"}, {"rule", "short-tail"}});
-    EXPECT_NEAR(length_of(shorter, Item::stub), 120.0, near);
+    EXPECT_NEAR(length_of(shorter, Item::tail), 120.0, near);
 }
 
 TEST(CloveHitch, BareHmpeNeedsAStitchedTail) {
@@ -83,7 +83,7 @@ TEST(CloveHitch, BareHmpeNeedsAStitchedTail) {
     // At friction 0.07 and five diameters the margin is 0.2875144984.
     EXPECT_NEAR(*end.find(ValueName::hitch_margin), 0.2875144984, 1e-9);
     EXPECT_TRUE(refuses_a_person(end));                   // stitched or not
-    EXPECT_NEAR(length_of(end, Item::stub), 100.0, near); // 20 D in bare HMPE
+    EXPECT_NEAR(length_of(end, Item::tail), 100.0, near); // 20 D in bare HMPE
     make_end("clove-hitch", "core-dependent HMPE 5 mm", on_spar);
 }
 
@@ -128,7 +128,7 @@ TEST(Hitches, SlipInBareHmpeAndAreRefusedForAPerson) {
 }
 
 TEST(SheetBend, GoesRoundBothLegsOfTheBight) {
-    // 4 mm round a bight of 8 mm: pi (8 + 4) + 2 x 8 = 53.699111843; 4 D = 16; stub 12 D = 48;
+    // 4 mm round a bight of 8 mm: pi (8 + 4) + 2 x 8 = 53.699111843; 4 D = 16; tail 12 D = 48;
     // heat 4.
     const auto end = make_end("sheet-bend", "double-braid polyester 4 mm", {{"other", "8 mm"}});
     EXPECT_NEAR(length_of(end, Item::turns), 53.699111843, near);
@@ -148,7 +148,7 @@ TEST(SheetBend, SlippedInTheRopeThatWasTested) {
 }
 
 TEST(DoubleFisherman, CountsOneLinesBarrel) {
-    // 22 D, a stub of 12 D, heat 4.
+    // 22 D, a tail of 12 D, heat 4.
     const auto end = make_end("double-fisherman", "3-strand polyester 10 mm");
     EXPECT_NEAR(in_millimetres(end.total()), 344.0, near);
     EXPECT_NEAR(mark_of(end, MarkName::knot_face), 344.0, near);

@@ -9,10 +9,10 @@ double number_of(const End& allowance, ValueName name) {
 }
 
 TEST(ShortSplice, CountsBothSidesAndMarksOne) {
-    // 12 mm: 5 tucks of 5.3 D are 318 a side, stubs of 6 D 72, a cut of 2.
+    // 12 mm: 5 tucks of 5.3 D are 318 a side, ends left of 6 D 72, a cut of 2.
     const auto join = make_end("short-splice", "3-strand polyester 12 mm");
     EXPECT_NEAR(length_of(join, Item::tucks), 636.0, near);
-    EXPECT_NEAR(length_of(join, Item::stub), 144.0, near);
+    EXPECT_NEAR(length_of(join, Item::end_left), 144.0, near);
     EXPECT_NEAR(length_of(join, Item::cutting_loss), 4.0, near);
     EXPECT_NEAR(in_millimetres(join.total()), 784.0, near);
     EXPECT_NEAR(mark_of(join, MarkName::unlay), 392.0, near);
@@ -28,11 +28,11 @@ TEST(ShortSplice, KeepsTheRegulationsFloor) {
     make_end("short-splice", "3-strand nylon 12 mm", {{"rule", "four-tucks"}});
     EXPECT_NEAR(length_of(make_end("short-splice", "3-strand manila 14 mm"), Item::tucks), 445.2,
                 near); // 2 x 3 x 5.3 x 14
-    EXPECT_EQ(refuse_end("short-splice", "3-strand nylon 12 mm", {{"stub", "71 mm"}}).field,
-              "stub");
-    // From 1 in up the stub is 6 in on each side.
-    EXPECT_NEAR(length_of(make_end("short-splice", "3-strand nylon 1 1/2 in"), Item::stub), 304.8,
-                near);
+    EXPECT_EQ(refuse_end("short-splice", "3-strand nylon 12 mm", {{"end_left", "71 mm"}}).field,
+              "end_left");
+    // From 1 in up the end left is 6 in on each side.
+    EXPECT_NEAR(length_of(make_end("short-splice", "3-strand nylon 1 1/2 in"), Item::end_left),
+                304.8, near);
 }
 
 TEST(LongSplice, CountsInCrowns) {
@@ -56,7 +56,7 @@ TEST(LongSplice, FewerCrownsThanPrintedAreRefused) {
 }
 
 TEST(EndForEnd, PlaitIsTuckedWithPairsSinglesAndHalves) {
-    // 14 mm: 12 tucks of two picks of 1 D are 336 a side; stubs of 6 D are 84.
+    // 14 mm: 12 tucks of two picks of 1 D are 336 a side; ends left of 6 D are 84.
     const auto join = make_end("end-for-end", "8-plait nylon 14 mm");
     EXPECT_NEAR(length_of(join, Item::tucks), 672.0, near);
     EXPECT_NEAR(spread_of(join, Item::tucks), 134.4, 1e-9); // 0.2 D a pick, 48 picks

@@ -5,14 +5,14 @@ namespace libsplice::testing {
 namespace {
 
 TEST(FigureEight, RowsAreTheTightKnotTimesTheHand) {
-    // Covered rope of 8 mm: 13.716 x 1.15 x 8 = 126.1872; body 3.5 D = 28; stub 8 D = 64; heat
+    // Covered rope of 8 mm: 13.716 x 1.15 x 8 = 126.1872; body 3.5 D = 28; tail 8 D = 64; heat
     // takes 3 to 5 mm.
     const auto end = make_end("figure-eight", "double-braid polyester 8 mm");
     EXPECT_NEAR(length_of(end, Item::knot), 126.1872, near);
     EXPECT_NEAR(spread_of(end, Item::knot), 12.61872, 1e-8); // a tenth of it
     EXPECT_NEAR(length_of(end, Item::knot_body), 28.0, near);
     EXPECT_NEAR(spread_of(end, Item::knot_body), 4.0, 1e-9); // half a diameter
-    EXPECT_NEAR(length_of(end, Item::stub), 64.0, near);
+    EXPECT_NEAR(length_of(end, Item::tail), 64.0, near);
     EXPECT_NEAR(length_of(end, Item::cutting_loss), 4.0, near);
     EXPECT_NEAR(spread_of(end, Item::cutting_loss), 0.577350269, 1e-8);
     EXPECT_NEAR(in_millimetres(end.total()), 222.1872, near);
@@ -40,20 +40,20 @@ TEST(FigureEight, HandErrsByATenth) {
     EXPECT_NEAR(spread("3-strand nylon 10 mm"), 15.0876, 1e-8);
 }
 
-TEST(FigureEight, StubIsLongerInSlipperyRope) {
-    const auto stub = [](std::string_view rope) {
-        return length_of(make_end("figure-eight", rope), Item::stub);
+TEST(FigureEight, TailIsLongerInSlipperyRope) {
+    const auto tail = [](std::string_view rope) {
+        return length_of(make_end("figure-eight", rope), Item::tail);
     };
-    EXPECT_NEAR(stub("12-strand HMPE 10 mm"), 200.0, near);
-    EXPECT_NEAR(stub("core-dependent HMPE 10 mm"), 120.0, near);
-    EXPECT_NEAR(stub("3-strand polyester 10 mm"), 80.0, near);
+    EXPECT_NEAR(tail("12-strand HMPE 10 mm"), 200.0, near);
+    EXPECT_NEAR(tail("core-dependent HMPE 10 mm"), 120.0, near);
+    EXPECT_NEAR(tail("3-strand polyester 10 mm"), 80.0, near);
 }
 
 TEST(FigureEight, TakesTheHandAndTheStubOfTheJob) {
     const auto end = make_end("figure-eight", "double-braid polyester 8 mm",
-                              {{"set", "1.25"}, {"stub", "50 mm"}});
+                              {{"set", "1.25"}, {"tail", "50 mm"}});
     EXPECT_NEAR(length_of(end, Item::knot), 137.16, near); // 13.716 x 1.25 x 8
-    EXPECT_NEAR(length_of(end, Item::stub), 50.0, near);
+    EXPECT_NEAR(length_of(end, Item::tail), 50.0, near);
 }
 
 TEST(FigureEight, RetainsAboutHalfInLaidRope) {
@@ -64,26 +64,26 @@ TEST(FigureEight, RetainsAboutHalfInLaidRope) {
 
 TEST(Bowline, RowsAreLegsKnotAndStub) {
     // 8 mm, a soft loop of 60 mm: half a circle of the rope and two legs, 4 pi + 120 =
-    // 132.566370614; 15 D beyond them, a stub of 12 D, heat.
+    // 132.566370614; 15 D beyond them, a tail of 12 D, heat.
     const auto end = make_end("bowline", "double-braid polyester 8 mm", {{"loop", "60 mm"}});
     EXPECT_NEAR(length_of(end, Item::loop_legs), 132.566370614, near);
     EXPECT_NEAR(length_of(end, Item::knot_to_bearing), -60.0, near);
     EXPECT_NEAR(length_of(end, Item::knot), 120.0, near);
     EXPECT_NEAR(spread_of(end, Item::knot), 18.47520861, 1e-7); // 4 D either way, over root 3
     EXPECT_EQ(find_row(end, Item::knot)->group, Group::hand);
-    EXPECT_NEAR(length_of(end, Item::stub), 96.0, near);
+    EXPECT_NEAR(length_of(end, Item::tail), 96.0, near);
     EXPECT_NEAR(in_millimetres(end.total()), 292.566370614, near);
     EXPECT_NEAR(mark_of(end, MarkName::loop_near), 220.0, near); // 4 + 96 + 120
     EXPECT_NEAR(mark_of(end, MarkName::loop_far), 352.566370614, near);
 }
 
-TEST(Bowline, StubIsLongerInSlipperyRope) {
-    const auto stub = [](std::string_view rope) {
-        return length_of(make_end("bowline", rope), Item::stub);
+TEST(Bowline, TailIsLongerInSlipperyRope) {
+    const auto tail = [](std::string_view rope) {
+        return length_of(make_end("bowline", rope), Item::tail);
     };
-    EXPECT_NEAR(stub("12-strand HMPE 10 mm"), 200.0, near);
-    EXPECT_NEAR(stub("core-dependent HMPE 10 mm"), 150.0, near);
-    EXPECT_NEAR(stub("3-strand nylon 10 mm"), 120.0, near);
+    EXPECT_NEAR(tail("12-strand HMPE 10 mm"), 200.0, near);
+    EXPECT_NEAR(tail("core-dependent HMPE 10 mm"), 150.0, near);
+    EXPECT_NEAR(tail("3-strand nylon 10 mm"), 120.0, near);
 }
 
 TEST(Bowline, RetainsWhatTestsOfThatRopePrint) {

@@ -12,7 +12,7 @@ bool refuses_a_person(const End& end) {
 
 TEST(FigureEightLoop, HalfOfItsKnotLiesOnTheStandingSide) {
     // 10 mm, a soft loop of 100 mm: pi D/2 x 2 halves and two legs, 5 pi + 200 = 215.707963268;
-    // 44.95 D in the knot, half of it on either side; stub 12 D; heat 4.
+    // 44.95 D in the knot, half of it on either side; tail 12 D; heat 4.
     const auto end =
         make_end("figure-eight-loop", "double-braid polyester 10 mm", {{"loop", "100 mm"}});
     EXPECT_NEAR(length_of(end, Item::loop_legs), 215.707963268, near);
@@ -29,8 +29,8 @@ TEST(FigureEightLoop, HalfOfItsKnotLiesOnTheStandingSide) {
 TEST(OverhandLoop, HasAShortTailInShockCord) {
     const auto cord = make_end("overhand-loop", "shock-cord rubber 5 mm");
     EXPECT_NEAR(length_of(cord, Item::knot), 170.0, near); // 34 D
-    EXPECT_NEAR(length_of(cord, Item::stub), 30.0, near);
-    EXPECT_NEAR(length_of(make_end("overhand-loop", "3-strand nylon 10 mm"), Item::stub), 120.0,
+    EXPECT_NEAR(length_of(cord, Item::tail), 30.0, near);
+    EXPECT_NEAR(length_of(make_end("overhand-loop", "3-strand nylon 10 mm"), Item::tail), 120.0,
                 near);
 }
 
@@ -43,7 +43,7 @@ TEST(BarrelNoose, LiesOnItsPinAndSaysSoWithoutOne) {
     EXPECT_FALSE(cautions_about(pinned, "closes on"));
     EXPECT_TRUE(
         cautions_about(make_end("barrel-noose", "double-braid polyester 6 mm"), "closes on"));
-    EXPECT_NEAR(length_of(make_end("barrel-noose", "shock-cord rubber 5 mm"), Item::stub), 30.0,
+    EXPECT_NEAR(length_of(make_end("barrel-noose", "shock-cord rubber 5 mm"), Item::tail), 30.0,
                 near);
 }
 

@@ -35,7 +35,7 @@ TEST(SoftShackle, FourPartsLieOverItsLength) {
     EXPECT_NEAR(length_of(end, Item::knot), 160.0, near);      // 20 D an end
     EXPECT_NEAR(spread_of(end, Item::knot), 27.7128129, 1e-6); // 2 x 6 D over the root of 3
     EXPECT_NEAR(length_of(end, Item::noose), 56.0, near);
-    EXPECT_NEAR(length_of(end, Item::stub), 160.0, near);
+    EXPECT_NEAR(length_of(end, Item::end_left), 160.0, near);
     EXPECT_NEAR(mark_of(end, MarkName::knot_face), 162.0, near); // 2 + 80 + 80
     EXPECT_TRUE(cautions_about(end, "estimate"));
     EXPECT_FALSE(end.retained);

@@ -9,11 +9,11 @@ double knot_of(std::string_view kind, std::string_view rope, const FieldList& fi
 }
 
 TEST(Overhand, RowsAreTheTightKnotTimesTheHand) {
-    // Laid rope of 10 mm: 10.098 x 1.1 x 10 = 111.078; body 25, stub 80, heat 4.
+    // Laid rope of 10 mm: 10.098 x 1.1 x 10 = 111.078; body 25, tail 80, heat 4.
     const auto end = make_end("overhand", "3-strand polyester 10 mm");
     EXPECT_NEAR(length_of(end, Item::knot), 111.078, near);
     EXPECT_NEAR(length_of(end, Item::knot_body), 25.0, near);
-    EXPECT_NEAR(length_of(end, Item::stub), 80.0, near);
+    EXPECT_NEAR(length_of(end, Item::tail), 80.0, near);
     EXPECT_NEAR(mark_of(end, MarkName::knot_face), 220.078, near);
     ASSERT_TRUE(end.retained);
     EXPECT_NEAR(end.retained->share, 0.45, 1e-12);
@@ -29,10 +29,10 @@ TEST(DoubleOverhand, UsesMoreThanAnOverhand) {
 }
 
 TEST(DoubleOverhand, ShockCordIsDrawnUpUnderStretchWithAShortTail) {
-    // 5 mm: 17.198 x 1.1 x 5 = 94.589; body 17.5; stub 6 D = 30; heat 4.
+    // 5 mm: 17.198 x 1.1 x 5 = 94.589; body 17.5; tail 6 D = 30; heat 4.
     const auto end = make_end("double-overhand", "shock-cord rubber 5 mm");
     EXPECT_NEAR(length_of(end, Item::knot), 94.589, near);
-    EXPECT_NEAR(length_of(end, Item::stub), 30.0, near);
+    EXPECT_NEAR(length_of(end, Item::tail), 30.0, near);
     EXPECT_NEAR(in_millimetres(end.total()), 146.089, near);
     EXPECT_NE(end.steps[2].find("under that stretch"), std::string_view::npos);
 }
@@ -46,17 +46,17 @@ TEST(Stevedore, HasTwoTightForms) {
                 near);
 }
 
-TEST(Stoppers, StubIsLongerInSlipperyRope) {
+TEST(Stoppers, TailIsLongerInSlipperyRope) {
     for (const std::string_view kind : {"overhand", "double-overhand", "stevedore"}) {
-        EXPECT_NEAR(length_of(make_end(kind, "12-strand HMPE 10 mm"), Item::stub), 200.0, near);
-        EXPECT_NEAR(length_of(make_end(kind, "core-dependent HMPE 10 mm"), Item::stub), 120.0,
+        EXPECT_NEAR(length_of(make_end(kind, "12-strand HMPE 10 mm"), Item::tail), 200.0, near);
+        EXPECT_NEAR(length_of(make_end(kind, "core-dependent HMPE 10 mm"), Item::tail), 120.0,
                     near);
-        EXPECT_NEAR(length_of(make_end(kind, "3-strand nylon 10 mm"), Item::stub), 80.0, near);
+        EXPECT_NEAR(length_of(make_end(kind, "3-strand nylon 10 mm"), Item::tail), 80.0, near);
     }
 }
 
 TEST(StopperBall, BallLiesBeyondItsBearingFace) {
-    // 4 mm covered: ball 15; 17.198 x 1.15 x 4 = 79.1108; body 14; stub 12 D = 48; heat 4.
+    // 4 mm covered: ball 15; 17.198 x 1.15 x 4 = 79.1108; body 14; tail 12 D = 48; heat 4.
     const auto end = make_end("stopper-ball", "core-dependent HMPE 4 mm", {{"ball", "15 mm"}});
     EXPECT_NEAR(length_of(end, Item::ball), 15.0, near);
     EXPECT_NEAR(in_millimetres(end.total()), 160.1108, near);

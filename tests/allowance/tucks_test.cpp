@@ -1,14 +1,15 @@
-// tucked-eye: strands for the tucks, stubs as regulation asks, in laid and plaited rope.
+// tucked-eye: strands for the tucks, ends left as regulation asks, in laid and plaited rope.
 #include "ends.h"
 
 namespace libsplice::testing {
 namespace {
 
 TEST(TuckedEye, SyntheticLaidRopeTakesFiveTucks) {
-    // 12 mm: 5 tucks of 5.3 D are 318, stubs of 6 D 72, soft eye of 96: 6 pi + 192 = 210.849555922.
+    // 12 mm: 5 tucks of 5.3 D are 318, ends left of 6 D 72, soft eye of 96: 6 pi + 192 =
+    // 210.849555922.
     const auto end = make_end("tucked-eye", "3-strand polyester 12 mm");
     EXPECT_NEAR(length_of(end, Item::tucks), 318.0, near);
-    EXPECT_NEAR(length_of(end, Item::stub), 72.0, near);
+    EXPECT_NEAR(length_of(end, Item::end_left), 72.0, near);
     EXPECT_NEAR(length_of(end, Item::eye_legs), 210.849555922, near);
     EXPECT_NEAR(length_of(end, Item::cutting_loss), 2.0, near);
     EXPECT_NEAR(in_millimetres(end.total()), 506.849555922, near); // all of them less 96
@@ -36,20 +37,20 @@ TEST(TuckedEye, PlaitCountsInPicks) {
     const auto end = make_end("tucked-eye", "8-plait nylon 14 mm");
     EXPECT_NEAR(length_of(end, Item::tucks), 140.0, near);
     EXPECT_NEAR(spread_of(end, Item::tucks), 28.0, 1e-9); // 0.2 D a pick
-    EXPECT_NEAR(length_of(end, Item::stub), 84.0, near);
+    EXPECT_NEAR(length_of(end, Item::end_left), 84.0, near);
     const auto measured = make_end("tucked-eye", "8-plait nylon 14 mm", {{"pick", "16 mm"}});
     EXPECT_NEAR(length_of(measured, Item::tucks), 160.0, near);
     EXPECT_EQ(spread_of(measured, Item::tucks), 0.0);
 }
 
 TEST(TuckedEye, StubIsSixDiametersUnderOneInchAndSixInchesFromThere) {
-    const auto stub = [](std::string_view rope) {
-        return length_of(make_end("tucked-eye", rope), Item::stub);
+    const auto left = [](std::string_view rope) {
+        return length_of(make_end("tucked-eye", rope), Item::end_left);
     };
-    EXPECT_NEAR(stub("3-strand polyester 3/4 in"), 114.3, near); // 6 x 19.05
-    EXPECT_NEAR(stub("3-strand polyester 1 in"), 152.4, near);   // both say so
-    EXPECT_NEAR(stub("3-strand polyester 1 1/2 in"), 152.4, near);
-    EXPECT_NEAR(stub("8-plait nylon 1 1/4 in"), 152.4, near);
+    EXPECT_NEAR(left("3-strand polyester 3/4 in"), 114.3, near); // 6 x 19.05
+    EXPECT_NEAR(left("3-strand polyester 1 in"), 152.4, near);   // both say so
+    EXPECT_NEAR(left("3-strand polyester 1 1/2 in"), 152.4, near);
+    EXPECT_NEAR(left("8-plait nylon 1 1/4 in"), 152.4, near);
 }
 
 TEST(TuckedEye, FewerTucksThanTheRegulationAsksAreRefused) {
@@ -70,14 +71,14 @@ TEST(TuckedEye, FewerTucksThanTheRegulationAsksAreRefused) {
 }
 
 TEST(TuckedEye, ShorterStubsThanTheRegulationAsksAreRefused) {
-    const auto fault = refuse_end("tucked-eye", "3-strand nylon 12 mm", {{"stub", "71 mm"}});
+    const auto fault = refuse_end("tucked-eye", "3-strand nylon 12 mm", {{"end_left", "71 mm"}});
     EXPECT_EQ(fault.code, Code::below_published_minimum);
-    EXPECT_EQ(fault.field, "stub");
+    EXPECT_EQ(fault.field, "end_left");
     EXPECT_TRUE(fault.rule.starts_with("osha-1926-251")) << fault.rule;
-    make_end("tucked-eye", "3-strand nylon 12 mm", {{"stub", "72 mm"}});
-    EXPECT_EQ(refuse_end("tucked-eye", "3-strand nylon 1 1/2 in", {{"stub", "152 mm"}}).code,
+    make_end("tucked-eye", "3-strand nylon 12 mm", {{"end_left", "72 mm"}});
+    EXPECT_EQ(refuse_end("tucked-eye", "3-strand nylon 1 1/2 in", {{"end_left", "152 mm"}}).code,
               Code::below_published_minimum);
-    make_end("tucked-eye", "3-strand nylon 1 1/2 in", {{"stub", "6 in"}});
+    make_end("tucked-eye", "3-strand nylon 1 1/2 in", {{"end_left", "6 in"}});
 }
 
 } // namespace

@@ -129,14 +129,14 @@ TEST(PrintedTucks, LengthsAndStrength) {
     // Merry: 16 in for four tucks in 3/4 in rope, 5.33 D each.
     EXPECT_NEAR(value("tucked-eye", laid_polyester, per_tuck), 16.0 / 0.75 / 4.0, 0.05);
     EXPECT_DOUBLE_EQ(value("tucked-eye", laid_manila, retained), 90); // USCG Table 7-6
-    const auto stub_of = [](const std::string& rope, FigureId id) {
+    const auto left_of = [](const std::string& rope, FigureId id) {
         return figure("tucked-eye", rope, id).length(shipped_diameter(rope)).si();
     };
-    for (const FigureId id : {stub, minimum_stub}) {
-        EXPECT_NEAR(stub_of("3-strand manila 12 mm", id), 0.072, 1e-9);
-        EXPECT_NEAR(stub_of("3-strand manila 1 in", id), 0.1524, 1e-9);
-        EXPECT_NEAR(stub_of("3-strand manila 1 1/2 in", id), 0.1524, 1e-9);
-        EXPECT_NEAR(stub_of("3-strand manila 2 in", id), 0.1524, 1e-9);
+    for (const FigureId id : {end_left, minimum_end_left}) {
+        EXPECT_NEAR(left_of("3-strand manila 12 mm", id), 0.072, 1e-9);
+        EXPECT_NEAR(left_of("3-strand manila 1 in", id), 0.1524, 1e-9);
+        EXPECT_NEAR(left_of("3-strand manila 1 1/2 in", id), 0.1524, 1e-9);
+        EXPECT_NEAR(left_of("3-strand manila 2 in", id), 0.1524, 1e-9);
     }
 }
 
@@ -149,7 +149,7 @@ TEST(PrintedTucks, EightPlait) {
     EXPECT_DOUBLE_EQ(value("tucked-eye", plait, FigureId::exit), 6);
     EXPECT_DOUBLE_EQ(value("tucked-eye", plait, pick), 1.0);
     EXPECT_DOUBLE_EQ(figure("tucked-eye", plait, pick).sd, 0.2);
-    EXPECT_DOUBLE_EQ(value("tucked-eye", plait, stub), 6);
+    EXPECT_DOUBLE_EQ(value("tucked-eye", plait, end_left), 6);
 }
 
 TEST(PrintedStoppers, FigureEight) {
@@ -159,7 +159,7 @@ TEST(PrintedStoppers, FigureEight) {
     struct Row {
         std::string rope;
         double set;
-        double stub;
+        double tail;
     };
     for (const auto& row :
          {Row{"double-braid polyester 6 mm", 1.15, 8}, Row{covered_hmpe, 1.15, 12},
@@ -167,7 +167,7 @@ TEST(PrintedStoppers, FigureEight) {
           Row{"shock-cord rubber 5 mm", 1.1, 8}}) {
         EXPECT_DOUBLE_EQ(value("figure-eight", row.rope, set), row.set) << row.rope;
         EXPECT_NEAR(figure("figure-eight", row.rope, set).sd, row.set / 10.0, 1e-12) << row.rope;
-        EXPECT_DOUBLE_EQ(value("figure-eight", row.rope, stub), row.stub) << row.rope;
+        EXPECT_DOUBLE_EQ(value("figure-eight", row.rope, tail), row.tail) << row.rope;
     }
     EXPECT_DOUBLE_EQ(value("figure-eight", laid_manila, retained), 48); // Jacobson
     EXPECT_TRUE(is_absent("figure-eight", hmpe, retained));
@@ -177,9 +177,9 @@ TEST(PrintedLoops, Bowline) {
     const Figure beyond = figure("bowline", polyester, beyond_loop);
     EXPECT_DOUBLE_EQ(beyond.value, 15);
     EXPECT_DOUBLE_EQ(beyond.sd, spread_between(11, 19));
-    EXPECT_DOUBLE_EQ(value("bowline", polyester, stub), 12);
-    EXPECT_DOUBLE_EQ(value("bowline", covered_hmpe, stub), 15);
-    EXPECT_DOUBLE_EQ(value("bowline", hmpe, stub), 20);
+    EXPECT_DOUBLE_EQ(value("bowline", polyester, tail), 12);
+    EXPECT_DOUBLE_EQ(value("bowline", covered_hmpe, tail), 15);
+    EXPECT_DOUBLE_EQ(value("bowline", hmpe, tail), 20);
     // Jacobson; Yachting Monthly: 1600 of 3690 kg and 2150 of 5360 kg.
     EXPECT_DOUBLE_EQ(value("bowline", laid_manila, retained), 60);
     EXPECT_NEAR(value("bowline", "double-braid polyester 10 mm", retained), 160000.0 / 3690, 0.05);

@@ -89,7 +89,7 @@ TEST(PrintedJoins, ShortSpliceTails) {
     const auto metres = [](const std::string& rope, FigureId id) {
         return figure("short-splice", rope, id).length(shipped_diameter(rope)).si();
     };
-    for (const FigureId id : {stub, minimum_stub}) {
+    for (const FigureId id : {end_left, minimum_end_left}) {
         EXPECT_NEAR(metres("3-strand manila 12 mm", id), 0.072, 1e-9);
         EXPECT_NEAR(metres("3-strand manila 1 in", id), 0.1524, 1e-9);
         EXPECT_NEAR(metres("3-strand manila 1 1/2 in", id), 0.1524, 1e-9);
@@ -115,7 +115,7 @@ TEST(PrintedJoins, LongSpliceAndEndForEnd) {
         {"end-for-end", plait, picks_per_tuck, 10 / 5.0},
         // 29 CFR 1926.251(d): four each side, 6 D left of each strand.
         {"end-for-end", plait, minimum_tucks, 4},
-        {"end-for-end", plait, stub, 6},
+        {"end-for-end", plait, end_left, 6},
     });
 }
 
@@ -261,7 +261,7 @@ TEST(PrintedSmallEyes, SeizedStitchedRingAndLarked) {
         {"ring-eye", double_braid, ring_clearance, 1},
         {"larked-eye", hmpe, turn_draw, 1.5},
         {"larked-eye", hmpe, eye_diameters, 8},
-        {"soft-shackle", hmpe, stub, 20}, // bench practice: past a stopper in bare HMPE
+        {"soft-shackle", hmpe, end_left, 20}, // bench practice: past a stopper in bare HMPE
     });
     // Bench practice: 12 to 15 D, the longer.
     expect_limits({{"stitched-eye", double_braid, overlap, 15, 12, 15}});
@@ -291,9 +291,9 @@ TEST(PrintedKnots, Stoppers) {
         // Bench practice: 1.15 firm covered, 1.05 soft bare; 8, 12 and 20 D past a stopper.
         expect_printed({{kind, double_braid, set, 1.15},
                         {kind, hmpe, set, 1.05},
-                        {kind, polyester, stub, 8},
-                        {kind, covered_hmpe, stub, 12},
-                        {kind, hmpe, stub, 20}});
+                        {kind, polyester, tail, 8},
+                        {kind, covered_hmpe, tail, 12},
+                        {kind, hmpe, tail, 20}});
         EXPECT_NEAR(figure(kind, double_braid, set).sd, 0.115, 1e-9) << kind; // a tenth
         EXPECT_NEAR(figure(kind, hmpe, set).sd, 0.105, 1e-9) << kind;
     }
@@ -302,15 +302,15 @@ TEST(PrintedKnots, Stoppers) {
 TEST(PrintedKnots, TailsSlipAndFriction) {
     expect_printed({
         // Bench practice: 6 D in shock cord; 12 and 15 D past a loop knot, 20 D in bare HMPE.
-        {"double-overhand", shock_cord, stub, 6},
-        {"barrel-noose", shock_cord, stub, 6},
-        {"figure-eight-loop", polyester, stub, 12},
-        {"double-bowline", covered_hmpe, stub, 15},
-        {"overhand-loop", hmpe, stub, 20},
-        {"clove-hitch", hmpe, stub, 20},
+        {"double-overhand", shock_cord, tail, 6},
+        {"barrel-noose", shock_cord, tail, 6},
+        {"figure-eight-loop", polyester, tail, 12},
+        {"double-bowline", covered_hmpe, tail, 15},
+        {"overhand-loop", hmpe, tail, 20},
+        {"clove-hitch", hmpe, tail, 20},
         // A hitch's tail, 12 to 15 D: recalled.
-        {"clove-hitch", polyester, stub, 15},
-        {"clove-hitch", polyester, stub, 12, "short-tail"},
+        {"clove-hitch", polyester, tail, 15},
+        {"clove-hitch", polyester, tail, 12, "short-tail"},
     });
     expect_limits({
         // Practical Sailor: knots in HMPE slip at 20 to 35 % of break.

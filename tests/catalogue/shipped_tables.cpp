@@ -59,7 +59,7 @@ TEST(ShippedTables, NoDefaultStandsBelowAPublishedMinimum) {
     const std::array<std::pair<FigureId, FigureId>, 3> pairs{
         std::pair{FigureId::tail, FigureId::minimum_tail},
         std::pair{FigureId::tucks, FigureId::minimum_tucks},
-        std::pair{FigureId::stub, FigureId::minimum_stub}};
+        std::pair{FigureId::end_left, FigureId::minimum_end_left}};
     std::set<std::string> kinds;
     for (const Rule& rule : shipped().rules()) {
         kinds.insert(rule.kinds.begin(), rule.kinds.end());

@@ -51,24 +51,24 @@ std::string one_case(const std::string& rest, const std::string& source = "osha-
 }
 
 TEST(Check, PassesAPrintedValueThatIsMet) {
-    const auto run = check_text(one_case("expect = { stub = \"72 mm\" }\n"));
+    const auto run = check_text(one_case("expect = { end_left = \"72 mm\" }\n"));
     EXPECT_EQ(run.exit, Exit::done);
     EXPECT_EQ(run.last_line(), "1 passed, 0 failed");
 }
 
 TEST(Check, FailsAWrongNumberAndSaysWhatCame) {
-    const auto run = check_text(one_case("expect = { stub = \"73 mm\" }\n"));
+    const auto run = check_text(one_case("expect = { end_left = \"73 mm\" }\n"));
     EXPECT_EQ(run.exit, Exit::refused);
     EXPECT_EQ(run.last_line(), "0 passed, 1 failed");
-    EXPECT_NE(run.printed.find(".toml:2: tails ((d)): expected stub = 73 mm, came 72 mm"),
+    EXPECT_NE(run.printed.find(".toml:2: tails ((d)): expected end_left = 73 mm, came 72 mm"),
               std::string::npos)
         << run.printed;
 }
 
 TEST(Check, HoldsToHalfTheLastPrintedDigit) {
-    EXPECT_EQ(check_text(one_case("expect = { stub = \"7.2 cm\" }\n")).exit, Exit::done);
-    EXPECT_EQ(check_text(one_case("expect = { stub = \"7.24 cm\" }\n")).exit, Exit::refused);
-    EXPECT_EQ(check_text(one_case("expect = { stub = \"7.24 cm\" }\ntolerance = \"1 %\"\n"
+    EXPECT_EQ(check_text(one_case("expect = { end_left = \"7.2 cm\" }\n")).exit, Exit::done);
+    EXPECT_EQ(check_text(one_case("expect = { end_left = \"7.24 cm\" }\n")).exit, Exit::refused);
+    EXPECT_EQ(check_text(one_case("expect = { end_left = \"7.24 cm\" }\ntolerance = \"1 %\"\n"
                                   "tolerance_reason = \"printed as about\"\n"))
                   .exit,
               Exit::done);
@@ -85,7 +85,7 @@ TEST(Check, FailsAnEmptyFileAndOneWithoutCases) {
 }
 
 TEST(Check, FailsASourceThatTheTablesDoNotHave) {
-    const auto run = check_text(one_case("expect = { stub = \"72 mm\" }\n", "osha-1926-252"));
+    const auto run = check_text(one_case("expect = { end_left = \"72 mm\" }\n", "osha-1926-252"));
     EXPECT_EQ(run.exit, Exit::refused);
     EXPECT_NE(run.said.find("error 205"), std::string::npos) << run.said;
 }
@@ -96,11 +96,11 @@ TEST(Check, CannotUseBrokenTomlOrAMissingFile) {
 }
 
 TEST(Check, FailsCasesThatAreNotWhole) {
-    const std::string met = "expect = { stub = \"72 mm\" }\n";
+    const std::string met = "expect = { end_left = \"72 mm\" }\n";
     for (const std::string& rest :
          {std::string(), std::string("expect = {}\n"), met + "expected = 1\n",
           met + "tolerance = \"1 %\"\n", met + "printed_row = \"yes\"\n", met + "line = {}\n",
-          std::string("expect = { fault = 307, stub = \"72 mm\" }\n")}) {
+          std::string("expect = { fault = 307, end_left = \"72 mm\" }\n")}) {
         const auto run = check_text(one_case(rest));
         EXPECT_EQ(run.exit, Exit::refused) << rest;
         EXPECT_EQ(run.last_line(), "0 passed, 1 failed") << rest;
@@ -109,31 +109,31 @@ TEST(Check, FailsCasesThatAreNotWhole) {
 }
 
 TEST(Check, FailsANameThatIsNoValueWithTheNearest) {
-    const auto run = check_text(one_case("expect = { stubb = \"72 mm\" }\n"));
+    const auto run = check_text(one_case("expect = { end_leftt = \"72 mm\" }\n"));
     EXPECT_EQ(run.exit, Exit::refused);
-    EXPECT_NE(run.printed.find("did you mean \"stub\"?"), std::string::npos) << run.printed;
+    EXPECT_NE(run.printed.find("did you mean \"end_left\"?"), std::string::npos) << run.printed;
 }
 
 TEST(Check, ExpectsARefusalByItsCode) {
     EXPECT_EQ(
-        check_text(one_case("fields = { stub = \"71 mm\" }\nexpect = { fault = 307 }\n")).exit,
+        check_text(one_case("fields = { end_left = \"71 mm\" }\nexpect = { fault = 307 }\n")).exit,
         Exit::done);
     EXPECT_EQ(
-        check_text(one_case("fields = { stub = \"71 mm\" }\nexpect = { fault = 304 }\n")).exit,
+        check_text(one_case("fields = { end_left = \"71 mm\" }\nexpect = { fault = 304 }\n")).exit,
         Exit::refused);
     EXPECT_EQ(check_text(one_case("expect = { fault = 307 }\n")).exit, Exit::refused);
 }
 
 TEST(Check, ADisagreementMustStillBeOne) {
     const std::string dispute = "disagrees = \"another page\"\n";
-    const auto differs = check_text(one_case("expect = { stub = \"80 mm\" }\n" + dispute));
+    const auto differs = check_text(one_case("expect = { end_left = \"80 mm\" }\n" + dispute));
     EXPECT_EQ(differs.exit, Exit::done);
     EXPECT_NE(differs.printed.find("1 of those that passed disagree with print"),
               std::string::npos);
-    EXPECT_EQ(check_text(one_case("expect = { stub = \"72 mm\" }\n" + dispute)).exit,
+    EXPECT_EQ(check_text(one_case("expect = { end_left = \"72 mm\" }\n" + dispute)).exit,
               Exit::refused);
     // A value that does not exist is no disagreement.
-    EXPECT_EQ(check_text(one_case("expect = { stubb = \"80 mm\" }\n" + dispute)).exit,
+    EXPECT_EQ(check_text(one_case("expect = { end_leftt = \"80 mm\" }\n" + dispute)).exit,
               Exit::refused);
 }
 

@@ -13,7 +13,7 @@ struct Mistake {
 
 constexpr std::string_view heading =
     "name,rope,length,end_a,end_a.eye,end_a.tail,fit,tolerance,quantity,prestretched,tension,load,"
-    "first_end,extra,end_b,end_b.stub\n";
+    "first_end,extra,end_b,end_b.tail\n";
 
 // One mistake a row. The columns are counted by hand on the rows' texts.
 constexpr std::array mistakes{
@@ -50,7 +50,7 @@ constexpr std::array mistakes{
     Mistake{"a,12-strand HMPE 5 mm,4 m,,,,,,,,,,,-1 m", Code::value_out_of_range, 36, "extra"},
     Mistake{"a,12-strand HMPE 5 mm,4 m,,,,,,,,,,,,whiped", Code::unknown_kind, 37, "end_b"},
     Mistake{"a,12-strand HMPE 5 mm,4 m,,,,,,,,,,,,bare,9 mm", Code::unknown_field, 42,
-            "end_b.stub"},
+            "end_b.tail"},
     Mistake{"a,demo-wire-4,4 m,,,,,,,,10 N", Code::measured_relaxed, 26, "tension"},
 };
 

@@ -5,7 +5,7 @@ namespace libsplice::testing {
 namespace {
 
 const Line two_ends = with(with(plain_line, eye_at("end_a", "buried-eye", "36 mm", "12 mm")),
-                           {{"end_b", "figure-eight"}, {"end_b.stub", "60 mm"}});
+                           {{"end_b", "figure-eight"}, {"end_b.tail", "60 mm"}});
 
 TEST(Change, TwiceTheSizeDoublesWhatIsGeometry) {
     const Line twice_eye = with(with(plain_line, eye_at("end_a", "locked-eye", "72 mm", "24 mm")),
@@ -13,13 +13,13 @@ TEST(Change, TwiceTheSizeDoublesWhatIsGeometry) {
                                  {"length", "8 m"},
                                  {"prestretched", "no"},
                                  {"end_b", "figure-eight"},
-                                 {"end_b.stub", "120 mm"},
+                                 {"end_b.tail", "120 mm"},
                                  {"end_a.fitting_length", "44 mm"},
                                  {"end_a.measured", "pin-centre"}});
     const Line once_eye = with(with(plain_line, eye_at("end_a", "locked-eye", "36 mm", "12 mm")),
                                {{"prestretched", "no"},
                                 {"end_b", "figure-eight"},
-                                {"end_b.stub", "60 mm"},
+                                {"end_b.tail", "60 mm"},
                                 {"end_a.fitting_length", "22 mm"},
                                 {"end_a.measured", "pin-centre"}});
     const auto once = cut_one(once_eye);
@@ -39,7 +39,7 @@ TEST(Change, TwiceTheSizeDoublesWhatIsGeometry) {
 TEST(Change, SwappedEndsCutTheSame) {
     const Line turned =
         with(with(plain_line, eye_at("end_b", "buried-eye", "36 mm", "12 mm")),
-             {{"end_a", "figure-eight"}, {"end_a.stub", "60 mm"}, {"first_end", "b"}});
+             {{"end_a", "figure-eight"}, {"end_a.tail", "60 mm"}, {"first_end", "b"}});
     EXPECT_EQ(cut_one(two_ends).piece().cut, cut_one(turned).piece().cut);
 }
 
@@ -87,11 +87,11 @@ TEST(Change, InchesAreTheSameLengths) {
     const Line metric{{"name", "line"},          {"rope", "12-strand HMPE 6.35 mm"},
                       {"length", "6172.2 mm"},   {"end_a", "buried-eye"},
                       {"end_a.eye", "63.5 mm"},  {"end_a.pin", "12.7 mm"},
-                      {"end_b", "figure-eight"}, {"end_b.stub", "76.2 mm"}};
+                      {"end_b", "figure-eight"}, {"end_b.tail", "76.2 mm"}};
     const Line imperial{{"name", "line"},          {"rope", "12-strand HMPE 1/4 in"},
                         {"length", "20 ft 3 in"},  {"end_a", "buried-eye"},
                         {"end_a.eye", "2 1/2 in"}, {"end_a.pin", "1/2 in"},
-                        {"end_b", "figure-eight"}, {"end_b.stub", "3 in"}};
+                        {"end_b", "figure-eight"}, {"end_b.tail", "3 in"}};
     const auto in_metres = cut_one(metric);
     const auto in_inches = cut_one(imperial);
     EXPECT_EQ(in_metres.piece().cut, in_inches.piece().cut);

@@ -142,27 +142,28 @@ class EndMaker:
     def stopper(self):
         knot, usual, body = self.sized("knot"), self.figure("set"), self.sized("body")
         set_ = float(self.fields.get("set", usual.value))
-        self.stub()
+        self.left("tail")
         self.mark("knot, far side", self.at)
         self.end.row("knot", set_ * knot.value, usual.sd * knot.value, "hand")
         self.end.row("knot's body", body.value, body.sd, "rope")
         self.mark("knot, face", self.at + set_ * knot.value + body.value)
 
-    def stub(self):
-        stub = self.given("stub", self.sized("stub").value)
-        least = self.sized("minimum_stub")
-        refuse_if(least and nanometres(stub) < nanometres(least.value), 307)
-        self.end.row("stub", stub)
-        self.at += stub
+    def left(self, name):
+        """What is left past a knot, which is its tail, or of strands past the last tuck."""
+        left = self.given(name, self.sized(name).value)
+        least = self.sized("minimum_end_left") if name == "end_left" else None
+        refuse_if(least and nanometres(left) < nanometres(least.value), 307)
+        self.end.row(name.replace("_", " "), left)
+        self.at += left
 
     def beyond_throat(self):
         if self.kind in BURIED:
             self.tail()
         elif self.kind == "tucked-eye":
-            self.stub()
+            self.left("end_left")
             self.tucks()
         elif self.kind == "bowline":
-            self.stub()
+            self.left("tail")
             knot = self.sized("beyond_loop")
             self.end.row("knot", knot.value, knot.sd, "hand")
             self.at += knot.value

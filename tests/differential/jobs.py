@@ -80,7 +80,7 @@ def tuck_fields(chance, rope):
     if chance.random() < 0.4:
         fields["tucks"] = str(chance.randint(3, 8))
     if chance.random() < 0.3:
-        fields["stub"] = f"{chance.randint(5, 12)} D"
+        fields["end_left"] = f"{chance.randint(5, 12)} D"
     if "plait" in rope and chance.random() < 0.4:
         fields["pick"] = mm(chance, 10, 18)
     return fields
@@ -119,7 +119,7 @@ def end_fields(chance, kind, rope):
     if kind == "figure-eight" and chance.random() < 0.4:
         fields["set"] = str(round(chance.uniform(0.8, 1.6), 3))
     if kind in ("figure-eight", "bowline") and chance.random() < 0.3:
-        fields["stub"] = mm(chance, 0, 150)
+        fields["tail"] = mm(chance, 0, 150)
     if kind == "whipped" and chance.random() < 0.3:
         fields["length"] = mm(chance, 5, 30)
     if chance.random() < 0.15:

@@ -11,7 +11,7 @@
 
 namespace libsplice::test {
 
-inline constexpr std::array<std::string_view, 5> known_fields{"eye", "bury", "loop", "stub", "pin"};
+inline constexpr std::array<std::string_view, 5> known_fields{"eye", "bury", "loop", "tail", "pin"};
 
 struct OwnedRow {
     std::map<std::string, std::string> cells; ///< by column, `end_a.eye` for fields; no blank ones

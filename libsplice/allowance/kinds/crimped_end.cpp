@@ -16,15 +16,15 @@ constexpr FieldDeclaration length_field{"length",
                                         0.5,
                                         "none: measure the fitting",
                                         true};
-constexpr FieldDeclaration stub_field{"stub",
-                                      "cord left sticking out beyond the fitting",
-                                      Dimension::length,
-                                      0.0,
-                                      0.5,
-                                      "the table's multiple of D"};
+constexpr FieldDeclaration end_left_field{"end_left",
+                                          "cord left sticking out beyond the fitting",
+                                          Dimension::length,
+                                          0.0,
+                                          0.5,
+                                          "the table's multiple of D"};
 
-enum Field : std::size_t { form, length, stub };
-constexpr std::array fields{form_field, length_field, stub_field};
+enum Field : std::size_t { form, length, end_left };
+constexpr std::array fields{form_field, length_field, end_left_field};
 
 constexpr std::array steps_ring{
     Step{Action::cut,
@@ -33,7 +33,8 @@ constexpr std::array steps_ring{
          "its cover will draw back in."},
     Step{Action::thread,
          {},
-         "Push the cord through the open ring until {stub} stands out; the fitting's-mouth mark, "
+         "Push the cord through the open ring until {end_left} stands out; the fitting's-mouth "
+         "mark, "
          "{@fitting's mouth} from the cut end, lies at its other side."},
     Step{Action::press,
          {MarkName::crimp},
@@ -87,20 +88,20 @@ std::span<const Step> steps_for(std::size_t chosen) {
 
 Result<End> work_out(const Request& request) {
     const Length cord = request.rope.counting_diameter();
-    const auto left = field_or_figure(request, stub, FigureId::stub, cord);
+    const auto left = field_or_figure(request, end_left, FigureId::end_left, cord);
     if (!left) {
         return Unexpected(left.error());
     }
     const SourcedLength held = from_job(Length(request.fields.at(length)));
     End allowance;
     allowance.add(row_of(Item::crimp, held));
-    allowance.add(row_of(Item::stub, *left));
+    allowance.add(row_of(Item::end_left, *left));
     const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::heat);
     const Nanometres far_side = tail_end + to_nanometres(left->length);
     allowance.standing_mark = far_side + to_nanometres(held.length);
     allowance.add(Mark{MarkName::crimp, allowance.standing_mark});
     allowance.add(Value{ValueName::crimp_m, held.length.si()});
-    allowance.add(Value{ValueName::stub_m, left->length.si()});
+    allowance.add(Value{ValueName::end_left_m, left->length.si()});
     allowance.add(
         Span{Span::Form::crimped, far_side, allowance.standing_mark, to_nanometres(cord)});
     add_retained(allowance, request);

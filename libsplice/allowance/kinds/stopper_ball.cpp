@@ -15,8 +15,8 @@ constexpr FieldDeclaration ball_field{
     "none; it must be given",
     true};
 
-enum Field : std::size_t { ball, set, stub };
-constexpr std::array fields{ball_field, field::set, field::stub};
+enum Field : std::size_t { ball, set, tail };
+constexpr std::array fields{ball_field, field::set, field::knot_tail};
 
 constexpr std::array steps{
     Step{Action::reeve, {}, "Lead the rope through what the ball stops against."},
@@ -28,7 +28,7 @@ constexpr std::array steps{
     Step{Action::tie,
          {MarkName::knot_face},
          "Tie the knot with its face at the ball's end, double overhand unless the rule says "
-         "otherwise, {stub} left beyond it."},
+         "otherwise, {tail} left beyond it."},
     Step{Action::draw_up,
          {},
          "Set the knot, then pull the ball down on it until the knot seats; a countersunk ball "
@@ -40,7 +40,7 @@ constexpr std::array steps{
 
 /// The rope runs through the ball and is knotted behind it.
 Result<End> work_out(const Request& request) {
-    auto stopper = read_stopper(request, {set, stub});
+    auto stopper = read_stopper(request, {set, tail});
     if (!stopper) {
         return Unexpected(stopper.error());
     }

@@ -26,7 +26,7 @@ Result<HitchPart> read_hitch(const Request& request, HitchFields fields, Turn tu
     const Length rope = request.rope.counting_diameter();
     const auto count = read_turns(request, fields.turns);
     const auto beyond = request.rules.need(FigureId::beyond_turns);
-    const auto left = field_or_figure(request, fields.stub, FigureId::stub, rope);
+    const auto left = field_or_figure(request, fields.tail, FigureId::tail, rope);
     if (!count || !beyond) {
         return Unexpected(count ? beyond.error() : count.error());
     }
@@ -51,9 +51,9 @@ End lay_hitch(const Request& request, const HitchPart& hitch, Finish finish) {
     End allowance;
     allowance.add(row_of(Item::turns, turns));
     allowance.add(row_of(Item::knot, hitch.beyond, Group::hand));
-    allowance.add(row_of(Item::stub, hitch.stub));
+    allowance.add(row_of(Item::tail, hitch.tail));
     const Nanometres tail_end = add_cutting_loss(allowance, request, usual_cut(request.rope));
-    const Nanometres far_side = tail_end + to_nanometres(hitch.stub.length);
+    const Nanometres far_side = tail_end + to_nanometres(hitch.tail.length);
     const Nanometres turns_end = far_side + to_nanometres(hitch.beyond.length);
     allowance.standing_mark = turns_end + to_nanometres(turns.length);
     allowance.add(Mark{MarkName::knot_far_side, far_side});
@@ -62,7 +62,7 @@ End lay_hitch(const Request& request, const HitchPart& hitch, Finish finish) {
     allowance.add(Value{hitch.around_name, hitch.turn.around.si()});
     allowance.add(Value{ValueName::turns, hitch.turns});
     allowance.add(Value{ValueName::knot_m, hitch.beyond.length.si()});
-    allowance.add(Value{ValueName::stub_m, hitch.stub.length.si()});
+    allowance.add(Value{ValueName::tail_m, hitch.tail.length.si()});
     allowance.add(
         Value{ValueName::bend_ratio, hitch.turn.around / request.rope.counting_diameter()});
     allowance.add(Span{finish.form, far_side, turns_end, width, finish.count});

@@ -1,4 +1,4 @@
-// Hitches and bends: full turns round what they hold, the rest of the hitch, and the stub.
+// Hitches and bends: full turns round what they hold, the rest of the hitch, and the tail.
 #pragma once
 
 #include "libsplice/allowance/parts/parts.h"
@@ -20,9 +20,6 @@ inline constexpr FieldDeclaration held_pin{"pin",
                                            1.0,
                                            "none; it must be given",
                                            true};
-inline constexpr FieldDeclaration knot_stub{
-    "stub", "what is left sticking out beyond the hitch", Dimension::length, 0.0,
-    5.0,    "the table's multiple of D for the rope"};
 [[nodiscard]] constexpr FieldDeclaration turns_of(std::string_view default_text,
                                                   double lowest = 1.0) {
     return {"turns",
@@ -38,7 +35,7 @@ inline constexpr FieldDeclaration knot_stub{
 struct HitchFields {
     std::size_t around; ///< the diameter of what it goes round
     std::optional<std::size_t> turns;
-    std::size_t stub;
+    std::size_t tail;
     ValueName around_name = ValueName::spar_m; ///< what `around` is called among the values
 };
 
@@ -59,8 +56,8 @@ struct HitchPart {
     ValueName around_name = ValueName::spar_m;
     Turn turn;
     double turns = 0.0;
-    SourcedLength beyond; ///< rope in the hitch besides its turns, less its stub
-    SourcedLength stub;
+    SourcedLength beyond; ///< rope in the hitch besides its turns, less its tail
+    SourcedLength tail;
 };
 
 /// The number of turns: the field if the kind has one and it is given, else the figure `turns`.
@@ -75,7 +72,7 @@ struct HitchPart {
 /// added before, and reaches what finishes them; where the rope's friction is known.
 void add_load_past(End& allowance, const Request& request);
 
-/// All of a hitch but its steps: from the tail's end stub, hitch and turns, to the load side, from
+/// All of a hitch but its steps: from the tail's end tail, hitch and turns, to the load side, from
 /// which it is measured. In slippery rope with the slip caution.
 [[nodiscard]] End lay_hitch(const Request& request, const HitchPart& hitch, Finish finish);
 

@@ -34,24 +34,24 @@ Result<End> lay_loop(const Request& request, LoopFields fields, LoopShape shape,
         return Unexpected(std::move(fault));
     }
     const auto beyond_loop = request.rules.need(FigureId::beyond_loop);
-    const auto stub = field_or_figure(request, fields.stub, FigureId::stub, rope);
-    if (!beyond_loop || !stub) {
-        return Unexpected(beyond_loop ? stub.error() : beyond_loop.error());
+    const auto tail = field_or_figure(request, fields.tail, FigureId::tail, rope);
+    if (!beyond_loop || !tail) {
+        return Unexpected(beyond_loop ? tail.error() : beyond_loop.error());
     }
     const auto in_knot = from_figure(*beyond_loop, rope);
 
     End allowance;
     add_loop_rows(allowance, *loop);
     allowance.add(row_of(Item::knot, in_knot, Group::hand));
-    allowance.add(row_of(Item::stub, *stub));
+    allowance.add(row_of(Item::tail, *tail));
     const Nanometres tail_end = add_cutting_loss(allowance, request, usual_cut(request.rope));
-    const Nanometres far_side = tail_end + to_nanometres(stub->length);
+    const Nanometres far_side = tail_end + to_nanometres(tail->length);
     const Nanometres all = to_nanometres(in_knot.length);
     const Nanometres beyond = shape.lies == KnotLies::both_sides ? all / 2 : 0;
     const Nanometres near = far_side + all - beyond;
     add_loop_marks(allowance, *loop, near, beyond);
     allowance.add(Value{ValueName::knot_m, in_knot.length.si()});
-    allowance.add(Value{ValueName::stub_m, stub->length.si()});
+    allowance.add(Value{ValueName::tail_m, tail->length.si()});
     add_eye_facts(allowance, *loop, request, near);
     allowance.add(Span{shape.form, far_side, near, to_nanometres(rope), shape.count});
     add_slip_caution(allowance, request);

@@ -22,7 +22,7 @@ inline constexpr FieldDeclaration loop = loop_of("3 times the pin, at least 8 D"
 struct LoopFields {
     std::size_t loop;
     std::size_t pin;
-    std::size_t stub;
+    std::size_t tail;
 };
 
 /// On which side of the loop the knot's rope is marked. A bowline's turn is made at the standing
@@ -37,7 +37,7 @@ struct LoopShape {
 };
 
 /// A loop knot with its steps: the loop as an eye without a throat of its own, the rope beyond its
-/// two legs, and the stub. In slippery rope with the slip caution. Faults name `loop`.
+/// two legs, and the tail. In slippery rope with the slip caution. Faults name `loop`.
 [[nodiscard]] Result<End> lay_loop(const Request& request, LoopFields fields, LoopShape shape,
                                    Steps steps);
 

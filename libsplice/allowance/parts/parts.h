@@ -19,6 +19,16 @@ inline constexpr Constructions
                          Construction::core_dependent, Construction::parallel_core,
                          Construction::solid_braid, Construction::shock_cord);
 
+namespace field {
+inline constexpr FieldDeclaration knot_tail{.name = "tail",
+                                            .meaning = "what is left sticking out beyond the knot",
+                                            .dimension = Dimension::length,
+                                            .lowest = 0.0,
+                                            .highest = 5.0,
+                                            .default_text =
+                                                "the table's multiple of D for the rope"};
+} // namespace field
+
 /// A length with its spread and source: from the job's field, or from a figure of the tables.
 struct SourcedLength {
     Length length;

@@ -27,11 +27,11 @@ Result<StopperPart> read_stopper(const Request& request, StopperFields fields) {
         return Unexpected(knot.error());
     }
     const auto body = request.rules.need(FigureId::body);
-    const auto stub = field_or_figure(request, fields.stub, FigureId::stub, rope);
-    if (!body || !stub) {
-        return Unexpected(body ? stub.error() : body.error());
+    const auto tail = field_or_figure(request, fields.beyond, fields.beyond_is.figure, rope);
+    if (!body || !tail) {
+        return Unexpected(body ? tail.error() : body.error());
     }
-    return StopperPart{{}, *knot, from_figure(*body, rope), *stub};
+    return StopperPart{{}, *knot, from_figure(*body, rope), *tail, fields.beyond_is};
 }
 
 End lay_stopper(const Request& request, const StopperPart& stopper) {
@@ -44,9 +44,9 @@ End lay_stopper(const Request& request, const StopperPart& stopper) {
     if (stopper.body) {
         allowance.add(row_of(Item::knot_body, *stopper.body, Group::rope));
     }
-    allowance.add(row_of(Item::stub, stopper.stub));
+    allowance.add(row_of(stopper.beyond_is.item, stopper.beyond));
     const Nanometres tail_end = add_cutting_loss(allowance, request, usual_cut(request.rope));
-    const Nanometres far_side = tail_end + to_nanometres(stopper.stub.length);
+    const Nanometres far_side = tail_end + to_nanometres(stopper.beyond.length);
     const Nanometres face = far_side + to_nanometres(stopper.knot.length) +
                             (stopper.body ? to_nanometres(stopper.body->length) : 0);
     allowance.add(Mark{MarkName::knot_far_side, far_side});
@@ -61,7 +61,7 @@ End lay_stopper(const Request& request, const StopperPart& stopper) {
     if (stopper.body) {
         allowance.add(Value{ValueName::body_m, stopper.body->length.si()});
     }
-    allowance.add(Value{ValueName::stub_m, stopper.stub.length.si()});
+    allowance.add(Value{stopper.beyond_is.value, stopper.beyond.length.si()});
     allowance.add(Span{Span::Form::straight, tail_end, far_side, width});
     allowance.add(Span{stopper.form, far_side, face, width, stopper.count});
     if (stopper.ball) {

@@ -13,15 +13,23 @@ inline constexpr FieldDeclaration set{
     0.7,
     2.0,
     "the table's figure for the construction"};
-inline constexpr FieldDeclaration stub{
-    "stub", "what is left sticking out beyond the knot", Dimension::length, 0.0,
-    5.0,    "the table's multiple of D for the rope"};
 } // namespace field
+
+/// What the rope beyond a stopper is called, and which figure gives it where the job does not.
+struct BeyondKnot {
+    Item item = Item::tail;
+    ValueName value = ValueName::tail_m;
+    FigureId figure = FigureId::tail;
+};
+/// Behind the stopper of an end whose `tail` is something else.
+inline constexpr BeyondKnot left_behind_stopper{Item::end_left, ValueName::end_left_m,
+                                                FigureId::end_left};
 
 /// Which of a kind's fields describe a stopper.
 struct StopperFields {
     std::size_t set;
-    std::size_t stub;
+    std::size_t beyond; ///< the rope beyond it
+    BeyondKnot beyond_is = {};
 };
 
 /// What lies beyond a stopper's face.
@@ -29,7 +37,8 @@ struct StopperPart {
     std::optional<SourcedLength> ball; ///< a ball or ferrule threaded on before the knot
     SourcedLength knot;                ///< rope used up: its length less the distance of its ends
     std::optional<SourcedLength> body; ///< length along the rope, where `knot` leaves it out
-    SourcedLength stub;
+    SourcedLength beyond;              ///< rope beyond it
+    BeyondKnot beyond_is = {};
     Span::Form form = Span::Form::knot; ///< how the knot is drawn
     double count = 0.0;                 ///< of its crossings or turns; 0: not said
 };

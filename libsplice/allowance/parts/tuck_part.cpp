@@ -67,15 +67,16 @@ Result<TuckPart> read_tucks(const Request& request, TuckFields fields) {
     if (!a_tuck) {
         return Unexpected(a_tuck.error());
     }
-    const auto stub = field_or_figure(request, fields.stub, FigureId::stub, rope);
-    if (!stub) {
-        return Unexpected(stub.error());
+    const auto end_left = field_or_figure(request, fields.end_left, FigureId::end_left, rope);
+    if (!end_left) {
+        return Unexpected(end_left.error());
     }
-    if (auto fault = check_minimum(request, FigureId::minimum_stub, "stub", stub->length, rope)) {
+    if (auto fault = check_minimum(request, FigureId::minimum_end_left, "end_left",
+                                   end_left->length, rope)) {
         return Unexpected(*std::move(fault));
     }
     TuckPart tucks{*count, number_or_none(request, FigureId::tucks_single),
-                   number_or_none(request, FigureId::tucks_half), *a_tuck, *stub};
+                   number_or_none(request, FigureId::tucks_half), *a_tuck, *end_left};
     const double all = tucks.count + tucks.singles + tucks.halves;
     tucks.unlaid.length = a_tuck->length * all;
     tucks.unlaid.sd = a_tuck->sd * all;
@@ -84,16 +85,16 @@ Result<TuckPart> read_tucks(const Request& request, TuckFields fields) {
 
 Nanometres add_tucks(End& allowance, const TuckPart& tucks, const Request& request) {
     allowance.add(row_of(Item::tucks, tucks.unlaid, Group::rope));
-    allowance.add(row_of(Item::stub, tucks.stub));
+    allowance.add(row_of(Item::end_left, tucks.end_left));
     const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::shears);
     const Nanometres unlay =
-        tail_end + to_nanometres(tucks.stub.length) + to_nanometres(tucks.unlaid.length);
+        tail_end + to_nanometres(tucks.end_left.length) + to_nanometres(tucks.unlaid.length);
     allowance.add(Value{ValueName::tucks, tucks.count});
     allowance.add(Value{ValueName::unlay_m, tucks.unlaid.length.si()});
-    allowance.add(Value{ValueName::stub_m, tucks.stub.length.si()});
-    allowance.add(Value{ValueName::tail_m, (tucks.unlaid.length + tucks.stub.length).si()});
+    allowance.add(Value{ValueName::end_left_m, tucks.end_left.length.si()});
+    allowance.add(Value{ValueName::tail_m, (tucks.unlaid.length + tucks.end_left.length).si()});
     const Nanometres width = to_nanometres(request.rope.counting_diameter());
-    const Nanometres last_tuck = tail_end + to_nanometres(tucks.stub.length);
+    const Nanometres last_tuck = tail_end + to_nanometres(tucks.end_left.length);
     if (last_tuck > tail_end) {
         allowance.add(Span{Span::Form::straight, tail_end, last_tuck, width});
     }

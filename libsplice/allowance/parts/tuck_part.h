@@ -11,12 +11,12 @@ namespace field {
 inline constexpr FieldDeclaration tucks{
     "tucks", "full tucks of every strand", Dimension::count, 1.0,
     20.0,    "the rule's number of tucks"};
-inline constexpr FieldDeclaration strand_stub{"stub",
-                                              "what is left of each strand past the last full tuck",
-                                              Dimension::length,
-                                              0.0,
-                                              2.0,
-                                              "the published minimum"};
+inline constexpr FieldDeclaration end_left{"end_left",
+                                           "what is left of each strand past the last full tuck",
+                                           Dimension::length,
+                                           0.0,
+                                           2.0,
+                                           "the published minimum"};
 inline constexpr FieldDeclaration pick{"pick",
                                        "length of one pick along the rope, for a plait",
                                        Dimension::length,
@@ -28,7 +28,7 @@ inline constexpr FieldDeclaration pick{"pick",
 /// Which of a kind's fields describe its tucks; `pick` only where the kind is made in plaits.
 struct TuckFields {
     std::size_t tucks;
-    std::size_t stub;
+    std::size_t end_left;
     std::optional<std::size_t> pick = {};
 };
 
@@ -38,10 +38,10 @@ struct TuckPart {
     double singles = 0.0; ///< further tucks with single strands, 0 where the rule has none
     double halves = 0.0;  ///< and with halved strands
     SourcedLength unlaid; ///< strand for all of them
-    SourcedLength stub;
+    SourcedLength end_left;
 };
 
-/// Works the tucks out. Code::below_published_minimum for too few tucks or too short a stub,
+/// Works the tucks out. Code::below_published_minimum for too few tucks or too short an end left,
 /// Code::figure_missing.
 [[nodiscard]] Result<TuckPart> read_tucks(const Request& request, TuckFields fields);
 

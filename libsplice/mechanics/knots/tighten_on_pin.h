@@ -19,7 +19,7 @@ struct TightOnPin {
     /// Rope that a loop knot holds beyond the two legs of its loop, what a table calls
     /// `beyond_loop`. A rigger's line is: the finished length to the bearing point less the loop's
     /// length, the rope round the loop (`teardrop_eye`, legs touching at the throat), this, and the
-    /// stub. The knot begins at its lower face, where the loop is measured to, and the tail at its
+    /// tail. The knot begins at its lower face, where the loop is measured to, and the tail at its
     /// upper face: half a diameter beyond the outermost of its bights, along the pull. Divided by
     /// the clearance, as of an open knot. Nothing where the curve has no knot with a loop below.
     [[nodiscard]] std::optional<double> beyond_loop() const;

@@ -24,9 +24,16 @@ constexpr FieldDeclaration travel_field{
     10.0,
     "0 mm: measured at its longest, the stopper against the host"};
 
-enum Field : std::size_t { eye, pin, bury, travel, set, stub };
+constexpr FieldDeclaration end_left_field{.name = "end_left",
+                                          .meaning = "what is left sticking out behind the stopper",
+                                          .dimension = Dimension::length,
+                                          .lowest = 0.0,
+                                          .highest = 5.0,
+                                          .default_text = "the table's multiple of D for the rope"};
+
+enum Field : std::size_t { eye, pin, bury, travel, set, end_left };
 constexpr std::array fields{field::eye,   field::pin, bury_field,
-                            travel_field, field::set, field::stub};
+                            travel_field, field::set, end_left_field};
 
 constexpr std::array steps{
     Step{Action::tape, {}, "Tape the end to a point."},
@@ -48,7 +55,8 @@ constexpr std::array steps{
          "the hole must neither run nor pinch."},
     Step{Action::tie,
          {MarkName::knot_face},
-         "Tie a figure-eight in the tail with its face on the knot-face mark and {stub} beyond it. "
+         "Tie a figure-eight in the tail with its face on the knot-face mark and {end_left} beyond "
+         "it. "
          "It must not go into the host when the eye is let out by {travel}."},
     Step{Action::load,
          {},
@@ -71,7 +79,7 @@ Result<End> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto eye_part = read_eye(request, {eye, pin}, rope);
     auto inside = read_bury(request, {bury, {}, {}, {}}, rope);
-    auto allowance = lay_stopper_knot(request, {set, stub}, 4.0, steps);
+    auto allowance = lay_stopper_knot(request, {set, end_left, left_behind_stopper}, 4.0, steps);
     if (!inside) {
         auto fault = inside.error();
         fault.field = "bury";

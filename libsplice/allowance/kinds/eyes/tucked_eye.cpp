@@ -7,8 +7,8 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { eye, pin, tucks, stub, pick };
-constexpr std::array fields{field::eye, field::pin, field::tucks, field::strand_stub, field::pick};
+enum Field : std::size_t { eye, pin, tucks, end_left, pick };
+constexpr std::array fields{field::eye, field::pin, field::tucks, field::end_left, field::pick};
 
 constexpr std::array steps_laid{
     Step{Action::tape, {MarkName::unlay}, "Whip or tape the rope at the unlay mark."},
@@ -34,7 +34,7 @@ constexpr std::array steps_laid{
          "until there are {tucks}."},
     Step{Action::load,
          {},
-         "Leave {stub} of each strand past the last tuck. Roll the splice and load it before "
+         "Leave {end_left} of each strand past the last tuck. Roll the splice and load it before "
          "anything is trimmed."},
     Step{Action::measure, {}, "Load the eye, then measure it again."}};
 
@@ -61,7 +61,8 @@ constexpr std::array steps_plait{
          "there are {tucks}."},
     Step{Action::tuck,
          {MarkName::far_throat},
-         "Leave {stub} past the last tuck; drop one strand of each pair in the last tucks if the "
+         "Leave {end_left} past the last tuck; drop one strand of each pair in the last tucks if "
+         "the "
          "splice must be slim."},
     Step{Action::load, {}, "Load the eye, then measure it again."}};
 
@@ -70,7 +71,7 @@ Result<End> work_out(const Request& request) {
     if (!eye_part) {
         return Unexpected(eye_part.error());
     }
-    const auto tuck_part = read_tucks(request, {tucks, stub, pick});
+    const auto tuck_part = read_tucks(request, {tucks, end_left, pick});
     if (!tuck_part) {
         return Unexpected(tuck_part.error());
     }

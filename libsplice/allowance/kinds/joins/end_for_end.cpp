@@ -8,9 +8,9 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { tail, taper, exit, setting, tucks, stub, pick };
-constexpr std::array fields{field::tail,  field::taper,       field::exit, field::setting,
-                            field::tucks, field::strand_stub, field::pick};
+enum Field : std::size_t { tail, taper, exit, setting, tucks, end_left, pick };
+constexpr std::array fields{field::tail,  field::taper,    field::exit, field::setting,
+                            field::tucks, field::end_left, field::pick};
 constexpr std::size_t first_of_plait = tucks;
 
 constexpr std::array steps_braid{
@@ -85,13 +85,13 @@ constexpr std::array steps_plait{
     Step{Action::tuck,
          {MarkName::unlay},
          "Halve the strands that are left and tuck them {tucks_half} times more, so that the "
-         "splice runs out thin. Leave {stub} of each."},
+         "splice runs out thin. Leave {end_left} of each."},
     Step{Action::load,
          {},
          "Take the binding off, load the closed line, then measure round it again."}};
 
 Result<End> side_of_plait(const Request& request) {
-    const auto tuck_part = read_tucks(request, {tucks, stub, pick});
+    const auto tuck_part = read_tucks(request, {tucks, end_left, pick});
     if (!tuck_part) {
         return Unexpected(tuck_part.error());
     }

@@ -7,8 +7,8 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { tucks, stub };
-constexpr std::array fields{field::tucks, field::strand_stub};
+enum Field : std::size_t { tucks, end_left };
+constexpr std::array fields{field::tucks, field::end_left};
 
 constexpr std::array steps{
     Step{Action::fit_first,
@@ -34,7 +34,8 @@ constexpr std::array steps{
          "off and tuck the other side as often."},
     Step{Action::load,
          {},
-         "Leave {stub} of each strand past its last full tuck. Roll the splice underfoot and load "
+         "Leave {end_left} of each strand past its last full tuck. Roll the splice underfoot and "
+         "load "
          "it before anything is trimmed."},
     Step{Action::measure,
          {},
@@ -42,7 +43,7 @@ constexpr std::array steps{
          "not run through a block made for this rope."}};
 
 Result<End> work_out(const Request& request) {
-    const auto tuck_part = read_tucks(request, {tucks, stub});
+    const auto tuck_part = read_tucks(request, {tucks, end_left});
     if (!tuck_part) {
         return Unexpected(tuck_part.error());
     }

@@ -16,15 +16,15 @@ constexpr FieldDeclaration pin_field{
     0.0,
     1.0,
     "0 mm: bends as tight as the rope allows"};
-constexpr FieldDeclaration stub_field{"stub",
-                                      "each end beyond the knot, led back into its own leg",
-                                      Dimension::length,
-                                      0.0,
-                                      2.0,
-                                      "the table's multiple of D"};
+constexpr FieldDeclaration end_left_field{"end_left",
+                                          "each end beyond the knot, led back into its own leg",
+                                          Dimension::length,
+                                          0.0,
+                                          2.0,
+                                          "the table's multiple of D"};
 
-enum Field : std::size_t { pin, stub };
-constexpr std::array fields{pin_field, stub_field};
+enum Field : std::size_t { pin, end_left };
+constexpr std::array fields{pin_field, end_left_field};
 
 constexpr std::array steps{
     Step{Action::mark, {}, "Put the marks of both sides on, with the marking tension on the rope."},
@@ -53,7 +53,7 @@ constexpr std::array steps{
          "heaviest pull at hand. Both legs must come out of it equally long."},
     Step{Action::lead_in,
          {MarkName::knot_far_side},
-         "Lead {stub} of each end back through the knot's middle into its own leg and thin it "
+         "Lead {end_left} of each end back through the knot's middle into its own leg and thin it "
          "there."},
     Step{Action::load,
          {},
@@ -73,7 +73,7 @@ End one_leg(const Request& request, Length rope, const SourcedLength& noose,
     allowance.add(row_of(Item::round_bearings, from_geometry(round_bearings(request, rope))));
     allowance.add(row_of(Item::noose, noose, Group::hand));
     allowance.add(row_of(Item::knot, knot, Group::hand));
-    allowance.add(row_of(Item::stub, left));
+    allowance.add(row_of(Item::end_left, left));
     return allowance;
 }
 
@@ -81,7 +81,7 @@ Result<End> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto noose = request.rules.need(FigureId::noose);
     const auto knot = request.rules.need(FigureId::knot);
-    const auto left = field_or_figure(request, stub, FigureId::stub, rope);
+    const auto left = field_or_figure(request, end_left, FigureId::end_left, rope);
     if (!noose || !knot || !left) {
         return Unexpected(!noose ? noose.error() : !knot ? knot.error() : left.error());
     }
@@ -97,7 +97,7 @@ Result<End> work_out(const Request& request) {
     allowance.add(Value{ValueName::pin_m, request.fields.length(pin).value_or(Length()).si()});
     allowance.add(Value{ValueName::noose_m, noose->length(rope).si()});
     allowance.add(Value{ValueName::knot_m, in_knot.length.si()});
-    allowance.add(Value{ValueName::stub_m, left->length.si()});
+    allowance.add(Value{ValueName::end_left_m, left->length.si()});
     allowance.add(Span{Span::Form::knot, far_side, allowance.standing_mark, to_nanometres(rope)});
     allowance.add(Caution{"every figure of this shackle is an estimate: make one, measure it, and "
                           "cut the rest from that",

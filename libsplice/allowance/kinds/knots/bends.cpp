@@ -6,8 +6,8 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { stub };
-constexpr std::array fields{field::stub};
+enum Field : std::size_t { tail };
+constexpr std::array fields{field::knot_tail};
 
 /// This line's half of a bend: what it is, how it lies, and how it is tied.
 struct Bend {
@@ -35,7 +35,7 @@ constexpr std::array double_fisherman{
     Step{Action::draw_up,
          {},
          "Pull the standing parts until the barrels meet: the face mark lies where they touch."},
-    Step{Action::load, {}, "Leave {stub} on each side and look at it after the first load."}};
+    Step{Action::load, {}, "Leave {tail} on each side and look at it after the first load."}};
 
 constexpr std::array knots{
     Bend{.name = "double-fisherman",
@@ -49,12 +49,12 @@ constexpr std::array knots{
 Result<End> work_out(const Bend& bend, const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const auto knot = request.rules.need(FigureId::knot);
-    const auto left = field_or_figure(request, stub, FigureId::stub, rope);
+    const auto left = field_or_figure(request, tail, FigureId::tail, rope);
     if (!knot || !left) {
         return Unexpected(knot ? left.error() : knot.error());
     }
     End allowance =
-        lay_stopper(request, {{}, from_figure(*knot, rope), {}, *left, bend.form, bend.count});
+        lay_stopper(request, {{}, from_figure(*knot, rope), {}, *left, {}, bend.form, bend.count});
     add_slip_caution(allowance, request);
     allowance.steps = bend.steps;
     return allowance;

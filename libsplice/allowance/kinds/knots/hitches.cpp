@@ -15,16 +15,16 @@ constexpr FieldDeclaration stitched{.name = "stitched",
                                     .choices = no_or_yes};
 
 constexpr std::array halyard_fields{field::held_pin, field::turns_of("the table's figure, 2"),
-                                    field::knot_stub};
+                                    field::knot_tail};
 constexpr std::array buntline_fields{field::held_pin, field::turns_of("the table's figure, 1"),
-                                     field::knot_stub};
+                                     field::knot_tail};
 constexpr std::array round_turn_fields{field::spar, field::turns_of("the table's figure, 2"),
-                                       field::knot_stub};
+                                       field::knot_tail};
 constexpr std::array clove_fields{field::spar, field::turns_of("the table's figure, 2", 2.0),
-                                  field::knot_stub, stitched};
-constexpr std::array cow_fields{field::spar, field::knot_stub};
+                                  field::knot_tail, stitched};
+constexpr std::array cow_fields{field::spar, field::knot_tail};
 constexpr std::array rolling_fields{field::spar, field::turns_of("the table's figure, 3", 3.0),
-                                    field::knot_stub};
+                                    field::knot_tail};
 
 /// What friction has to hold in a hitch, and what is said of it.
 enum class Friction : std::uint8_t {
@@ -61,7 +61,7 @@ constexpr std::array halyard_hitch{
     Step{Action::draw_up,
          {},
          "Draw the wraps tight one by one, then the end, until the hitch sits hard on the bow with "
-         "{stub} left."},
+         "{tail} left."},
     Step{Action::load,
          {},
          "Load it and measure from the bow: it draws out most at its first load."}};
@@ -80,7 +80,7 @@ constexpr std::array buntline_hitch{
          "that the tail is trapped against the pin."},
     Step{Action::draw_up,
          {},
-         "Draw up the two turns, slide them down on the pin and leave {stub}: under load it jams, "
+         "Draw up the two turns, slide them down on the pin and leave {tail}: under load it jams, "
          "and is not meant to be shaken out."}};
 
 constexpr std::array round_turn{
@@ -93,7 +93,7 @@ constexpr std::array round_turn{
          "way round."},
     Step{Action::draw_up,
          {},
-         "Draw the half hitches up against the turns, with {stub} left beyond."},
+         "Draw the half hitches up against the turns, with {tail} left beyond."},
     Step{Action::load,
          {},
          "Load it slowly and see that the turns take the load before the half hitches do."}};
@@ -107,7 +107,7 @@ constexpr std::array clove_hitch{
          {MarkName::load_side},
          "Go on round the same way until {turns} turns lie there, and tuck the end under the "
          "crossing."},
-    Step{Action::draw_up, {}, "Draw both parts up hard in line with the spar, {stub} left beyond."},
+    Step{Action::draw_up, {}, "Draw both parts up hard in line with the spar, {tail} left beyond."},
     Step{Action::tie,
          {MarkName::load_side},
          "Add a half hitch where the load comes and goes: the hitch rolls and works loose on a "
@@ -124,7 +124,7 @@ constexpr std::array clove_hitch_stitched{
          "crossing."},
     Step{Action::draw_up,
          {},
-         "Draw both parts up hard, and lay the tail of {stub} along the standing part."},
+         "Draw both parts up hard, and lay the tail of {tail} along the standing part."},
     Step{Action::stitch,
          {MarkName::knot_far_side},
          "Stitch the tail to the standing part along its whole length, through both, before any "
@@ -143,7 +143,7 @@ constexpr std::array cow_hitch{
          {MarkName::load_side},
          "Finish with one half hitch round the standing part: loaded on one "
          "part alone a cow hitch creeps."},
-    Step{Action::draw_up, {}, "Draw up both turns and leave {stub}."}};
+    Step{Action::draw_up, {}, "Draw up both turns and leave {tail}."}};
 
 constexpr std::array rolling_hitch{
     Step{Action::tie,
@@ -155,7 +155,7 @@ constexpr std::array rolling_hitch{
          "Take the last turn on the far side of the standing part and tuck the end under it."},
     Step{Action::draw_up,
          {},
-         "Draw the turns up side by side before any load comes on, with {stub} left."},
+         "Draw the turns up side by side before any load comes on, with {tail} left."},
     Step{Action::load,
          {},
          "Pull along the spar towards the riding turns, gently at first; it holds in that "
@@ -212,9 +212,9 @@ bool is_stitched(const HitchKnot& knot, const Request& request) {
 }
 
 HitchFields fields_of(const HitchKnot& knot) {
-    const auto stub = find_field(knot.fields, field::knot_stub.name);
-    Expects(stub.has_value());
-    return {0, find_field(knot.fields, "turns"), *stub, knot.around};
+    const auto tail = find_field(knot.fields, field::knot_tail.name);
+    Expects(tail.has_value());
+    return {0, find_field(knot.fields, "turns"), *tail, knot.around};
 }
 
 Result<End> work_out(const HitchKnot& knot, const Request& request) {

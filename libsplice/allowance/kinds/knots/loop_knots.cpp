@@ -6,10 +6,10 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { loop, pin, stub };
-constexpr std::array fields{field::loop, field::pin, field::stub};
+enum Field : std::size_t { loop, pin, tail };
+constexpr std::array fields{field::loop, field::pin, field::knot_tail};
 constexpr std::array noose_fields{field::loop_of("2 times the pin, at least 6 D"), field::pin,
-                                  field::stub};
+                                  field::knot_tail};
 
 /// A loop knot: what it is, how it lies, and how it is tied.
 struct LoopKnot {
@@ -17,7 +17,7 @@ struct LoopKnot {
     std::string_view title;
     std::string_view datum = "inside of the loop's crown, loaded on its pin";
     Constructions constructions;
-    std::span<const FieldDeclaration> fields; ///< `loop`, `pin`, `stub`
+    std::span<const FieldDeclaration> fields; ///< `loop`, `pin`, `tail`
     LoopShape shape;
     bool slides = false; ///< the loop closes on what it holds
     Steps steps;
@@ -40,7 +40,7 @@ constexpr std::array bowline{
     Step{Action::draw_up,
          {},
          "Draw up standing part against both legs of the loop. The loop measures {eye} from its "
-         "crown to the knot; {stub} of tail lies inside it."},
+         "crown to the knot; {tail} of tail lies inside it."},
     Step{Action::load, {}, "Load it, then measure the loop again: a bowline settles."}};
 
 constexpr std::array figure_eight_loop{
@@ -57,7 +57,7 @@ constexpr std::array figure_eight_loop{
          "comes out beside the standing part."},
     Step{Action::draw_up,
          {},
-         "Take out every crossing, draw the four parts up one by one, and leave {stub} beyond the "
+         "Take out every crossing, draw the four parts up one by one, and leave {tail} beyond the "
          "knot."},
     Step{
         Action::load, {}, "Load it, then measure the loop: the knot gives rope to it as it sets."}};
@@ -76,7 +76,7 @@ constexpr std::array overhand_loop{
          "side without a crossing."},
     Step{Action::draw_up,
          {},
-         "Draw up each of the four parts; {stub} is left beside the standing part. It will not "
+         "Draw up each of the four parts; {tail} is left beside the standing part. It will not "
          "come undone again after a hard load."}};
 
 constexpr std::array barrel_noose{
@@ -90,7 +90,7 @@ constexpr std::array barrel_noose{
         "Take the end twice round the standing part and its own leg, working towards the fitting."},
     Step{Action::tie,
          {MarkName::loop_near},
-         "Bring it through both turns, away from the fitting, and draw the barrel up until {stub} "
+         "Bring it through both turns, away from the fitting, and draw the barrel up until {tail} "
          "is left."},
     Step{Action::draw_up,
          {},
@@ -108,7 +108,7 @@ constexpr std::array barrel_noose_elastic{
          "Take the end twice round the cord, working towards the fitting, and through both turns."},
     Step{Action::draw_up,
          {},
-         "Draw the barrel up with the cord stretched, {stub} left beyond it, then slide it down on "
+         "Draw the barrel up with the cord stretched, {tail} left beyond it, then slide it down on "
          "the fitting."},
     Step{Action::measure,
          {},
@@ -129,7 +129,7 @@ constexpr std::array double_bowline{
          "through both again."},
     Step{Action::draw_up,
          {},
-         "Draw up the two turns evenly, then the standing part against the loop's legs; {stub} of "
+         "Draw up the two turns evenly, then the standing part against the loop's legs; {tail} of "
          "tail lies inside the loop."},
     Step{Action::load,
          {},
@@ -177,7 +177,7 @@ constexpr std::string_view closes_caution =
 Result<End> work_out(const LoopKnot& knot, const Request& request) {
     const bool elastic = request.rope.construction == Construction::shock_cord;
     auto allowance =
-        lay_loop(request, {loop, pin, stub}, knot.shape,
+        lay_loop(request, {loop, pin, tail}, knot.shape,
                  elastic && !knot.steps_elastic.empty() ? knot.steps_elastic : knot.steps);
     if (allowance && knot.slides && !request.fields.has(pin)) {
         allowance->add(Caution{closes_caution, cited_geometry});

@@ -22,8 +22,8 @@ constexpr FieldDeclaration turns_field{
     2.0,
     "the table's figure, 1"};
 
-enum Field : std::size_t { other, turns, stub };
-constexpr std::array fields{other_field, turns_field, field::knot_stub};
+enum Field : std::size_t { other, turns, tail };
+constexpr std::array fields{other_field, turns_field, field::knot_tail};
 
 constexpr std::array steps{
     Step{Action::tie,
@@ -39,14 +39,14 @@ constexpr std::array steps{
          "bight."},
     Step{Action::draw_up,
          {},
-         "Draw up until the load-side mark lies in the bight, with {stub} left; both stubs come "
+         "Draw up until the load-side mark lies in the bight, with {tail} left; both tails come "
          "out on the same side."},
-    Step{Action::load, {}, "Keep it loaded, or tape the stubs: flogging shakes it out."}};
+    Step{Action::load, {}, "Keep it loaded, or tape the tails: flogging shakes it out."}};
 
 Result<End> work_out(const Request& request) {
     const Length rope = request.rope.counting_diameter();
     const Length thick = request.fields.length(other).value_or(rope);
-    const auto bend = read_hitch(request, {other, turns, stub, ValueName::other_m},
+    const auto bend = read_hitch(request, {other, turns, tail, ValueName::other_m},
                                  {thick, turn_round_two(thick, thick, {}, rope)});
     if (!bend) {
         return Unexpected(bend.error());

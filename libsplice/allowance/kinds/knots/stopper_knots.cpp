@@ -6,8 +6,8 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { set, stub };
-constexpr std::array fields{field::set, field::stub};
+enum Field : std::size_t { set, tail };
+constexpr std::array fields{field::set, field::knot_tail};
 
 /// A stopper knot: what it is, and how it is tied.
 struct StopperKnot {
@@ -29,7 +29,7 @@ constexpr std::array figure_eight{
          "down through the loop: the shape of an eight."},
     Step{Action::draw_up,
          {},
-         "Draw it up from both sides until the face lies on its mark and {stub} is left beyond the "
+         "Draw it up from both sides until the face lies on its mark and {tail} is left beyond the "
          "knot."},
     Step{Action::load,
          {},
@@ -50,7 +50,7 @@ constexpr std::array double_overhand{
     Step{
         Action::draw_up,
         {},
-        "Work the face on to its mark, {stub} left beyond the knot, and set it with a hard pull."}};
+        "Work the face on to its mark, {tail} left beyond the knot, and set it with a hard pull."}};
 
 constexpr std::array double_overhand_elastic{
     Step{
@@ -65,7 +65,7 @@ constexpr std::array double_overhand_elastic{
          "slack, it works loose."},
     Step{Action::measure,
          {},
-         "Let go and measure: {stub} beyond the knot with the cord at rest; then stretch it a few "
+         "Let go and measure: {tail} beyond the knot with the cord at rest; then stretch it a few "
          "times and look again."}};
 
 constexpr std::array overhand{
@@ -78,7 +78,7 @@ constexpr std::array overhand{
          "through the loop so made."},
     Step{Action::draw_up,
          {},
-         "Hold the face on its mark and draw the end up until {stub} is left beyond the knot."},
+         "Hold the face on its mark and draw the end up until {tail} is left beyond the knot."},
     Step{Action::load,
          {},
          "Pull the knot hard against its hole: it is the smallest stopper and jams; if it goes in, "
@@ -93,7 +93,7 @@ constexpr std::array stevedore{
     Step{Action::tie, {MarkName::knot_face}, "Bring the end back and down through the loop."},
     Step{Action::draw_up,
          {},
-         "Draw up slowly, the turns side by side, with the face on its mark and {stub} left beyond "
+         "Draw up slowly, the turns side by side, with the face on its mark and {tail} left beyond "
          "the knot."},
     Step{Action::load,
          {},
@@ -128,7 +128,7 @@ constexpr std::array knots{
 
 Result<End> work_out(const StopperKnot& knot, const Request& request) {
     const bool elastic = request.rope.construction == Construction::shock_cord;
-    return lay_stopper_knot(request, {set, stub}, knot.crossings,
+    return lay_stopper_knot(request, {set, tail}, knot.crossings,
                             elastic && !knot.steps_elastic.empty() ? knot.steps_elastic
                                                                    : knot.steps);
 }
