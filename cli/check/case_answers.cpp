@@ -1,3 +1,5 @@
+// Works out an end, a line or a rope as a published case asks for it, and takes its values in SI
+// units.
 #include "cli/check/case_answers.h"
 
 #include "libsplice/cut/cutter.h"

@@ -1,3 +1,4 @@
+// A case passes if every value lies within its tolerance of the published one.
 #include "cli/check/case_verdict.h"
 
 #include "libsplice/base/text.h"

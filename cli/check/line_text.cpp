@@ -1,3 +1,4 @@
+// Writes the fields of a case's line as one record of a TOML job.
 #include "cli/check/line_text.h"
 
 #include "libsplice/base/text.h"

@@ -1,3 +1,5 @@
+// Reads a published value, and takes half of its last digit as its tolerance unless another is
+// stated.
 #include "cli/check/printed_value.h"
 
 #include "libsplice/base/text.h"

@@ -1,3 +1,4 @@
+// Reads the cases of a file of published values, and keeps every fault with its place.
 #include "cli/check/published_cases.h"
 
 #include "libsplice/base/text.h"

@@ -1,3 +1,4 @@
+// Writes what was learnt as a report, and as a table that can be used in place of ours.
 #include "cli/learn/learn_report.h"
 
 #include "libsplice/sheet/csv/csv_cells.h"

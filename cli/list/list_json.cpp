@@ -1,3 +1,4 @@
+// Writes each list as an array of JSON objects.
 #include "libsplice/sheet/json/json_text.h"
 
 #include "cli/list_tables.h"

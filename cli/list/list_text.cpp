@@ -1,3 +1,4 @@
+// Writes each list as text: a name starts its line.
 #include "libsplice/base/wrap.h"
 #include "libsplice/units/show.h"
 

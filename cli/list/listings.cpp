@@ -1,3 +1,4 @@
+// The lists and what each may be asked for: one row a list.
 #include "cli/list/listings.h"
 
 #include "libsplice/job/line.h"

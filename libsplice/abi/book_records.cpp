@@ -1,3 +1,4 @@
+// Makes the records of a book's kinds, ropes and sources, whose texts live as long as the book.
 #include "libsplice/abi/book_records.h"
 
 namespace libsplice::abi {

@@ -1,3 +1,4 @@
+// Catches what a call lets out, and turns it into a status and the caller's fault record.
 #include "libsplice/abi/guard.h"
 
 #include <algorithm>

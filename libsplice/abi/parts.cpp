@@ -1,3 +1,4 @@
+// Fills the records of rows, marks, cautions and steps from an end or a piece.
 #include "libsplice/abi/parts.h"
 
 #include "libsplice/sheet/words/ledger_group.h"

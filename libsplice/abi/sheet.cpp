@@ -1,3 +1,4 @@
+// Cuts the lines that a host adds, and hands each piece to the host's writer.
 #include "libsplice/abi/sheet.h"
 
 #include "libsplice/sheet/words/piece_text.h"

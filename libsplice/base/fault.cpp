@@ -1,3 +1,4 @@
+// The table of fault codes, and a fault written as one line.
 #include "libsplice/base/fault.h"
 
 #include "libsplice/base/text.h"

@@ -1,3 +1,4 @@
+// Hands each fault on up to a limit, and counts the rest.
 #include "libsplice/base/fault_sink.h"
 
 namespace libsplice {

@@ -1,3 +1,4 @@
+// Writes a place as file:line:column.
 #include "libsplice/base/place.h"
 
 namespace libsplice {

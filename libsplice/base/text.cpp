@@ -1,3 +1,4 @@
+// Trims, quotes, lists and compares text, and shows control characters escaped.
 #include "libsplice/base/text.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// The version is that of the build.
 #include "libsplice/base/version.h"
 
 namespace libsplice {

@@ -1,3 +1,4 @@
+// Breaks lines at blanks, by the width that letters take and not by their bytes.
 #include "libsplice/base/wrap.h"
 
 #include "libsplice/base/text.h"

@@ -1,3 +1,4 @@
+// The words for what a number is worth.
 #include "libsplice/catalogue/citation.h"
 
 #include <gsl/assert>

@@ -1,3 +1,4 @@
+// The words for figures, and how a figure is scaled from its unit.
 #include "libsplice/catalogue/figure.h"
 
 #include <gsl/assert>

@@ -1,3 +1,4 @@
+// The folders that LIBSPLICE_TABLES names; else the one beside the program, else the installed one.
 #include "libsplice/catalogue/own_tables.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// Reads a rope's stretch as points, a rate or a name, and keeps every fault with its place.
 #include "libsplice/catalogue/read_stretch.h"
 
 #include "libsplice/catalogue/read_figure.h"

@@ -1,3 +1,4 @@
+// Finds the strain at a pull from the points of a table, within its limits.
 #include "libsplice/catalogue/rope_stretch.h"
 
 #include "libsplice/catalogue/rope.h"

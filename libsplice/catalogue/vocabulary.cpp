@@ -1,3 +1,4 @@
+// The tables of constructions and fibres, and how a word is found in them.
 #include "libsplice/catalogue/vocabulary.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// Copies rows, marks, values, spans and steps out of the plug-in's records, and checks each.
 #include "libsplice/plugin/answer.h"
 
 #include "libsplice/units/show.h"

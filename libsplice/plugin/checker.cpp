@@ -1,3 +1,4 @@
+// Checks texts, names and numbers of a record, whatever its size.
 #include "libsplice/plugin/checker.h"
 
 #include "libsplice/base/text.h"

@@ -1,3 +1,4 @@
+// Opens a shared library and finds its entry by name.
 #include "libsplice/plugin/library.h"
 
 #include <dlfcn.h>

@@ -1,3 +1,5 @@
+// Asks a plug-in for its declarations, checks them all, and then adds its words, ropes and kinds
+// to a book.
 #include "libsplice/plugin/load_plug_in.h"
 
 #include "libsplice/allowance/built_in_kinds.h"

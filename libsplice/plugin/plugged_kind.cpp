@@ -1,3 +1,4 @@
+// Calls a plug-in's function with the bound fields, and takes its answer in.
 #include "libsplice/plugin/plugged_kind.h"
 
 #include "libsplice/allowance/parts/parts.h"

@@ -1,3 +1,4 @@
+// Reads a kind's record: its fields, constructions and texts.
 #include "libsplice/plugin/read_kind.h"
 
 #include "libsplice/allowance/book.h"

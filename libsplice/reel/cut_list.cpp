@@ -1,3 +1,5 @@
+// Gives the pieces of each pattern to lines in the order of the job, and then fills up minimum
+// orders.
 #include "libsplice/reel/cut_list.h"
 
 #include "libsplice/units/show.h"

@@ -1,3 +1,4 @@
+// Solves one rope as often as its lots and its minimum orders ask for, and keeps the best plan.
 #include "libsplice/reel/rope_plan.h"
 
 #include "libsplice/reel/cut_list.h"

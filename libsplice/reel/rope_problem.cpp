@@ -1,3 +1,5 @@
+// Like pieces become one item and rows of stock become stocks; a group of pieces is given stock
+// of one lot.
 #include "libsplice/reel/rope_problem.h"
 
 #include "libsplice/reel/solver/first_fit.h"

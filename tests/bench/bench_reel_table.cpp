@@ -1,8 +1,8 @@
-// The table of docs/reels.md: every shared instance with bound, best, seconds and first-fit.
+// The table of docs/reels.md: every instance with bound, best, seconds and first-fit.
 //
 //     bench_reel_table [SECONDS [NAME... | FOLDER/]]
 //
-// FOLDER holds other instances instead, laid out like tests/published/cutting-stock.
+// FOLDER holds other planted instances instead, as tests/reel/planted.py writes them.
 #include "libsplice/reel/solver/first_fit.h"
 
 #include "tests/reel/instances.h"
@@ -62,15 +62,18 @@ int main(int argument_count, char** arguments) {
     const std::vector<std::string> words(arguments + 1, arguments + argument_count);
     const double seconds = words.empty() ? 10.0 : std::stod(words[0]);
     const bool others = words.size() == 2 && words[1].ends_with('/');
-    const std::string folder = others ? words[1] : LIBSPLICE_CUTTING_STOCK_DIR;
+    std::vector<tests::Instance> instances =
+        tests::planted(others ? words[1] : LIBSPLICE_PLANTED_DIR);
+    if (!others) {
+        auto published = tests::or_library(LIBSPLICE_INSTANCES_DIR);
+        instances.insert(instances.begin(), published.begin(), published.end());
+    }
     std::printf("| instance | optimum | bound | best | gap %% | proved | processor s | "
                 "first-fit | metres saved |\n|---|---|---|---|---|---|---|---|---|\n");
-    for (auto* read : {&tests::or_library, &tests::planted}) {
-        for (const tests::Instance& instance : (*read)(folder)) {
-            if (words.size() < 2 || others ||
-                std::find(words.begin() + 1, words.end(), instance.name) != words.end()) {
-                print_row(instance, seconds);
-            }
+    for (const tests::Instance& instance : instances) {
+        if (words.size() < 2 || others ||
+            std::find(words.begin() + 1, words.end(), instance.name) != words.end()) {
+            print_row(instance, seconds);
         }
     }
     return 0;

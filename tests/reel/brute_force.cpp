@@ -1,3 +1,4 @@
+// Tries every stock for every piece, and keeps the cheapest plan.
 #include "tests/reel/brute_force.h"
 
 #include <algorithm>

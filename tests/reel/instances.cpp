@@ -1,3 +1,4 @@
+// Reads the instances, each in the format of its folder.
 #include "tests/reel/instances.h"
 
 #include <fstream>
@@ -69,12 +70,12 @@ void read_uniform(const std::string& path, std::map<std::string, StockProblem>& 
 std::vector<Instance> or_library(const std::string& folder) {
     std::map<std::string, StockProblem> problems;
     for (const char* file : {"1", "2", "3", "4"}) {
-        read_uniform(folder + "/orlib/binpack" + file + ".txt", problems);
+        read_uniform(folder + "/binpack" + file + ".txt", problems);
     }
     std::vector<Instance> instances;
-    for (const auto& row : read_rows(folder + "/orlib/optimum.tsv")) {
+    for (const auto& row : read_rows(folder + "/optimum.tsv")) {
         if (!problems.contains(row[0])) {
-            std::ifstream file(folder + "/orlib/" + row[1]);
+            std::ifstream file(folder + "/" + row[1]);
             std::size_t items = 0;
             Amount capacity = 0;
             file >> items >> capacity;
@@ -87,13 +88,13 @@ std::vector<Instance> or_library(const std::string& folder) {
 
 std::vector<Instance> planted(const std::string& folder) {
     std::vector<Instance> instances;
-    for (const auto& row : read_rows(folder + "/planted/optimum.tsv")) {
+    for (const auto& row : read_rows(folder + "/optimum.tsv")) {
         Instance instance{row[0], {}, std::nullopt};
-        if (row[6] != "INFEASIBLE") {
-            instance.optimum = std::stoll(row[6]);
+        if (row[2] != "none") {
+            instance.optimum = std::stoll(row[2]);
         }
-        instance.problem.cut_loss = std::stoll(row[4]) * per_unit;
-        std::ifstream file(folder + "/planted/" + row[0] + ".txt");
+        instance.problem.cut_loss = std::stoll(row[1]) * per_unit;
+        std::ifstream file(folder + "/" + row[0] + ".txt");
         std::size_t count = 0;
         file >> count;
         for (std::size_t i = 0; i < count; ++i) {

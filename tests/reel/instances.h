@@ -1,4 +1,4 @@
-// The published and the planted instances of tests/published/cutting-stock.
+// Cutting-stock instances with a known optimum: those of OR-Library and those that the build makes.
 #pragma once
 
 #include "libsplice/reel/solver/stock_problem.h"
@@ -15,9 +15,9 @@ struct Instance {
     std::optional<Amount> optimum; ///< nothing: it cannot be done
 };
 
-/// OR-Library's bin packing, uniform and triplets.
+/// OR-Library's bin packing, uniform and triplets (tests/reel/instances/README.md).
 [[nodiscard]] std::vector<Instance> or_library(const std::string& folder);
-/// Those whose optimum is known from how they were made.
+/// Those whose optimum is known from how they were made (tests/reel/planted.py).
 [[nodiscard]] std::vector<Instance> planted(const std::string& folder);
 
 } // namespace libsplice::tests

@@ -1,3 +1,4 @@
+// Gives SQLite one row for each row of a piece's ledger.
 #include "libsplice/abi/sqlite/ledger_table.h"
 
 #include <new>

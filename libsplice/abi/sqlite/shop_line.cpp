@@ -1,3 +1,4 @@
+// Reads the arguments of an SQL function as the columns of a line, and cuts it.
 #include "libsplice/abi/sqlite/shop_line.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// Reads the rows of measured pieces: rope used, or rope before and after.
 #include "libsplice/job/measured/measured_file.h"
 
 #include "libsplice/base/text.h"

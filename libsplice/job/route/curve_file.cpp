@@ -1,3 +1,4 @@
+// Reads the points of a curve, one a row.
 #include "libsplice/job/route/curve_file.h"
 
 #include "libsplice/base/text.h"

@@ -1,3 +1,4 @@
+// Reads the points of a route, one a row, each with its sheave.
 #include "libsplice/job/route/points_file.h"
 
 #include "libsplice/base/text.h"

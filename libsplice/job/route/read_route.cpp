@@ -1,3 +1,4 @@
+// Reads each sort of route from its table: points, lacing, purchase.
 #include "libsplice/job/route/read_route.h"
 
 #include "libsplice/base/text.h"

@@ -1,3 +1,5 @@
+// Takes values out of a table by key, and keeps a fault for each that is missing, wrong or
+// unknown.
 #include "libsplice/job/route/route_table.h"
 
 #include "libsplice/base/text.h"

@@ -1,3 +1,4 @@
+// The limits that the lengths of a route keep to.
 #include "libsplice/job/route/route_values.h"
 
 #include "libsplice/base/text.h"

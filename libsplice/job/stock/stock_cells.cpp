@@ -1,3 +1,4 @@
+// Reads a row of the stock cell by cell; every fault is kept with its place.
 #include "libsplice/job/stock/stock_cells.h"
 
 #include "libsplice/base/text.h"

@@ -1,3 +1,4 @@
+// The normal distribution: from spreads to a chance, and from a risk to a length.
 #include "libsplice/mechanics/chance/spread.h"
 
 #include <boost/math/distributions/normal.hpp>

@@ -1,3 +1,4 @@
+// Lengths, turnings and distances of a chain of points.
 #include "libsplice/mechanics/knots/curve.h"
 
 #include <gsl/assert>

@@ -1,3 +1,5 @@
+// Projects the rope, finds its crossings, and works out the determinant of their colouring
+// matrix in whole numbers.
 #include "libsplice/mechanics/knots/knot_determinant.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// Each knot as a few points that a loose rope runs through.
 #include "libsplice/mechanics/knots/knot_shapes.h"
 
 #include <array>

@@ -1,3 +1,4 @@
+// Each loop and hitch as points round a pin.
 #include "libsplice/mechanics/knots/pin_shapes.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// Draws the rope in by small steps; parts too close are pushed apart, and sharp bends opened.
 #include "libsplice/mechanics/knots/pull.h"
 
 #include <gsl/assert>

@@ -1,3 +1,5 @@
+// Pulls a free knot tight on finer and finer meshes, and takes off the rope that only leads
+// away.
 #include "libsplice/mechanics/knots/tighten.h"
 
 #include "libsplice/mechanics/knots/knot_determinant.h"

@@ -1,3 +1,4 @@
+// Pulls a knot tight round a pin, and takes off the rope that only leads away.
 #include "libsplice/mechanics/knots/tighten_on_pin.h"
 
 #include "libsplice/mechanics/knots/knot_determinant.h"

@@ -1,3 +1,4 @@
+// Interpolates between the published ratios, and never beyond them.
 #include "libsplice/mechanics/rope/bend.h"
 
 #include <algorithm>

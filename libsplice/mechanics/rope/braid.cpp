@@ -1,3 +1,4 @@
+// The geometry of a braid whose strands keep their length while it swells.
 #include "libsplice/mechanics/rope/braid.h"
 
 #include <gsl/assert>

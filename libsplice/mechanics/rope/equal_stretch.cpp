@@ -1,3 +1,4 @@
+// Compares two ropes by strength and by stretch at a share of it.
 #include "libsplice/mechanics/rope/equal_stretch.h"
 
 #include <gsl/assert>

@@ -1,3 +1,4 @@
+// An arc round the pin and two tangents from it to the throat.
 #include "libsplice/mechanics/rope/eye.h"
 
 #include <cmath>

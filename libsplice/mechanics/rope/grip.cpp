@@ -1,3 +1,4 @@
+// The capstan equation along a buried tail that the pull squeezes.
 #include "libsplice/mechanics/rope/grip.h"
 
 #include <boost/math/quadrature/gauss.hpp>

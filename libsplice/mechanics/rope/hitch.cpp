@@ -1,3 +1,4 @@
+// Rope that turns round a post use up, and the capstan equation for what they hold.
 #include "libsplice/mechanics/rope/hitch.h"
 
 #include <gsl/assert>

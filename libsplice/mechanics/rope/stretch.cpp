@@ -1,3 +1,4 @@
+// Strain between the points of a curve, and lengths at one pull from those at another.
 #include "libsplice/mechanics/rope/stretch.h"
 
 #include <cmath>

@@ -1,3 +1,4 @@
+// Drops pairs of strands at equal steps along the tail.
 #include "libsplice/mechanics/rope/taper.h"
 
 #include "libsplice/mechanics/rope/braid.h"

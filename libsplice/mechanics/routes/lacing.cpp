@@ -1,3 +1,4 @@
+// Adds up the legs of a lacing and its turns round eyelets, edges or rail.
 #include "libsplice/mechanics/routes/lacing.h"
 
 #include "libsplice/mechanics/rope/hitch.h"

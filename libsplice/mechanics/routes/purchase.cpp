@@ -1,3 +1,4 @@
+// Adds up parts, turns round sheaves, lead and tail.
 #include "libsplice/mechanics/routes/purchase.h"
 
 #include <gsl/assert>

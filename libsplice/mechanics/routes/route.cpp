@@ -1,3 +1,4 @@
+// Tangents between sheaves and arcs round them, along the centreline of the rope.
 #include "libsplice/mechanics/routes/route.h"
 
 #include <gsl/assert>

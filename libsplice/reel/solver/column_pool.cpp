@@ -1,3 +1,4 @@
+// Prices a pattern by a knapsack: what its pieces bring, less what its stock costs.
 #include "libsplice/reel/solver/column_pool.h"
 
 #include <algorithm>

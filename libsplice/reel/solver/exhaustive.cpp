@@ -1,3 +1,5 @@
+// A search over all plans that remembers the best way on from every set of pieces and stock
+// left.
 #include "libsplice/reel/solver/exhaustive.h"
 
 #include "libsplice/reel/solver/first_fit.h"

@@ -1,3 +1,4 @@
+// Takes the stock that costs least, fills it with the longest pieces that go in, and goes on.
 #include "libsplice/reel/solver/first_fit.h"
 
 #include <algorithm>

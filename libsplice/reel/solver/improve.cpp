@@ -1,3 +1,5 @@
+// Draws a few stocks of the plan, plans their pieces anew as a small problem, and puts the
+// better plan back.
 #include "libsplice/reel/solver/improve.h"
 
 #include "libsplice/reel/solver/column_pool.h"

@@ -1,3 +1,4 @@
+// Branch and bound by profit per size, and a table where that takes too many steps.
 #include "libsplice/reel/solver/knapsack.h"
 
 #include <algorithm>

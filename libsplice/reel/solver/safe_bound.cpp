@@ -1,3 +1,4 @@
+// Adds up dual prices in 128 bits, and takes off whatever a stock brings over its cost.
 #include "libsplice/reel/solver/safe_bound.h"
 
 #include <algorithm>

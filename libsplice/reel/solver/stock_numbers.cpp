@@ -1,3 +1,5 @@
+// Rounds the numbers of the linear programme, changes a few by chance, and sets two so that the
+// cost comes out right.
 #include "libsplice/reel/solver/stock_numbers.h"
 
 #include <algorithm>
