@@ -93,7 +93,7 @@ class CutList {
                     at += question_.demands[line].length + question_.cut_loss;
                 }
             }
-            cut.cut_loss = kerf_of(asked_.problem, pattern);
+            cut.cut_loss = cut_loss_of(asked_.problem, pattern);
             cut.left = left_of(asked_.problem, pattern);
             cut.left_is = left_is(row, cut.left);
             made_.cuts.push_back(std::move(cut));

@@ -1,5 +1,5 @@
 // The safe bound against numbers worked by hand, and against the best there is.
-#include "libsplice/reel/solver/safe_bound.h"
+#include "libsplice/reel/solver/patterns/safe_bound.h"
 
 #include "tests/reel/brute_force.h"
 

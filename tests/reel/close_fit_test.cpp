@@ -1,6 +1,6 @@
 // Close fitting against plans that are known from how their pieces were made.
-#include "libsplice/reel/solver/close_fit.h"
-#include "libsplice/reel/solver/stock_numbers.h"
+#include "libsplice/reel/solver/fit/close_fit.h"
+#include "libsplice/reel/solver/fit/stock_numbers.h"
 
 #include <gtest/gtest.h>
 

@@ -1,7 +1,7 @@
 // Goals in their order, against every plan there is.
-#include "libsplice/reel/solver/column_pool.h"
 #include "libsplice/reel/solver/first_fit.h"
-#include "libsplice/reel/solver/goal_search.h"
+#include "libsplice/reel/solver/patterns/column_pool.h"
+#include "libsplice/reel/solver/search/goal_search.h"
 
 #include "tests/reel/brute_force.h"
 

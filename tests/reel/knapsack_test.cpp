@@ -1,5 +1,5 @@
 // The knapsack against every filling there is.
-#include "libsplice/reel/solver/knapsack.h"
+#include "libsplice/reel/solver/patterns/knapsack.h"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
 // Sums of pieces against every choice there is.
-#include "libsplice/reel/solver/subset_sums.h"
+#include "libsplice/reel/solver/fit/subset_sums.h"
 
 #include <gtest/gtest.h>
 

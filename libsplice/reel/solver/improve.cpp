@@ -2,8 +2,8 @@
 // better plan back.
 #include "libsplice/reel/solver/improve.h"
 
-#include "libsplice/reel/solver/column_pool.h"
-#include "libsplice/reel/solver/goal_search.h"
+#include "libsplice/reel/solver/patterns/column_pool.h"
+#include "libsplice/reel/solver/search/goal_search.h"
 
 #include <algorithm>
 #include <cmath>

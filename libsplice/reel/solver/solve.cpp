@@ -1,10 +1,11 @@
 // From the first plan to the best: what can be placed, then goal after goal.
-#include "libsplice/reel/solver/close_fit.h"
-#include "libsplice/reel/solver/column_pool.h"
 #include "libsplice/reel/solver/exhaustive.h"
 #include "libsplice/reel/solver/first_fit.h"
-#include "libsplice/reel/solver/goal_search.h"
+#include "libsplice/reel/solver/fit/close_fit.h"
+#include "libsplice/reel/solver/fit/close_search.h"
 #include "libsplice/reel/solver/improve.h"
+#include "libsplice/reel/solver/patterns/column_pool.h"
+#include "libsplice/reel/solver/search/goal_search.h"
 #include "libsplice/reel/solver/stock_problem.h"
 
 #include <algorithm>
@@ -68,13 +69,6 @@ void improve(const StockProblem& problem, std::size_t goal, StockPlan& best,
             limits.on_progress({best.bound, best.value[0]});
         }
     }
-}
-
-/// Close fitting cuts every piece from stock, and makes no waste small.
-bool can_fit_closely(const StockProblem& problem) {
-    return std::ranges::none_of(problem.items,
-                                [](const StockItem& item) { return item.loose.has_value(); }) &&
-           std::ranges::none_of(problem.stocks, [](const Stock& stock) { return stock.waste[0]; });
 }
 
 void search_goals(const StockProblem& problem, StockPlan& best, const SearchLimits& limits) {

@@ -23,7 +23,7 @@ Nanometres left_of(const StockProblem& problem, const Pattern& pattern) {
                                 problem.stocks[pattern.stock].length - fill_of(problem, pattern));
 }
 
-Nanometres kerf_of(const StockProblem& problem, const Pattern& pattern) {
+Nanometres cut_loss_of(const StockProblem& problem, const Pattern& pattern) {
     Nanometres pieces = 0;
     for (const Take& take : pattern.takes) {
         pieces += problem.items[take.item].length * take.count;

@@ -107,7 +107,7 @@ struct SearchLimits {
 /// What is left of a stock after its pieces, the cut behind the last one taken off.
 [[nodiscard]] Nanometres left_of(const StockProblem& problem, const Pattern& pattern);
 /// What cuts have cost.
-[[nodiscard]] Nanometres kerf_of(const StockProblem& problem, const Pattern& pattern);
+[[nodiscard]] Nanometres cut_loss_of(const StockProblem& problem, const Pattern& pattern);
 /// What one stock cut so costs in each goal.
 [[nodiscard]] Goals price_of(const StockProblem& problem, const Pattern& pattern);
 /// What a plan costs in each goal.

@@ -1,3 +1,4 @@
+// Collects the documents of the citations that are written, each once, in the order of first use.
 #include "libsplice/sheet/words/citation_log.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// Replaces each {name} of a text by the figure of that name.
 #include "libsplice/sheet/words/fill_text.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// A group has the word of its table; a row that errs alone is named for its end and its item.
 #include "libsplice/sheet/words/ledger_group.h"
 
 #include "libsplice/sheet/words/words.h"

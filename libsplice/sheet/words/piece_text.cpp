@@ -1,3 +1,4 @@
+// Fills each caution and step with the figures of its own end.
 #include "libsplice/sheet/words/piece_text.h"
 
 #include "libsplice/sheet/words/words.h"

@@ -1,21 +1,28 @@
 // Rounds the numbers of the linear programme, changes a few by chance, and sets two so that the
 // cost comes out right.
-#include "libsplice/reel/solver/stock_numbers.h"
+#include "libsplice/reel/solver/fit/stock_numbers.h"
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace libsplice {
 
 namespace {
 
+/// Rope, with the cuts behind its pieces, that must come from stock.
+Nanometres wanted_from_stock(const StockProblem& problem) {
+    Nanometres wanted = 0;
+    for (const StockItem& item : problem.items) {
+        wanted += item.loose ? 0 : (item.length + problem.cut_loss) * item.count;
+    }
+    return wanted;
+}
+
 class Draws {
   public:
     Draws(const StockProblem& problem, const StockDraw& draw, std::minstd_rand& random)
-        : problem_(problem), draw_(draw), random_(random) {
-        for (const StockItem& item : problem.items) {
-            wanted_ += item.loose ? 0 : (item.length + problem.cut_loss) * item.count;
-        }
+        : problem_(problem), draw_(draw), random_(random), wanted_(wanted_from_stock(problem)) {
         for (const Stock& stock : problem.stocks) {
             most_.push_back(std::min(stock.available, wanted_ / length_of(stock) + 1));
         }
@@ -107,7 +114,7 @@ class Draws {
     const StockProblem& problem_;
     const StockDraw& draw_;
     std::minstd_rand& random_;
-    Nanometres wanted_ = 0;
+    Nanometres wanted_;
     std::vector<std::int64_t> most_;
     std::vector<std::int64_t> numbers_;
     std::vector<std::int64_t> best_;
@@ -120,6 +127,40 @@ class Draws {
 std::vector<std::int64_t> draw_stock_numbers(const StockProblem& problem, const StockDraw& draw,
                                              std::minstd_rand& random) {
     return Draws(problem, draw, random).run();
+}
+
+std::vector<std::int64_t> draw_under(const StockProblem& problem, std::span<const double> about,
+                                     Amount under, std::minstd_rand& random) {
+    constexpr int draws = 200;
+    const Nanometres wanted = wanted_from_stock(problem);
+    std::vector<std::int64_t> dearest;
+    Amount dearest_cost = -1;
+    for (int i = 0; i < draws; ++i) {
+        std::vector<std::int64_t> numbers;
+        Amount cost = 0;
+        Nanometres holds = 0;
+        for (std::size_t s = 0; s < problem.stocks.size(); ++s) {
+            const Stock& stock = problem.stocks[s];
+            const auto off = static_cast<double>(random() % 1000) / 250.0 - 1.5; // -1.5 to 2.5
+            numbers.push_back(std::clamp<std::int64_t>(static_cast<std::int64_t>(about[s] + off), 0,
+                                                       stock.available));
+            cost += stock.each[0] * numbers.back();
+            holds += (stock.length + problem.cut_loss) * numbers.back();
+        }
+        if (holds >= wanted && cost < under && cost > dearest_cost) {
+            dearest_cost = cost;
+            dearest = std::move(numbers);
+        }
+    }
+    return dearest;
+}
+
+std::vector<double> stocks_of(const StockProblem& problem, const StockPlan& plan) {
+    std::vector<double> numbers(problem.stocks.size(), 0.0);
+    for (const Pattern& pattern : plan.patterns) {
+        numbers[pattern.stock] += static_cast<double>(pattern.times);
+    }
+    return numbers;
 }
 
 } // namespace libsplice

@@ -1,5 +1,5 @@
 // Branch and bound by profit per size, and a table where that takes too many steps.
-#include "libsplice/reel/solver/knapsack.h"
+#include "libsplice/reel/solver/patterns/knapsack.h"
 
 #include <algorithm>
 #include <cmath>

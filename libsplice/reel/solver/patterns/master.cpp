@@ -1,5 +1,5 @@
 // The one file that knows COIN-OR: Clp for the linear programme, Cbc for whole numbers.
-#include "libsplice/reel/solver/master.h"
+#include "libsplice/reel/solver/patterns/master.h"
 
 #include <gsl/assert>
 

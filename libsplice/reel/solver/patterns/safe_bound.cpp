@@ -1,5 +1,5 @@
 // Adds up dual prices in 128 bits, and takes off whatever a stock brings over its cost.
-#include "libsplice/reel/solver/safe_bound.h"
+#include "libsplice/reel/solver/patterns/safe_bound.h"
 
 #include <algorithm>
 

@@ -1,6 +1,6 @@
 // Fills a stock by a subset sum that is as near to full as it can be, and does so again and
 // again.
-#include "libsplice/reel/solver/close_fit.h"
+#include "libsplice/reel/solver/fit/close_fit.h"
 
 #include <algorithm>
 #include <array>

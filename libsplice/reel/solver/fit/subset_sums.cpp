@@ -1,6 +1,6 @@
 // One bit for each sum, shifted and joined for every piece; a sum is traced back through the
 // rows.
-#include "libsplice/reel/solver/subset_sums.h"
+#include "libsplice/reel/solver/fit/subset_sums.h"
 
 #include <algorithm>
 

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "libsplice/reel/solver/first_fit.h"
+#include "libsplice/reel/solver/fit/subset_sums.h"
 #include "libsplice/reel/solver/stock_problem.h"
-#include "libsplice/reel/solver/subset_sums.h"
 
 #include <cstddef>
 #include <cstdint>

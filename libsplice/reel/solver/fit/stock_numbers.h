@@ -29,4 +29,14 @@ struct StockDraw {
 [[nodiscard]] std::vector<std::int64_t>
 draw_stock_numbers(const StockProblem& problem, const StockDraw& draw, std::minstd_rand& random);
 
+/// About as many of each stock as are given, in whole numbers that cost less than `under` in the
+/// first goal and are long enough for all pieces: of several draws the dearest, which leaves most
+/// room. Empty if no draw costs less than it must.
+[[nodiscard]] std::vector<std::int64_t> draw_under(const StockProblem& problem,
+                                                   std::span<const double> about, Amount under,
+                                                   std::minstd_rand& random);
+
+/// How many of each stock a plan uses.
+[[nodiscard]] std::vector<double> stocks_of(const StockProblem& problem, const StockPlan& plan);
+
 } // namespace libsplice

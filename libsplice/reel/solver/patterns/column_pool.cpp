@@ -1,5 +1,5 @@
 // Prices a pattern by a knapsack: what its pieces bring, less what its stock costs.
-#include "libsplice/reel/solver/column_pool.h"
+#include "libsplice/reel/solver/patterns/column_pool.h"
 
 #include <algorithm>
 #include <numeric>

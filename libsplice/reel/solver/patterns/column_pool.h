@@ -1,7 +1,7 @@
 // The patterns of one search, and the most profitable pattern that is not among them yet.
 #pragma once
 
-#include "libsplice/reel/solver/knapsack.h"
+#include "libsplice/reel/solver/patterns/knapsack.h"
 #include "libsplice/reel/solver/stock_problem.h"
 
 #include <cstddef>
