@@ -71,15 +71,20 @@ ReelPlan search(const ReelQuestion& question, const ReelOptions& options) {
     return plan;
 }
 
-/// The question of jobs and stock; nothing where a file cannot be used.
-std::optional<ReelQuestion> ask(const CommandLine& line, const Book& book, const CutSettings& cut,
-                                const ReelOptions& options, const StockFile& stock,
-                                std::vector<RefusedLine>& refused, bool& priced) {
-    FaultSink faults = printing_sink();
+/// What is asked, and the lines that no piece could be cut for.
+struct Asked {
     ReelQuestion question;
-    question.cut_loss = options.cut_loss;
-    question.objective = options.objective;
-    question.stock = stock_of(stock.rows(), book, priced, faults);
+    std::vector<RefusedLine> refused;
+};
+
+/// The question of jobs and stock; nothing where a file cannot be used.
+std::optional<Asked> ask(const CommandLine& line, const Book& book, const CutSettings& cut,
+                         const ReelOptions& options, std::span<const StockRow> stock) {
+    FaultSink faults = printing_sink();
+    Asked asked;
+    asked.question.cut_loss = options.cut_loss;
+    asked.question.objective = options.objective;
+    asked.question.stock = stock_of(stock, book, faults);
     bool usable = faults.empty();
     PieceGatherer pieces(book, cut);
     cli::Progress progress("cutting", "lines", "");
@@ -87,9 +92,9 @@ std::optional<ReelQuestion> ask(const CommandLine& line, const Book& book, const
         usable = pieces.gather(job, faults, progress) && usable;
     }
     say_rest(faults);
-    question.demands = std::move(pieces.demands);
-    refused = std::move(pieces.refused);
-    return usable ? std::optional(std::move(question)) : std::nullopt;
+    asked.question.demands = std::move(pieces.demands);
+    asked.refused = std::move(pieces.refused);
+    return usable ? std::optional(std::move(asked)) : std::nullopt;
 }
 
 void say_unplaced(const ReelQuestion& question, const ReelPlan& plan) {
@@ -135,24 +140,35 @@ Exit commit(const StockFile& stock, const ReelPlan& plan, bool whole) {
     return Exit::done;
 }
 
-Exit plan_and_write(const ReelQuestion& question, const std::vector<RefusedLine>& refused,
-                    bool priced, const Answer& answer, const ReelOptions& options,
-                    const StockFile& stock) {
-    const ReelPlan plan = search(question, options);
-    if (const auto fault = check_balance(question, plan)) {
+Exit plan_and_write(const Asked& asked, const Answer& answer, const ReelOptions& options,
+                    const std::optional<StockFile>& stock) {
+    const ReelPlan plan = search(asked.question, options);
+    if (const auto fault = check_balance(asked.question, plan)) {
         say(*fault);
         return Exit::unusable_file;
     }
-    say_unplaced(question, plan);
-    const auto objective = objective_names()[static_cast<std::size_t>(options.objective)];
-    const Exit written =
-        write_sheet({question, plan, refused, objective, told_to_stop, priced}, answer);
+    say_unplaced(asked.question, plan);
+    const Exit written = write_sheet({asked.question, plan, asked.refused, told_to_stop}, answer);
     if (written != Exit::done) {
         return written;
     }
-    const bool whole = plan.unplaced.empty() && refused.empty();
-    const Exit committed = options.commit ? commit(stock, plan, whole) : Exit::done;
+    const bool whole = plan.unplaced.empty() && asked.refused.empty();
+    const Exit committed = options.commit ? commit(*stock, plan, whole) : Exit::done;
     return committed == Exit::done && !whole ? Exit::refused : committed;
+}
+
+/// The stock, or nothing where none is named; a fault that has been said where it cannot be used.
+Result<std::optional<StockFile>> open_stock(const ReelOptions& options) {
+    if (options.stock.empty()) {
+        return std::optional<StockFile>();
+    }
+    FaultSink faults = printing_sink();
+    auto stock = StockFile::open(options.stock, options.commit, faults);
+    say_rest(faults);
+    if (!stock) {
+        return Unexpected(stock.error());
+    }
+    return std::optional<StockFile>(*std::move(stock));
 }
 
 } // namespace
@@ -173,17 +189,13 @@ Exit run_reel(const CommandLine& line) {
     if (!book) {
         return Exit::unusable_file;
     }
-    FaultSink faults = printing_sink();
-    const auto stock = StockFile::open(options->stock, options->commit, faults);
-    say_rest(faults);
+    const auto stock = open_stock(*options);
     if (!stock) {
         return Exit::unusable_file;
     }
-    std::vector<RefusedLine> refused;
-    bool priced = true;
-    const auto question = ask(line, *book, answer->cut, *options, *stock, refused, priced);
-    return question ? plan_and_write(*question, refused, priced, *answer, *options, *stock)
-                    : Exit::unusable_file;
+    const auto rows = *stock ? (*stock)->rows() : std::span<const StockRow>();
+    const auto asked = ask(line, *book, answer->cut, *options, rows);
+    return asked ? plan_and_write(*asked, *answer, *options, *stock) : Exit::unusable_file;
 }
 
 } // namespace libsplice::cli

@@ -1,3 +1,4 @@
+// Reads the options of splice reel, each within its limits.
 #include "cli/declared/reel_options.h"
 
 #include "libsplice/base/text.h"
@@ -12,7 +13,7 @@ namespace libsplice::cli {
 
 namespace {
 
-Result<Nanometres> read_kerf(const std::string& text) {
+Result<Nanometres> read_cut_loss(const std::string& text) {
     const auto cut_loss = read_length(text);
     if (!cut_loss) {
         return wrong_value("cut-loss", text, cut_loss.error().text);
@@ -29,28 +30,26 @@ Result<ReelOptions> read_reel_options(const CommandLine& line) {
     ReelOptions options;
     options.stock = line.value("stock", "");
     options.commit = line.has("commit");
-    if (options.stock.empty()) {
-        return Unexpected(Fault{Code::not_a_choice, "reel needs a stock: --stock FILE"});
-    }
-    if (options.commit && options.stock == "-") {
-        return Unexpected(
-            Fault{Code::not_a_choice, "--commit needs a stock that is a file, and - is none"});
+    if (options.commit && (options.stock.empty() || options.stock == "-")) {
+        return Unexpected(Fault{Code::not_a_choice,
+                                "--commit writes the stock after the cuts, so it needs a file of "
+                                "the stock: --stock FILE"});
     }
     if (line.has("cut-loss")) {
-        const auto cut_loss = read_kerf(line.value("cut-loss", ""));
+        const auto cut_loss = read_cut_loss(line.value("cut-loss", ""));
         if (!cut_loss) {
             return Unexpected(cut_loss.error());
         }
         options.cut_loss = *cut_loss;
     }
     const std::string objective = line.value("minimise", "cost");
-    const auto names = objective_names();
-    const auto known = std::ranges::find(names, objective);
-    if (known == names.end()) {
+    const auto known = std::ranges::find(objective_names, objective);
+    if (known == objective_names.end()) {
         return wrong_value("minimise", objective,
-                           "it must be one of " + listed(names) + did_you_mean(objective, names));
+                           "it must be one of " + listed(objective_names) +
+                               did_you_mean(objective, objective_names));
     }
-    options.objective = static_cast<Objective>(known - names.begin());
+    options.objective = static_cast<Objective>(known - objective_names.begin());
     const std::string seconds = line.value("seconds", "10");
     const auto number = read_number(seconds);
     constexpr double longest = 86'400.0;

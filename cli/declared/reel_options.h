@@ -10,7 +10,7 @@
 namespace libsplice::cli {
 
 struct ReelOptions {
-    std::string stock;
+    std::string stock; ///< empty: there is none, and everything is to be bought
     Nanometres cut_loss = 0;
     Objective objective = Objective::cost;
     double seconds = 10.0;

@@ -1,3 +1,4 @@
+// Prices, names and kinds of stock as the planner counts them.
 #include "cli/reel/reel_question.h"
 
 #include "libsplice/catalogue/vocabulary.h"
@@ -27,13 +28,33 @@ std::string name_of(const Rope& rope) {
                : rope.id;
 }
 
+/// The rope in words, with its diameter and colour.
+std::string title_of(const Rope& rope, std::string_view colour) {
+    std::string words = name_of(rope);
+    const std::string size = show_number(rope.diameter.si() * 1000.0, 4) + " mm";
+    if (rope.title != rope.id) {
+        words = rope.title;
+    }
+    if (words.find(size) == std::string::npos) {
+        words += ", " + size;
+    }
+    const std::string_view known = colour.empty() ? std::string_view(rope.colour) : colour;
+    return known.empty() ? words : words + ", " + std::string(known);
+}
+
+std::optional<Money> price_of(const Rope& rope) {
+    return rope.price ? std::optional(to_micro(rope.price->value)) : std::nullopt;
+}
+
 void set_price(const StockRow& row, const Rope& rope, ReelStock& stock) {
     if (row.price && row.price->whole) {
         stock.per_reel = to_micro(row.price->value);
     } else if (row.price) {
         stock.per_metre = to_micro(row.price->value);
-    } else if (rope.price) {
-        stock.per_metre = to_micro(rope.price->value);
+    } else if (const auto price = price_of(rope)) {
+        stock.per_metre = *price;
+    } else {
+        stock.priced = false;
     }
 }
 
@@ -51,7 +72,9 @@ void PieceGatherer::keep(const Piece& piece) {
                        .boat = std::string(piece.boat),
                        .lot = std::string(piece.lot),
                        .colour = std::string(piece.colour),
-                       .pair = std::string(piece.pair)});
+                       .pair = std::string(piece.pair),
+                       .title = title_of(*piece.plan->rope, piece.colour),
+                       .per_metre = price_of(*piece.plan->rope)});
 }
 
 bool PieceGatherer::gather(const std::string& job, FaultSink& faults, Progress& progress) {
@@ -69,7 +92,7 @@ bool PieceGatherer::gather(const std::string& job, FaultSink& faults, Progress& 
         .has_value();
 }
 
-std::vector<ReelStock> stock_of(std::span<const StockRow> rows, const Book& book, bool& priced,
+std::vector<ReelStock> stock_of(std::span<const StockRow> rows, const Book& book,
                                 FaultSink& faults) {
     std::vector<ReelStock> stock;
     std::set<std::string> unpriced;
@@ -85,15 +108,16 @@ std::vector<ReelStock> stock_of(std::span<const StockRow> rows, const Book& book
                       .rope = name_of(*rope),
                       .length = row.length,
                       .count = row.count,
-                      .kind = static_cast<StockKind>(row.kind),
+                      .kind = row.kind,
                       .usable = row.usable.value_or(usually_usable),
                       .lot = row.lot,
                       .colour = row.colour,
+                      .title = title_of(*rope, row.colour),
                       .per_reel = {},
                       .least_count = row.least_count,
                       .least_length = row.least_length};
         set_price(row, *rope, one);
-        if (!row.price && !rope->price) {
+        if (!one.priced) {
             unpriced.insert(one.rope);
         }
         stock.push_back(std::move(one));
@@ -102,9 +126,9 @@ std::vector<ReelStock> stock_of(std::span<const StockRow> rows, const Book& book
         if (unpriced.contains(one.rope)) {
             one.per_metre = money_unit;
             one.per_reel.reset();
+            one.priced = false;
         }
     }
-    priced = unpriced.empty();
     return stock;
 }
 

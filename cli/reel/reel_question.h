@@ -1,4 +1,4 @@
-// What splice reel asks: the pieces of jobs, and the stock of a stock, in one vocabulary.
+// What splice reel asks: the pieces of jobs and the rows of a stock, in one vocabulary.
 #pragma once
 
 #include "libsplice/base/fault_sink.h"
@@ -34,10 +34,10 @@ class PieceGatherer {
     Cutter cutter_;
 };
 
-/// The rows of a stock as stock, each rope by the name that demands have; `count` alike. Where no
-/// row and no table gives a rope's price, a metre of it counts as 1, and `priced` becomes false.
-/// Faults of ropes that are not known are pushed with their place.
+/// The rows of a stock, each rope by the name that demands have. Where no row and no table gives a
+/// rope's price, a metre of it counts as 1, and its rows say that they have no price. Faults of
+/// ropes that are not known are pushed with their place.
 [[nodiscard]] std::vector<ReelStock> stock_of(std::span<const StockRow> rows, const Book& book,
-                                              bool& priced, FaultSink& faults);
+                                              FaultSink& faults);
 
 } // namespace libsplice::cli

@@ -1,3 +1,4 @@
+// The file is opened under a lock, compared before it is written, and renamed into place.
 #include "cli/reel/stock_file.h"
 
 #include "libsplice/base/input.h"

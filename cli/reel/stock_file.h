@@ -1,4 +1,5 @@
-// The shop's stock on disk: read, held against others, and written again whole or not at all.
+// The shop's stock on disk: read, held so that no other run changes it, and written again whole or
+// not at all.
 #pragma once
 
 #include "libsplice/base/fault_sink.h"
@@ -42,7 +43,10 @@ class StockFile {
     std::unique_ptr<Held> held_;
 };
 
-/// The rows after the cuts: what was used is gone, what is usable has come back as offcuts.
+/// The rows after the cuts. A reel that was cut into keeps its id, place and kind, with the length
+/// that is left on it, if that is usable; where only some of a row were, the others keep them, and
+/// what is left follows under the id with a number behind it. What was ordered beyond the cuts
+/// comes as reels.
 [[nodiscard]] std::vector<StockRow> rows_after(std::span<const StockRow> rows,
                                                const ReelPlan& plan);
 

@@ -1,11 +1,13 @@
-// Gives the pieces of each pattern to lines in the order of the job, and then fills up minimum
-// orders.
+// Gives the pieces of each pattern to lines in the order of the job, buys what the stock lacks, and
+// adds up.
 #include "libsplice/reel/cut_list.h"
 
-#include "libsplice/units/show.h"
+#include "libsplice/reel/order_list.h"
+#include "libsplice/reel/shortfall.h"
+
+#include <gsl/assert>
 
 #include <algorithm>
-#include <string>
 #include <utility>
 
 namespace libsplice {
@@ -65,12 +67,14 @@ class CutList {
             add_loose(item, plan.loose[item]);
         }
         for (std::size_t item = 0; item < plan.unplaced.size(); ++item) {
-            add_unplaced(item, plan.unplaced[item]);
+            add_what_lacks(item, plan.unplaced[item]);
         }
-        fill_up_orders();
+        const auto filling = minimum_orders(question_, share_.stock, made_.cuts);
+        made_.cuts.insert(made_.cuts.end(), filling.begin(), filling.end());
         std::ranges::stable_sort(made_.cuts, {}, &ReelCut::stock);
-        add_orders();
-        made_.value = plan.value[0] + added_;
+        made_.order = order_list(question_, made_.cuts);
+        made_.quality.value = plan.value[0] + bought_ + cost_of(filling);
+        made_.quality.bound = plan.bound + bought_;
         add_ledger();
         return std::move(made_);
     }
@@ -95,98 +99,96 @@ class CutList {
             }
             cut.cut_loss = cut_loss_of(asked_.problem, pattern);
             cut.left = left_of(asked_.problem, pattern);
-            cut.left_is = left_is(row, cut.left);
+            cut.left_is = left_is(question_.stock[row], cut.left);
             made_.cuts.push_back(std::move(cut));
             done += times;
         }
     }
 
-    [[nodiscard]] LeftIs left_is(std::size_t row, Nanometres left) const {
-        if (left == 0) {
-            return LeftIs::nothing;
-        }
-        return left >= question_.stock[row].usable ? LeftIs::offcut : LeftIs::waste;
+    /// A line that wants pieces of an item, and how many.
+    struct Alike {
+        std::size_t line = 0;
+        std::int64_t times = 0;
+    };
+    /// The next line that wants a piece of the item, and how many of `count` it takes.
+    Alike next_alike(std::size_t item, std::int64_t count) {
+        const std::int64_t times = std::min(count, queues_[item].times_alike(1));
+        std::vector<std::size_t> lines;
+        queues_[item].take(1, times, lines);
+        return {lines[0], times};
+    }
+
+    void add_by_the_metre(std::size_t row, const Alike& pieces) {
+        made_.cuts.push_back({row,
+                              pieces.times,
+                              question_.demands[pieces.line].length,
+                              0,
+                              0,
+                              LeftIs::nothing,
+                              {{pieces.line, 0}}});
     }
 
     void add_loose(std::size_t item, std::int64_t count) {
         while (count > 0) {
-            const std::int64_t times = std::min(count, queues_[item].times_alike(1));
-            std::vector<std::size_t> lines;
-            queues_[item].take(1, times, lines);
-            const Nanometres length = asked_.problem.items[item].length;
-            made_.cuts.push_back(
-                {*asked_.loose_rows[item], times, length, 0, 0, LeftIs::nothing, {{lines[0], 0}}});
-            count -= times;
+            const Alike next = next_alike(item, count);
+            add_by_the_metre(*asked_.loose_rows[item], next);
+            count -= next.times;
         }
     }
 
-    void add_unplaced(std::size_t item, std::int64_t count) {
+    /// What the stock cannot give is bought by the metre, unless it must not be.
+    void add_what_lacks(std::size_t item, std::int64_t count) {
         while (count > 0) {
-            const std::int64_t times = std::min(count, queues_[item].times_alike(1));
-            std::vector<std::size_t> lines;
-            queues_[item].take(1, times, lines);
-            made_.unplaced.push_back({lines[0], times, why_not(item, lines[0])});
-            count -= times;
-        }
-    }
-
-    [[nodiscard]] Fault why_not(std::size_t item, std::size_t line) const;
-
-    /// What a minimum order brings beyond what is cut.
-    void fill_up_orders() {
-        for (const std::size_t row : share_.stock) {
-            const ReelStock& stock = question_.stock[row];
-            std::int64_t count = 0;
-            Nanometres length = 0;
-            for (const ReelCut& cut : made_.cuts) {
-                if (cut.stock == row) {
-                    count += cut.times;
-                    length += cut.length * cut.times;
-                }
-            }
-            if (stock.kind != StockKind::order || count == 0) {
+            const Alike next = next_alike(item, count);
+            count -= next.times;
+            const Nanometres length = question_.demands[next.line].length;
+            if (auto fault = refusal_of(question_, share_, asked_, item, next.line)) {
+                made_.unplaced.push_back({next.line, next.times, *std::move(fault)});
+                made_.unplaced_length += length * next.times;
                 continue;
             }
-            if (stock.length && count < stock.least_count) {
-                add_whole(row, *stock.length, stock.least_count - count);
-            } else if (!stock.length && length < stock.least_length) {
-                add_whole(row, stock.least_length - length, 1);
+            const std::size_t row = row_to_buy(question_.demands[next.line]);
+            add_by_the_metre(row, next);
+            made_.bought += length * next.times;
+            if (question_.objective == Objective::cost) {
+                bought_ += cost_to_buy(question_.stock[row], length) * next.times;
             }
         }
     }
 
-    void add_whole(std::size_t row, Nanometres length, std::int64_t times) {
-        made_.cuts.push_back({row, times, length, 0, length, left_is(row, length), {}});
-        if (question_.objective == Objective::cost) {
-            added_ += money_of(question_.stock[row], length) * times;
-        } else if (question_.objective == Objective::waste &&
-                   made_.cuts.back().left_is == LeftIs::waste) {
-            added_ += length * times;
+    /// Where no price of the rope is known a metre counts as 1, as it does of its stock.
+    [[nodiscard]] Money cost_to_buy(ReelStock row, Nanometres length) const {
+        if (!is_priced(question_, share_)) {
+            row.per_metre = money_unit;
         }
+        return money_of(row, length);
     }
 
-    void add_orders() {
-        for (const ReelCut& cut : made_.cuts) {
-            const ReelStock& stock = question_.stock[cut.stock];
-            made_.cost += money_of(stock, cut.length) * cut.times;
-            if (stock.kind != StockKind::order) {
-                continue;
+    [[nodiscard]] std::size_t row_to_buy(const Demand& demand) const {
+        const auto row = std::ranges::find_if(share_.to_buy, [&](std::size_t candidate) {
+            return question_.stock[candidate].colour == demand.colour;
+        });
+        Expects(row != share_.to_buy.end());
+        return *row;
+    }
+
+    /// What minimum orders add to the value.
+    [[nodiscard]] Amount cost_of(const std::vector<ReelCut>& filling) const {
+        Amount cost = 0;
+        for (const ReelCut& cut : filling) {
+            if (question_.objective == Objective::cost) {
+                cost += money_of(question_.stock[cut.stock], cut.length) * cut.times;
+            } else if (question_.objective == Objective::waste && cut.left_is == LeftIs::waste) {
+                cost += cut.length * cut.times;
             }
-            const auto same = std::ranges::find_if(made_.order, [&](const OrderLine& line) {
-                return line.stock == cut.stock && line.length == cut.length;
-            });
-            OrderLine& line =
-                same != made_.order.end()
-                    ? *same
-                    : made_.order.emplace_back(OrderLine{cut.stock, cut.length, 0, 0});
-            line.count += cut.times;
-            line.cost += money_of(stock, cut.length) * cut.times;
         }
+        return cost;
     }
 
     void add_ledger() {
         RopeLedger ledger;
         ledger.rope = question_.demands[share_.demands.front()].rope;
+        ledger.title = question_.demands[share_.demands.front()].title;
         for (const ReelCut& cut : made_.cuts) {
             const bool ordered = question_.stock[cut.stock].kind == StockKind::order;
             (ordered ? ledger.ordered : ledger.stock) += cut.length * cut.times;
@@ -204,57 +206,8 @@ class CutList {
     const RopeProblem& asked_;
     std::vector<Queue> queues_; ///< by item
     ReelPlan made_;
-    Amount added_ = 0; ///< what minimum orders add to the value
+    Amount bought_ = 0; ///< what rope that the stock lacks costs
 };
-
-std::string metres_of(Nanometres length) {
-    std::string text;
-    append_metres(text, length);
-    return text + " m";
-}
-
-Fault CutList::why_not(std::size_t item, std::size_t line) const {
-    const Demand& demand = question_.demands[line];
-    if (share_.stock.empty()) {
-        return {Code::rope_not_on_stock, "the stock has no rope \"" + demand.rope + '"'};
-    }
-    if (std::ranges::find(asked_.items_without_lot, item) != asked_.items_without_lot.end()) {
-        return {Code::lot_cannot_hold,
-                demand.lot.empty()
-                    ? "no one lot of this rope can give all pieces of the pair \"" + demand.pair +
-                          "\" of this boat"
-                    : "no stock of this rope is of the lot \"" + demand.lot +
-                          "\", and no one reel of an unknown lot can give all its pieces"};
-    }
-    Nanometres longest = 0;
-    Nanometres longest_suitable = 0;
-    bool stated = false;
-    for (const std::size_t row : share_.stock) {
-        stated = stated || (!demand.lot.empty() && question_.stock[row].lot == demand.lot);
-    }
-    for (const std::size_t row : share_.stock) {
-        const Nanometres length = question_.stock[row].length.value_or(demand.length);
-        longest = std::max(longest, length);
-        if (suits(question_.stock[row], demand, stated)) {
-            longest_suitable = std::max(longest_suitable, length);
-        }
-    }
-    const std::string wanted = "a piece of " + metres_of(demand.length);
-    if (longest < demand.length) {
-        return {Code::piece_longer_than_reels, wanted +
-                                                   " is longer than any reel of this rope; the "
-                                                   "longest is " +
-                                                   metres_of(longest)};
-    }
-    if (longest_suitable < demand.length) {
-        const std::string what =
-            demand.lot.empty() ? "colour \"" + demand.colour + '"' : "lot \"" + demand.lot + '"';
-        return {demand.lot.empty() ? Code::stock_runs_out : Code::lot_cannot_hold,
-                wanted + " is longer than any reel of this rope in the " + what};
-    }
-    return {Code::stock_runs_out, "the stock does not suffice for " + wanted +
-                                      ", and nothing of this rope that would do can be ordered"};
-}
 
 } // namespace
 

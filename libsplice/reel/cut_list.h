@@ -5,8 +5,9 @@
 
 namespace libsplice {
 
-/// Gives every piece of the plan to a line, in the order of the job, and works out what is ordered
-/// and what is left. Its value is of the first goal, minimum orders included.
+/// Gives every piece of the plan to a line, in the order of the job, and works out what is ordered,
+/// bought by the metre, and left. Its quality is of the first goal, with what minimum orders and
+/// rope that the stock lacks add to it.
 [[nodiscard]] ReelPlan cut_list(const ReelQuestion& question, const RopeShare& share,
                                 const RopeProblem& asked, const StockPlan& plan);
 

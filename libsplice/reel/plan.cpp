@@ -4,11 +4,12 @@
 #include "libsplice/reel/rope_plan.h"
 
 #include <algorithm>
-#include <array>
 #include <atomic>
+#include <cmath>
 #include <map>
 #include <mutex>
 #include <numeric>
+#include <set>
 #include <thread>
 #include <utility>
 
@@ -18,17 +19,55 @@ namespace {
 
 constexpr std::size_t most_threads = 2;
 
-std::vector<RopeShare> shares_of(const ReelQuestion& question) {
-    std::vector<RopeShare> shares;
-    std::map<std::string_view, std::size_t> places;
-    for (std::size_t d = 0; d < question.demands.size(); ++d) {
-        const auto [at, is_new] = places.emplace(question.demands[d].rope, shares.size());
-        if (is_new) {
-            shares.emplace_back();
+/// What a metre costs by the rows of the stock, the first that says it.
+std::optional<Money> price_on_stock(const ReelQuestion& question, const std::string& rope) {
+    for (const ReelStock& row : question.stock) {
+        if (row.rope != rope || !row.priced || (row.per_reel && !row.length)) {
+            continue;
         }
-        shares[at->second].demands.push_back(d);
+        return row.per_reel ? std::llround(static_cast<long double>(*row.per_reel) *
+                                           static_cast<long double>(nanometres_per_metre) /
+                                           static_cast<long double>(*row.length))
+                            : row.per_metre;
     }
-    for (std::size_t s = 0; s < question.stock.size(); ++s) {
+    return std::nullopt;
+}
+
+/// Rope by the metre of the sort and colour that a demand asks for.
+ReelStock to_buy(const ReelQuestion& question, const Demand& demand) {
+    ReelStock row;
+    row.rope = demand.rope;
+    row.title = demand.title;
+    row.colour = demand.colour;
+    row.kind = StockKind::order;
+    const auto on_stock = price_on_stock(question, demand.rope);
+    const auto price = on_stock ? on_stock : demand.per_metre;
+    row.priced = price.has_value();
+    row.per_metre = price.value_or(0);
+    return row;
+}
+
+/// The shares of all ropes. Rows for what the stock lacks are added to the question, behind its
+/// own.
+std::vector<RopeShare> part(ReelQuestion& question) {
+    const std::size_t own_rows = question.stock.size();
+    std::vector<RopeShare> shares;
+    std::map<std::string, std::size_t> places;
+    std::set<std::pair<std::string, std::string>> bought; // rope and colour
+    for (std::size_t d = 0; d < question.demands.size(); ++d) {
+        const Demand& demand = question.demands[d];
+        const auto [at, is_new] = places.emplace(demand.rope, shares.size());
+        if (is_new) {
+            shares.emplace_back().has_stock = own_rows > 0;
+        }
+        RopeShare& share = shares[at->second];
+        share.demands.push_back(d);
+        if (bought.emplace(demand.rope, demand.colour).second) {
+            share.to_buy.push_back(question.stock.size());
+            question.stock.push_back(to_buy(question, demand));
+        }
+    }
+    for (std::size_t s = 0; s < own_rows; ++s) {
         const auto at = places.find(question.stock[s].rope);
         if (at != places.end()) {
             shares[at->second].stock.push_back(s);
@@ -40,10 +79,11 @@ std::vector<RopeShare> shares_of(const ReelQuestion& question) {
 /// Takes ropes one after the other from the list that all threads share.
 class Team {
   public:
-    Team(const ReelQuestion& question, const SearchLimits& limits)
+    Team(const ReelQuestion& question, const std::vector<RopeShare>& shares,
+         const SearchLimits& limits)
         : question_(question),
           limits_(limits),
-          shares_(shares_of(question)),
+          shares_(shares),
           plans_(shares_.size()),
           seen_(shares_.size()),
           ended_(shares_.size()) {}
@@ -80,7 +120,7 @@ class Team {
             limits.deadline = deadline_of(ropes.size() - k, share_of_time);
             if (limits_.on_progress) {
                 limits.on_progress = [this, rope](const SearchProgress& own) {
-                    tell(rope, own);
+                    report(rope, own);
                 };
             }
             ReelPlan plan = plan_rope(question_, shares_[rope], limits);
@@ -92,13 +132,8 @@ class Team {
     }
 
     static bool is_better(const ReelPlan& plan, const ReelPlan& other) {
-        const auto length_unplaced = [](const ReelPlan& of) {
-            return std::accumulate(
-                of.ledger.begin(), of.ledger.end(), Nanometres{0},
-                [](Nanometres sum, const RopeLedger& ledger) { return sum - ledger.pieces; });
-        };
-        return std::pair(length_unplaced(plan), plan.value) <=
-               std::pair(length_unplaced(other), other.value);
+        return std::pair(plan.bought + plan.unplaced_length, plan.quality.value) <=
+               std::pair(other.bought + other.unplaced_length, other.quality.value);
     }
 
     /// The time that there is, shared among the ropes that are left.
@@ -114,7 +149,11 @@ class Team {
         return now + std::chrono::duration_cast<Clock::duration>(left);
     }
 
-    void tell(std::size_t rope, const SearchProgress& own) {
+    /// The sum of all ropes; where money is sought, without those whose prices are not known.
+    void report(std::size_t rope, const SearchProgress& own) {
+        if (question_.objective == Objective::cost && !is_priced(question_, shares_[rope])) {
+            return;
+        }
         const std::lock_guard lock(mutex_);
         seen_[rope] = own;
         SearchProgress sum;
@@ -127,7 +166,7 @@ class Team {
 
     const ReelQuestion& question_;
     const SearchLimits& limits_;
-    std::vector<RopeShare> shares_;
+    const std::vector<RopeShare>& shares_;
     std::vector<ReelPlan> plans_;
     std::atomic<std::size_t> next_{0};
     std::mutex mutex_;
@@ -147,31 +186,32 @@ Fault unbalanced(std::string text) {
 
 } // namespace
 
-std::span<const std::string_view> objective_names() {
-    static constexpr std::array<std::string_view, 3> names{"cost", "waste", "new-reels"};
-    return names;
-}
-
 ReelPlan plan_reels(const ReelQuestion& question, const SearchLimits& limits) {
+    ReelQuestion asked = question;
+    const std::vector<RopeShare> shares = part(asked);
+    std::vector<ReelPlan> plans = Team(asked, shares, limits).run();
     ReelPlan whole;
-    for (ReelPlan& plan : Team(question, limits).run()) {
+    for (std::size_t rope = 0; rope < plans.size(); ++rope) {
+        ReelPlan& plan = plans[rope];
         append(whole.cuts, std::move(plan.cuts));
         append(whole.order, std::move(plan.order));
         append(whole.unplaced, std::move(plan.unplaced));
         append(whole.ledger, std::move(plan.ledger));
-        whole.bound += plan.bound;
-        whole.value += plan.value;
+        const bool counts = asked.objective != Objective::cost || is_priced(asked, shares[rope]);
+        (counts ? whole.quality : whole.unpriced) += plan.quality;
         whole.proved = whole.proved && plan.proved;
         whole.first_fit += plan.first_fit;
         whole.cut_into += plan.cut_into;
-        whole.cost += plan.cost;
+        whole.bought += plan.bought;
+        whole.unplaced_length += plan.unplaced_length;
     }
+    whole.stock = std::move(asked.stock);
     return whole;
 }
 
 std::optional<Fault> check_balance(const ReelQuestion& question, const ReelPlan& plan) {
     std::vector<std::int64_t> placed(question.demands.size(), 0);
-    std::vector<std::int64_t> used(question.stock.size(), 0);
+    std::vector<std::int64_t> used(plan.stock.size(), 0);
     for (const ReelCut& cut : plan.cuts) {
         Nanometres sum = cut.cut_loss + cut.left;
         for (const PlacedPiece& piece : cut.pieces) {
@@ -180,7 +220,7 @@ std::optional<Fault> check_balance(const ReelQuestion& question, const ReelPlan&
         }
         used[cut.stock] += cut.times;
         if (sum != cut.length || cut.left < 0 || cut.cut_loss < 0) {
-            return unbalanced("a cut of " + question.stock[cut.stock].id + " does not add up");
+            return unbalanced("a cut of " + plan.stock[cut.stock].id + " does not add up");
         }
     }
     for (const Unplaced& unplaced : plan.unplaced) {
@@ -193,9 +233,8 @@ std::optional<Fault> check_balance(const ReelQuestion& question, const ReelPlan&
         }
     }
     for (std::size_t s = 0; s < used.size(); ++s) {
-        if (question.stock[s].length && question.stock[s].count &&
-            used[s] > *question.stock[s].count) {
-            return unbalanced("more of " + question.stock[s].id + " is cut than there is");
+        if (plan.stock[s].length && plan.stock[s].count && used[s] > *plan.stock[s].count) {
+            return unbalanced("more of " + plan.stock[s].id + " is cut than there is");
         }
     }
     for (const RopeLedger& ledger : plan.ledger) {

@@ -23,6 +23,14 @@ Nanometres cut_into(const StockProblem& problem, const StockPlan& plan) {
     return sum;
 }
 
+Nanometres not_placed(const StockProblem& problem, const StockPlan& plan) {
+    Nanometres sum = 0;
+    for (std::size_t item = 0; item < plan.unplaced.size(); ++item) {
+        sum += problem.items[item].length * plan.unplaced[item];
+    }
+    return sum;
+}
+
 /// A plan with the question it answers.
 struct Answer {
     RopeProblem asked;
@@ -58,17 +66,9 @@ void drop_torn_groups(Answer& answer, const SearchLimits& limits) {
     }
 }
 
-Nanometres not_placed(const Answer& answer) {
-    Nanometres sum = 0;
-    for (std::size_t item = 0; item < answer.plan.unplaced.size(); ++item) {
-        sum += answer.asked.problem.items[item].length * answer.plan.unplaced[item];
-    }
-    return sum;
-}
-
 bool is_better(const Answer& one, const Answer& other) {
-    return std::pair(not_placed(one), one.plan.value) <
-           std::pair(not_placed(other), other.plan.value);
+    return std::pair(not_placed(one.asked.problem, one.plan), one.plan.value) <
+           std::pair(not_placed(other.asked.problem, other.plan), other.plan.value);
 }
 
 Answer answer(const ReelQuestion& question, const RopeShare& share, const LeftOut& left_out,
@@ -78,7 +78,7 @@ Answer answer(const ReelQuestion& question, const RopeShare& share, const LeftOu
     };
     Answer best = with_lots({});
     const std::size_t groups = best.asked.groups.size();
-    if (groups == 0) {
+    if (groups == 0 || share.stock.empty()) { // nothing has a lot
         best.plan = solve(best.asked.problem, limits);
         return best;
     }
@@ -132,13 +132,12 @@ std::vector<std::size_t> under_minimum(const ReelPlan& plan) {
 ReelPlan plan_without(const ReelQuestion& question, const RopeShare& share, const LeftOut& left_out,
                       const SearchLimits& limits) {
     const Answer found = answer(question, share, left_out, limits);
+    const StockProblem& problem = found.asked.problem;
     ReelPlan plan = cut_list(question, share, found.asked, found.plan);
-    plan.bound = found.plan.bound;
-    plan.proved = found.plan.proved && plan.value <= plan.bound;
-    plan.cut_into = cut_into(found.asked.problem, found.plan);
-    const StockPlan fit = first_fit(found.asked.problem, everything(found.asked.problem),
-                                    FirstFitRule::least_per_length);
-    plan.first_fit = fit.places_all() ? cut_into(found.asked.problem, fit) : plan.cut_into;
+    plan.proved = found.plan.proved && plan.quality.value <= plan.quality.bound;
+    plan.cut_into = cut_into(problem, found.plan) + plan.bought;
+    const StockPlan fit = first_fit(problem, everything(problem), FirstFitRule::least_per_length);
+    plan.first_fit = cut_into(problem, fit) + not_placed(problem, fit) - plan.unplaced_length;
     return plan;
 }
 
@@ -157,9 +156,10 @@ ReelPlan plan_rope(const ReelQuestion& question, const RopeShare& share,
         left_out[row] = true;
     }
     ReelPlan other = plan_without(question, share, left_out, limits);
-    if (other.unplaced.empty() && other.value < plan.value) {
-        other.bound = std::min(plan.bound, other.bound);
-        other.proved = other.value <= other.bound;
+    if (other.unplaced.empty() && other.bought <= plan.bought &&
+        other.quality.value < plan.quality.value) {
+        other.quality.bound = std::min(plan.quality.bound, other.quality.bound);
+        other.proved = other.quality.value <= other.quality.bound;
         return other;
     }
     return plan;

@@ -278,6 +278,11 @@ bool suits(const ReelStock& row, const Demand& demand, bool lot_is_stated) {
     return colour && lot;
 }
 
+bool is_priced(const ReelQuestion& question, const RopeShare& share) {
+    return std::ranges::all_of(share.stock,
+                               [&](std::size_t row) { return question.stock[row].priced; });
+}
+
 Money money_of(const ReelStock& row, Nanometres length) {
     if (row.per_reel) {
         return *row.per_reel;

@@ -17,6 +17,8 @@ namespace libsplice {
 struct RopeShare {
     std::vector<std::size_t> demands;
     std::vector<std::size_t> stock;
+    std::vector<std::size_t> to_buy; ///< by the metre, for what the stock lacks: a row for a colour
+    bool has_stock = false;          ///< whether there is any stock, of whatever rope
 };
 
 /// The optimiser's question with the way back.
@@ -48,6 +50,9 @@ using LeftOut = std::vector<bool>;
 [[nodiscard]] Goals goals_of(const ReelQuestion& question, const ReelStock& row, Nanometres length);
 /// What a length of it is paid for.
 [[nodiscard]] Money money_of(const ReelStock& row, Nanometres length);
+
+/// Whether every row of the stock that the rope may come from has a price.
+[[nodiscard]] bool is_priced(const ReelQuestion& question, const RopeShare& share);
 
 /// Whether a demand's colour and lot allow a row, where the lot is one that some row states.
 [[nodiscard]] bool suits(const ReelStock& row, const Demand& demand, bool lot_is_stated);

@@ -93,7 +93,6 @@ class Demo(Reel):
         plan = self.plan(FLEET, SHELF, *TIME)
         self.assertTrue(plan["proved"])
         self.assertEqual(plan["unplaced"], [])
-        self.assertLess(plan["cut_into_m"], plan["first_fit_m"])
         wanted = {}
         with open(FLEET, encoding="utf-8") as file:
             for row in csv.DictReader(file):
@@ -133,10 +132,12 @@ class Demo(Reel):
     def test_no_half_of_a_pair_is_cut(self):
         job = self.job(("a", "4 m", 1), ("p1", "3 m", 1, "", "", "P"), ("p2", "3 m", 1, "", "", "P"))
         stock = self.stock("R,ROPE,8 m,1,offcut,1 m,,,")
-        plan = self.plan(job, stock, status=1)
-        placed = [piece["name"] for cut in plan["cuts"] for piece in cut["pieces"]]
-        left = sorted(piece["name"] for piece in plan["unplaced"])
-        self.assertIn((placed, left), [(["a"], ["p1", "p2"]), (["p1", "p2"], ["a"])])
+        plan = self.plan(job, stock)
+        placed, bought = (
+            sorted(piece["name"] for cut in plan["cuts"] for piece in cut["pieces"] if cut["stock"] == stock)
+            for stock in ("R", None)
+        )
+        self.assertIn((placed, bought), [(["a"], ["p1", "p2"]), (["p1", "p2"], ["a"])])
 
     def test_an_output_is_never_an_input(self):
         job, stock = self.job(("a", "4 m", 1)), self.stock("R,ROPE,8 m,1,offcut,1 m,,,")
@@ -171,16 +172,31 @@ class Answers(Reel):
         self.assertEqual((cut["lot"], cut["kind"], cut["times"], cut["left_is"]), ("L", "reel", 1, "offcut"))
         self.assertEqual([piece["at_m"] for piece in cut["pieces"]], [0, length])
 
-    def test_kerf_falls_between_pieces(self):
+    def test_cut_loss_falls_between_pieces(self):
         length = self.cut_length("4 m")
         short = f"r,ROPE,{2 * length + 0.01:.4f} m,1,reel,1 m,,,"
         plan = self.plan(self.job(("a", "4 m", 2)), self.stock(short), "--cut-loss", "10 mm")
         self.assertEqual((plan["cuts"][0]["cut_loss_m"], plan["cuts"][0]["left_is"]), (0.01, "nothing"))
-        self.plan(self.job(("a", "4 m", 2)), self.stock(short), "--cut-loss", "11 mm", status=1)
+        self.plan(self.job(("a", "4 m", 1), ("long", "9 m", 1)), self.stock(short), status=1)
+        plan = self.plan(self.job(("a", "4 m", 2)), self.stock(short), "--cut-loss", "11 mm")
+        self.assertEqual([(one["pieces"], one["longest_m"]) for one in plan["order"]], [(1, length)])
 
     def cut_length(self, length):
         done = run("cut", self.job(("a", length, 1)), "--format", "json")
         return json.loads(done.stdout)["pieces"][0]["cut_m"]
+
+    def test_the_keys_of_the_answer(self):
+        plan = self.plan(self.job(("a", "4 m", 8)), self.stock("r,ROPE,10 m,1,reel,1 m,L,,2"))
+        self.assertEqual(
+            set(plan), {"minimised", "bound", "value", "gap", "proved", "cuts", "order", "ledger", "unplaced"}
+        )
+        self.assertEqual(
+            set(plan["order"][0]), {"rope", "title", "length_m", "pieces", "longest_m", "count", "cost"}
+        )
+        self.assertEqual(
+            set(plan["ledger"][0]),
+            {"rope", "stock_m", "ordered_m", "pieces_m", "cut_loss_m", "offcuts_m", "waste_m"},
+        )
 
     def test_an_order_and_its_price(self):
         stock = self.stock("r,ROPE,5 m,1,reel,1 m,,,2", "o,ROPE,50 m,,order,1 m,,,90/reel")
@@ -205,10 +221,68 @@ class Answers(Reel):
         self.assertEqual(done.returncode, 0, done.stderr)
 
 
+class Shopping(Reel):
+    """What the stock lacks is a list to buy by, and no failure."""
+
+    def test_without_a_stock_the_whole_job_is_the_list(self):
+        job = self.job(("a", "4 m", 2, "", "blue"), ("long", "40 m", 1, "Z", "blue"), ("b", "3 m", 3, "", "red"))
+        done = run("reel", job, "--format", "json")
+        self.assertEqual(done.returncode, 0, done.stderr)
+        plan = json.loads(done.stdout)
+        self.check_balance(plan)
+        self.assertEqual(plan["unplaced"], [])
+        cuts = json.loads(run("cut", job, "--format", "json").stdout)["pieces"]
+        blue, red = plan["order"]
+        self.assertEqual(nanometres(blue["length_m"]), 2 * nanometres(cuts[0]["cut_m"]) + nanometres(cuts[1]["cut_m"]))
+        self.assertEqual((blue["pieces"], blue["longest_m"], blue["count"]), (3, cuts[1]["cut_m"], 1))
+        self.assertEqual((red["pieces"], red["longest_m"]), (3, cuts[2]["cut_m"]))
+        for one, colour in ((blue, "blue"), (red, "red")):
+            for word in ("12-strand", "HMPE", "6 mm", colour):
+                self.assertIn(word, one["title"])
+        text = run("reel", job).stdout
+        self.assertIn("ORDER", text)
+        self.assertIn(red["title"], text)
+
+    def test_prices_are_summed_by_rope(self):
+        """One rope without a price leaves the others their sums, and metres are never added to money."""
+        job = self.write("two.csv", "name,rope,length,spare\n"
+                         f"a,{ROPE},4 m,0 mm\nb,3-strand nylon 10 mm,30 m,0 mm\n")  # fmt: skip
+        stock = self.stock("r,ROPE,10 m,1,reel,1 m,,,2", "n,3-strand nylon 10 mm,200 m,1,reel,1 m,,,")
+        plan = self.plan(job, stock)
+        self.assertEqual((plan["value"], plan["bound"]), (20, 20))
+        text = run("reel", job, "--stock", stock).stdout
+        self.assertIn("No price", text)
+        none = self.stock("n,3-strand nylon 10 mm,200 m,1,reel,1 m,,,", "o,ROPE,50 m,,order,1 m,,,90/reel")
+        plan = self.plan(job, none)
+        self.assertEqual([(one["cost"], one["count"]) for one in plan["order"]], [(90, 1)])
+        bare = self.plan(job, self.stock("n,3-strand nylon 10 mm,200 m,1,reel,1 m,,,"))
+        self.assertIsNone(bare["value"])
+
+    def test_what_is_on_the_list_is_no_reason_not_to_commit(self):
+        job = self.job(("a", "4 m", 3))
+        stock = self.stock("r,ROPE,9 m,1,reel,10 mm,,,2")
+        done = run("reel", job, "--stock", stock, "--commit", "--format", "json")
+        self.assertEqual(done.returncode, 0, done.stderr)
+        plan = json.loads(done.stdout)
+        self.assertEqual([one["pieces"] for one in plan["order"]], [1])
+        [row] = csv.DictReader(io.StringIO(stock.read_text()))
+        self.assertEqual((row["id"], row["kind"], row["count"]), ("r", "reel", "1"))
+        self.assertEqual(
+            nanometres(float(row["length"].split()[0])),
+            nanometres(9) - 2 * nanometres(plan["order"][0]["longest_m"]),
+        )
+
+    def test_a_piece_longer_than_any_reel_stays_unplaced(self):
+        job = self.job(("long", "40 m", 1), ("a", "4 m", 1))
+        plan = self.plan(job, self.stock("r,ROPE,10 m,1,reel,1 m,,,2"), status=1)
+        self.assertEqual([one["name"] for one in plan["unplaced"]], ["long"])
+        self.assertEqual(plan["order"], [])
+
+
 class Ends(Reel):
     def test_wrong_command_lines(self):
         job, stock = self.job(("a", "4 m", 2)), self.stock("r,ROPE,10 m,1,reel,1 m,,,2")
-        self.refuses(2, [job], "--stock")
+        self.refuses(2, [job, "--commit"], "--commit", "--stock FILE")
         self.refuses(2, ["--stock", stock], "job file")
         self.refuses(2, [job, "--stock", stock, "--minimise", "wast"], "waste")
         self.refuses(2, [job, "--stock", stock, "--seconds", "0"], "--seconds")
@@ -262,10 +336,21 @@ class Commit(Reel):
         self.assertEqual(rows["o"]["length"], "9 m")
         self.assertEqual(rows["n"]["kind"], "order")
         back = rows["r-1"]
-        self.assertEqual((back["kind"], back["count"], back["lot"], back["usable"]), ("offcut", "1", "L", "1 m"))
+        self.assertEqual((back["kind"], back["count"], back["lot"], back["usable"]), ("reel", "1", "L", "1 m"))
+        self.assertEqual(list(rows), ["r", "r-1", "o", "n"])
         self.assertEqual(nanometres(float(back["length"].split()[0])), nanometres(30) - 3 * nanometres(length))
         self.assertEqual((self.folder / "stock.csv.previous").read_text(), self.before)
         self.assertEqual(self.commit().returncode, 0)
+
+    def test_a_reel_that_is_cut_into_keeps_its_id_its_place_and_its_kind(self):
+        self.stock = self.write("stock.csv", "id,rope,length,count,kind,usable,lot,colour,price\n"
+                                f"s,{ROPE},3 m,1,offcut,,,,\nr,{ROPE},30 m,1,reel,1 m,,,2\nt,{ROPE},200 m,1,reel,1 m,,,2\n")  # fmt: skip
+        self.before = self.stock.read_text()
+        self.jobs = self.job(("a", "4 m", 2))
+        self.assertEqual(self.commit().returncode, 0)
+        rows = list(csv.DictReader(io.StringIO(self.stock.read_text())))
+        self.assertEqual([(row["id"], row["kind"]) for row in rows], [("s", "offcut"), ("r", "reel"), ("t", "reel")])
+        self.assertLess(float(rows[1]["length"].split()[0]), 30 - 8)
 
     def test_without_it_nothing_is_written(self):
         run("reel", self.jobs, "--stock", self.stock)

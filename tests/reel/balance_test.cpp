@@ -63,7 +63,7 @@ void expect_balance(const ReelQuestion& question, const ReelPlan& plan) {
     std::map<std::string, Nanometres> in;
     std::map<std::string, Nanometres> out;
     for (const ReelCut& cut : plan.cuts) {
-        const ReelStock& stock = question.stock[cut.stock];
+        const ReelStock& stock = plan.stock[cut.stock];
         Nanometres at = 0;
         for (const PlacedPiece& piece : cut.pieces) {
             const Demand& demand = question.demands[piece.demand];
@@ -96,7 +96,7 @@ void expect_balance(const ReelQuestion& question, const ReelPlan& plan) {
         EXPECT_EQ(ledger.stock + ledger.ordered,
                   ledger.pieces + ledger.cut_loss + ledger.offcuts + ledger.waste);
     }
-    EXPECT_LE(plan.bound, plan.value);
+    EXPECT_LE(plan.quality.bound, plan.quality.value);
 }
 
 class BalanceTrial : public testing::TestWithParam<std::uint32_t> {};
@@ -114,7 +114,7 @@ INSTANTIATE_TEST_SUITE_P(Many, BalanceTrial, testing::Range(1U, 120U));
 
 TEST(Balance, APlanThatDoesNotAddUpIsAFault) {
     ReelQuestion question;
-    question.demands.push_back({"a", 5 * tenth, 2, "line", "", "", "", ""});
+    question.demands.push_back({.rope = "a", .length = 5 * tenth, .count = 2, .name = "line"});
     ReelStock reel;
     reel.id = "r";
     reel.rope = "a";

@@ -4,6 +4,7 @@
 #include "libsplice/base/fault_sink.h"
 #include "libsplice/base/input.h"
 #include "libsplice/base/result.h"
+#include "libsplice/base/stock_kind.h"
 #include "libsplice/units/quantity.h"
 
 #include <array>
@@ -33,14 +34,6 @@ enum class StockColumn : std::uint8_t {
 inline constexpr std::size_t stock_column_count = 11;
 [[nodiscard]] std::span<const std::string_view, stock_column_count> stock_column_names();
 
-/// What a row of a stock is.
-enum class ShelfKind : std::uint8_t {
-    reel,   ///< on the stock, as it came
-    offcut, ///< on the stock, what was left of a reel
-    order,  ///< not on the stock: what the shop can order
-};
-[[nodiscard]] std::span<const std::string_view> shelf_kind_names();
-
 /// A price in the shop's own money.
 struct StockPrice {
     double value = 0.0;
@@ -54,7 +47,7 @@ struct StockRow {
     /// Of each; nothing for an order that is sold by the metre.
     std::optional<Nanometres> length;
     std::optional<std::int64_t> count; ///< nothing for an order without a limit
-    ShelfKind kind = ShelfKind::reel;
+    StockKind kind = StockKind::reel;
     std::optional<Nanometres> usable; ///< a remainder from this length on goes back to the stock
     std::string lot;
     std::string colour;

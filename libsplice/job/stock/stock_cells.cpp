@@ -12,7 +12,6 @@ namespace {
 
 constexpr std::array<std::string_view, stock_column_count> names{
     "id", "rope", "length", "count", "kind", "usable", "lot", "colour", "price", "least", "note"};
-constexpr std::array<std::string_view, 3> kinds{"reel", "offcut", "order"};
 constexpr std::int64_t most_reels = 1'000'000;
 constexpr Nanometres longest_reel = 1'000'000 * nanometres_per_metre;
 
@@ -35,7 +34,7 @@ class RowReader {
         row.lot = cell(StockColumn::lot).text;
         row.colour = cell(StockColumn::colour).text;
         read_kind(row);
-        const bool order = row.kind == ShelfKind::order;
+        const bool order = row.kind == StockKind::order;
         row.length = length(StockColumn::length, 1);
         if (!row.length && !order && cell(StockColumn::length).text.empty()) {
             add({Code::cell_missing,
@@ -84,13 +83,13 @@ class RowReader {
 
     void read_kind(StockRow& row) {
         const std::string text = needed(StockColumn::kind);
-        const auto known = std::ranges::find(kinds, text);
-        if (known != kinds.end()) {
-            row.kind = static_cast<ShelfKind>(known - kinds.begin());
+        const auto known = std::ranges::find(stock_kind_names, text);
+        if (known != stock_kind_names.end()) {
+            row.kind = static_cast<StockKind>(known - stock_kind_names.begin());
         } else if (!text.empty()) {
-            const std::string near = did_you_mean(text, kinds);
-            add({Code::not_a_choice,
-                 "kind is " + listed(kinds) + ", one of them, and not " + in_quotes(text) + near},
+            const std::string near = did_you_mean(text, stock_kind_names);
+            add({Code::not_a_choice, "kind is " + listed(stock_kind_names) +
+                                         ", one of them, and not " + in_quotes(text) + near},
                 StockColumn::kind);
         }
     }
@@ -156,7 +155,7 @@ class RowReader {
         if (cell(StockColumn::least).text.empty()) {
             return;
         }
-        if (row.kind != ShelfKind::order) {
+        if (row.kind != StockKind::order) {
             add({Code::not_a_choice, "only an order has a least"}, StockColumn::least);
         } else if (row.length) {
             row.least_count = count(StockColumn::least).value_or(1);
@@ -173,10 +172,6 @@ class RowReader {
 
 std::span<const std::string_view, stock_column_count> stock_column_names() {
     return names;
-}
-
-std::span<const std::string_view> shelf_kind_names() {
-    return kinds;
 }
 
 StockRow read_stock_row(const StockCells& cells, std::vector<Fault>& faults) {

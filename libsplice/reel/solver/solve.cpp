@@ -174,6 +174,11 @@ StockPlan solve(const StockProblem& problem, const SearchLimits& limits) {
         return {.patterns = {}, .loose = {}, .unplaced = {}, .proved = true};
     }
     StockPlan first = better_first_fit(problem);
+    if (problem.stocks.empty()) { // each piece is had loose or not at all
+        first.bound = first.value[0];
+        first.proved = true;
+        return first;
+    }
     if (first.places_all()) {
         return meet_goals(problem, std::move(first), limits);
     }

@@ -46,13 +46,13 @@ class ReelCsv {
     void write_cut(const ReelCut& cut, std::int64_t number) {
         const std::size_t rows = cut.pieces.empty() ? 1 : cut.pieces.size();
         for (std::size_t i = 0; i < rows; ++i) {
-            const ReelStock& stock = question_.stock[cut.stock];
+            const ReelStock& stock = sheet_.plan.stock[cut.stock];
             row_.clear();
             count(number);
             text(stock.id);
             text(stock.rope);
             text(stock.lot);
-            text(stock_kind_word(stock.kind));
+            text(name_of(stock.kind));
             length(cut.length);
             count(cut.times);
             if (cut.pieces.empty()) {

@@ -16,8 +16,8 @@ class ReelJson {
         write_head();
         list("cuts", plan_.cuts, [this](const ReelCut& cut) { write_cut(cut); });
         list("order", plan_.order, [this](const OrderLine& line) { write_order(line); });
-        write_unplaced();
         list("ledger", plan_.ledger, [this](const RopeLedger& ledger) { write_ledger(ledger); });
+        write_unplaced();
         json_.new_line();
         json_.end_object();
     }
@@ -49,24 +49,34 @@ class ReelJson {
         }
     }
 
+    /// Without a price for any rope there is no money to speak of.
     void write_head() {
-        json_.text("minimised", sheet_.objective);
-        amount("bound", plan_.bound);
-        amount("value", plan_.value);
+        json_.text("minimised", name_of(question_.objective));
+        if (has_value(plan_, question_.objective)) {
+            amount("bound", plan_.quality.bound);
+            amount("value", plan_.quality.value);
+        } else {
+            json_.key("bound");
+            json_.null();
+            json_.key("value");
+            json_.null();
+        }
         json_.number("gap", gap_of(plan_));
         json_.key("proved");
         json_.boolean(plan_.proved);
-        json_.number("cost", sheet_.priced ? std::optional(to_money(plan_.cost)) : std::nullopt);
-        json_.metres("cut_into_m", plan_.cut_into);
-        json_.metres("first_fit_m", plan_.first_fit);
     }
 
     void write_cut(const ReelCut& cut) {
-        const ReelStock& stock = question_.stock[cut.stock];
-        json_.text("stock", stock.id);
+        const ReelStock& stock = plan_.stock[cut.stock];
+        if (stock.id.empty()) { // bought, because the stock lacks it
+            json_.key("stock");
+            json_.null();
+        } else {
+            json_.text("stock", stock.id);
+        }
         json_.text("rope", stock.rope);
         json_.text("lot", stock.lot);
-        json_.text("kind", stock_kind_word(stock.kind));
+        json_.text("kind", name_of(stock.kind));
         json_.metres("length_m", cut.length);
         json_.key("times");
         json_.whole(cut.times);
@@ -88,13 +98,16 @@ class ReelJson {
     }
 
     void write_order(const OrderLine& line) {
-        const ReelStock& stock = question_.stock[line.stock];
-        json_.text("stock", stock.id);
+        const ReelStock& stock = plan_.stock[line.stock];
         json_.text("rope", stock.rope);
+        json_.text("title", stock.title);
         json_.metres("length_m", line.length);
+        json_.key("pieces");
+        json_.whole(line.pieces);
+        json_.metres("longest_m", line.longest);
         json_.key("count");
         json_.whole(line.count);
-        json_.number("cost", sheet_.priced ? std::optional(to_money(line.cost)) : std::nullopt);
+        json_.number("cost", line.cost ? std::optional(to_money(*line.cost)) : std::nullopt);
     }
 
     void write_unplaced() {
@@ -102,23 +115,18 @@ class ReelJson {
         json_.key("unplaced");
         json_.begin_array();
         for (const RefusedLine& line : sheet_.refused) {
-            write_missing(line.name, line.boat, std::nullopt, line.fault);
+            write_missing(line.name, line.fault);
         }
         for (const Unplaced& unplaced : plan_.unplaced) {
-            const Demand& demand = question_.demands[unplaced.demand];
-            write_missing(demand.name, demand.boat, unplaced.count, unplaced.fault);
+            write_missing(question_.demands[unplaced.demand].name, unplaced.fault);
         }
         json_.end_array();
     }
 
-    void write_missing(std::string_view name, std::string_view boat,
-                       std::optional<std::int64_t> count, const Fault& fault) {
+    void write_missing(std::string_view name, const Fault& fault) {
         json_.new_line();
         json_.begin_object();
         json_.text("name", name);
-        json_.text("boat", boat);
-        json_.key("count");
-        count ? json_.whole(*count) : json_.null();
         json_.key("error");
         write_error(json_, fault);
         json_.end_object();

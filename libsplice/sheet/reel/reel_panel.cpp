@@ -1,10 +1,12 @@
-// A plan of reels for people: what to cut from what, what to order, and the rope's
-// ledger.
+// A plan of reels for people: what to cut from what, what to order, and the rope's ledger.
 #include "libsplice/sheet/reel/reel_panel.h"
 
 #include "libsplice/sheet/panel/panel_facts.h"
 
 #include <array>
+#include <optional>
+#include <string>
+#include <vector>
 
 namespace libsplice {
 
@@ -29,14 +31,14 @@ class ReelPanel {
     [[nodiscard]] std::string show(Nanometres length) const {
         return show_length(from_nanometres(length), units_);
     }
-    [[nodiscard]] static std::string show(Money money, bool priced) {
-        return priced ? show_number(to_money(money), 2) : "price not known";
+    [[nodiscard]] static std::string show(const std::optional<Money>& cost) {
+        return cost ? show_number(to_money(*cost), 2) : "price not known";
     }
 
     [[nodiscard]] std::string show_amount(Amount amount) const {
         switch (question_.objective) {
         case Objective::cost:
-            return show_number(to_money(amount), 2) + (sheet_.priced ? "" : " (a metre is 1)");
+            return show_number(to_money(amount), 2);
         case Objective::waste:
             return show(amount);
         case Objective::new_reels:
@@ -47,18 +49,21 @@ class ReelPanel {
 
     /// How far this plan may lie over the best one; nothing to say where the bound is 0.
     [[nodiscard]] std::string over_the_best() const {
-        if (plan_.bound <= 0 || plan_.value <= plan_.bound) {
+        const Quality& quality = plan_.quality;
+        if (quality.bound <= 0 || quality.value <= quality.bound) {
             return {};
         }
         const double over =
-            static_cast<double>(plan_.value - plan_.bound) / static_cast<double>(plan_.bound);
+            static_cast<double>(quality.value - quality.bound) / static_cast<double>(quality.bound);
         return "; at most " + show_number(100.0 * over, 3) + " % over the best";
     }
 
     void write_result() {
         page_.blank();
-        page_.fact("Objective", sheet_.objective);
-        page_.fact("Value", show_amount(plan_.value));
+        page_.fact("Objective", name_of(question_.objective));
+        if (has_value(plan_, question_.objective)) {
+            page_.fact("Value", show_amount(plan_.quality.value));
+        }
         if (!plan_.unplaced.empty()) {
             std::int64_t pieces = 0;
             for (const Unplaced& unplaced : plan_.unplaced) {
@@ -67,15 +72,28 @@ class ReelPanel {
             page_.fact("NOT PLACED", std::to_string(pieces) + (pieces == 1 ? " piece" : " pieces") +
                                          "; see the end. What follows is of the rest");
         }
-        const std::string bound = "no plan can be under " + show_amount(plan_.bound);
-        page_.fact("How good", plan_.proved
-                                   ? "proved best: " + bound
-                                   : bound + over_the_best() +
-                                         (sheet_.stopped ? ", as the search was stopped" : ""));
+        page_.fact("How good", how_good());
+        if (plan_.bought > 0) {
+            page_.fact("To buy", show(plan_.bought) + " that the stock does not have");
+        }
+        if (plan_.unpriced.value > 0) {
+            page_.fact("No price", "some ropes have none, so they are planned by the metre and "
+                                   "are not part of the value");
+        }
         page_.fact("First fit", "the longest piece first into the first stock that holds it would "
                                 "cut into " +
                                     show(plan_.first_fit) + "; this plan cuts into " +
                                     show(plan_.cut_into));
+    }
+
+    [[nodiscard]] std::string how_good() const {
+        if (!has_value(plan_, question_.objective)) {
+            return plan_.proved ? "proved best" : "not proved best";
+        }
+        const std::string bound = "no plan can be under " + show_amount(plan_.quality.bound);
+        return plan_.proved ? "proved best: " + bound
+                            : bound + over_the_best() +
+                                  (sheet_.stopped ? ", as the search was stopped" : "");
     }
 
     void write_cuts() {
@@ -84,9 +102,12 @@ class ReelPanel {
         const std::array columns{PageColumn{length, true}, PageColumn{length, true},
                                  PageColumn{38 - length}, PageColumn{32 - length}};
         for (const ReelCut& cut : plan_.cuts) {
-            const ReelStock& stock = question_.stock[cut.stock];
-            page_.section(stock.rope + ": " + std::string(stock_kind_word(stock.kind)) + ' ' +
-                          stock.id + ", " + show(cut.length) +
+            const ReelStock& stock = plan_.stock[cut.stock];
+            if (stock.id.empty()) {
+                continue; // bought by the metre: the order list has it
+            }
+            page_.section(stock.title + ": " + std::string(name_of(stock.kind)) + ' ' + stock.id +
+                          ", " + show(cut.length) +
                           (stock.lot.empty() ? "" : ", lot " + stock.lot) +
                           (cut.times > 1 ? ", " + std::to_string(cut.times) + " times" : ""));
             if (!cut.pieces.empty()) {
@@ -107,18 +128,32 @@ class ReelPanel {
         if (plan_.order.empty()) {
             return;
         }
-        static constexpr std::array<PageColumn, 4> columns{
-            PageColumn{30}, PageColumn{8, true}, PageColumn{14, true}, PageColumn{14, true}};
+        static constexpr std::array<PageColumn, 5> columns{
+            PageColumn{34}, PageColumn{13, true}, PageColumn{7, true}, PageColumn{11, true},
+            PageColumn{15, true}};
         page_.section("ORDER");
-        page_.head(columns, std::array<std::string, 4>{"rope", "count", "length", "cost"});
+        page_.head(columns,
+                   std::array<std::string, 5>{"rope", "to buy", "pieces", "longest", "cost"});
         Money sum = 0;
+        std::vector<std::string> unpriced;
         for (const OrderLine& line : plan_.order) {
-            page_.row(columns, std::array<std::string, 4>{
-                                   question_.stock[line.stock].rope, std::to_string(line.count),
-                                   show(line.length), show(line.cost, sheet_.priced)});
-            sum += line.cost;
+            const ReelStock& stock = plan_.stock[line.stock];
+            const std::string count =
+                stock.by_the_metre() ? "" : std::to_string(line.count) + " x ";
+            page_.row(columns, std::array<std::string, 5>{stock.title, count + show(line.length),
+                                                          std::to_string(line.pieces),
+                                                          show(line.longest), show(line.cost)});
+            sum += line.cost.value_or(0);
+            if (!line.cost) {
+                unpriced.push_back(stock.title);
+            }
         }
-        page_.fact("To pay", show(sum, sheet_.priced));
+        if (unpriced.size() < plan_.order.size()) {
+            page_.fact("To pay", show_number(to_money(sum), 2));
+        }
+        for (const std::string& title : unpriced) {
+            page_.fact("No price", title);
+        }
     }
 
     void write_unplaced() {
@@ -143,9 +178,9 @@ class ReelPanel {
     void write_ledgers() {
         page_.section("LEDGER OF ROPE");
         for (const RopeLedger& ledger : plan_.ledger) {
-            page_.paragraph(ledger.rope + ": stock " + show(ledger.stock) + " + ordered " +
+            page_.paragraph(ledger.title + ": stock " + show(ledger.stock) + " + ordered " +
                                 show(ledger.ordered) + " = pieces " + show(ledger.pieces) +
-                                " + cut_loss " + show(ledger.cut_loss) + " + offcuts " +
+                                " + cut loss " + show(ledger.cut_loss) + " + offcuts " +
                                 show(ledger.offcuts) + " + waste " + show(ledger.waste),
                             4, 2);
         }

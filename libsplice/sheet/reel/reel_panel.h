@@ -3,6 +3,7 @@
 
 #include "libsplice/sheet/panel/page.h"
 #include "libsplice/sheet/reel/reel_sheet.h"
+#include "libsplice/units/show.h"
 
 namespace libsplice {
 

@@ -23,16 +23,15 @@ struct ReelSheet {
     const ReelQuestion& question;
     const ReelPlan& plan;
     std::span<const RefusedLine> refused;
-    std::string_view objective;
     bool stopped = false; ///< before the search had ended
-    bool priced = true;   ///< a price is known for all rope; else a metre without one counts as 1
 };
 
-/// `reel`, `offcut` or `order`.
-[[nodiscard]] std::string_view stock_kind_word(StockKind kind);
 /// `offcut`, `waste` or `nothing`.
 [[nodiscard]] std::string_view left_word(LeftIs left);
-/// How far the value may be from the best there is, as a share of the value.
+/// Whether the objective has a value: no money without the price of any rope.
+[[nodiscard]] bool has_value(const ReelPlan& plan, Objective objective);
+/// How far the value may be from the best there is, as a share of the value; the larger share where
+/// some ropes have no price.
 [[nodiscard]] double gap_of(const ReelPlan& plan);
 [[nodiscard]] double to_money(Money money);
 
