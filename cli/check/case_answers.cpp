@@ -67,7 +67,7 @@ std::string_view suffix(std::optional<LineEnd> end) {
 }
 
 Answers answers_of(const Piece& piece) {
-    const Names& names = *piece.plan->names;
+    const Names& names = *piece.line->names;
     Answers answers;
     answers.values.push_back(length_answer("cut", piece.cut));
     answers.values.push_back(length_answer("between the marks", piece.between_marks));
@@ -82,10 +82,10 @@ Answers answers_of(const Piece& piece) {
         answers.values.push_back(
             length_answer(mark_name(mark.name, suffix(mark.end), names), mark.from_end));
     }
-    if (piece.design_factor) {
-        answers.values.push_back({"design_factor", Measure::number, *piece.design_factor});
+    if (piece.strength.design_factor) {
+        answers.values.push_back({"design_factor", Measure::number, *piece.strength.design_factor});
     }
-    add_retained(answers, piece.retained);
+    add_retained(answers, piece.strength.retained);
     return answers;
 }
 

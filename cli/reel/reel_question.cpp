@@ -65,7 +65,7 @@ void PieceGatherer::keep(const Piece& piece) {
         refused.push_back({std::string(piece.name), std::string(piece.boat), *piece.fault});
         return;
     }
-    demands.push_back({.rope = name_of(*piece.plan->rope),
+    demands.push_back({.rope = name_of(*piece.line->rope),
                        .length = piece.cut,
                        .count = piece.quantity,
                        .name = std::string(piece.name),

@@ -13,17 +13,17 @@ double metres_or_unknown(std::optional<Nanometres> length) {
 
 /// The figures of a piece that is cut.
 void put_figures(const Piece& piece, splice_piece& record) {
-    const LinePlan& plan = *piece.plan;
+    const BoundLine& plan = *piece.line;
     record.cut_nm = piece.cut;
     record.cut_m = from_nanometres(piece.cut).si();
     record.between_marks_m = from_nanometres(piece.between_marks).si();
     record.check_reads_m = piece.check ? from_nanometres(piece.check->reads).si() : not_known;
     record.marking_tension_n =
-        plan.marking_tension > Force() ? plan.marking_tension.si() : not_known;
-    record.retained_strength = piece.retained ? piece.retained->share : not_known;
-    record.design_factor = piece.design_factor.value_or(not_known);
-    record.outside_tolerance = piece.outside.value_or(not_known);
-    record.first_end = number_of(plan.first_end);
+        plan.states.marking_tension > Force() ? plan.states.marking_tension.si() : not_known;
+    record.retained_strength = piece.strength.retained ? piece.strength.retained->share : not_known;
+    record.design_factor = piece.strength.design_factor.value_or(not_known);
+    record.outside_tolerance = piece.chance_outside.value_or(not_known);
+    record.first_end = number_of(plan.ends.first_end);
 }
 
 /// Those of a piece that is refused.
@@ -159,16 +159,19 @@ void Sheet::keep_parts(const Piece& piece, PartsWriter& writer) {
     for (const PieceMark& mark : piece.marks) {
         writer.add_mark(mark.end, mark.name, mark.from_end);
     }
-    for (const auto& [caution, end] : piece.cautions) {
+    for (const auto& [caution, end, amounts] : piece.cautions) {
         if (end) {
-            const TemplateContext filling = filling_of(piece, *end, UnitSystem::metric);
+            TemplateContext filling = filling_of(piece, *end, UnitSystem::metric);
+            filling.amounts = amounts;
             writer.add_caution(caution, end, &filling);
         } else {
-            writer.add_caution(caution, end, nullptr);
+            std::string text;
+            append_amounts(text, caution.text, amounts, UnitSystem::metric);
+            writer.add_caution({text, caution.rule, caution.weight}, end, nullptr);
         }
     }
     for (const LineEnd end : {LineEnd::a, LineEnd::b}) {
-        if (with_steps_ && piece.plan->counts(end)) {
+        if (with_steps_ && piece.line->counts(end)) {
             writer.add_steps(end, filling_of(piece, end, UnitSystem::metric));
         }
     }

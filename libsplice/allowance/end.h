@@ -111,7 +111,8 @@ struct End {
     ShortList<Caution, 10> cautions;
     ShortList<Span, 8> shape;
     ShortList<Thinning, 11> taper; ///< of a buried tail whose strands are known, from the throat on
-    std::optional<Retained> retained;
+    std::optional<Retained> retained;      ///< by the end itself, where a source gives it
+    std::optional<Retained> bend_retained; ///< by the bend over its pin, where a source gives it
 
     Nanometres standing_mark =
         0; ///< from the tail end to where the standing part begins: the far throat, the knot's face

@@ -65,7 +65,7 @@ constexpr std::array titles{
     CodeTitle{Code::strip_does_not_fit, "a stripped part does not fit its line"},
     CodeTitle{Code::pair_unlike, "the lines of a pair are not alike"},
     CodeTitle{Code::route_impassable, "the rope cannot run the way of its route"},
-    CodeTitle{Code::elastic_overstretched, "elastic is pulled out beyond its limit"},
+    CodeTitle{Code::overloaded, "the line does not hold its load"},
     CodeTitle{Code::piece_longer_than_reels, "a piece is longer than any reel of its rope"},
     CodeTitle{Code::rope_not_on_stock, "the stock has no such rope"},
     CodeTitle{Code::stock_runs_out, "the stock does not suffice"},

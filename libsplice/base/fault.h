@@ -74,7 +74,7 @@ enum class Code : std::uint16_t {
     strip_does_not_fit = 408,
     pair_unlike = 409,
     route_impassable = 410,
-    elastic_overstretched = 411,
+    overloaded = 412,
 
     piece_longer_than_reels = 501,
     rope_not_on_stock = 502,

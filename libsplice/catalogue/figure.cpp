@@ -106,8 +106,9 @@ constexpr auto figure_words = std::to_array<std::string_view>({"tail",
                                                                "elastic_limit",
                                                                "elastic_loss",
                                                                "pair_tolerance",
-                                                               "slip"});
-static_assert(figure_words.size() == static_cast<std::size_t>(FigureId::slip) + 1);
+                                                               "slip",
+                                                               "working_share"});
+static_assert(figure_words.size() == static_cast<std::size_t>(FigureId::working_share) + 1);
 
 constexpr auto unit_words = std::to_array<std::string_view>(
     {"", "%", "D", "picks", "mm", "cm", "m", "in", "ft", "deg", "N", "lbf"});

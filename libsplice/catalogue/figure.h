@@ -106,10 +106,11 @@ enum class FigureId : std::uint8_t {
     bend_40,          ///< strength kept in wire bent round 40 of its own diameters
     elastic_from,     ///< elastic pulled out less than this over its relaxed length hangs slack
     elastic_up_to,    ///< a caution where elastic is pulled out farther
-    elastic_limit,    ///< refused where elastic is pulled out farther
+    elastic_limit,    ///< the custom is to pull elastic out no farther
     elastic_loss,     ///< what elastic loses of its pull in its first weeks
     pair_tolerance,   ///< how far the lines of a pair may differ in length
     slip,             ///< share of breaking strength at which a knot starts to slip
+    working_share,    ///< a caution above this share of the strength after ends and knots
 };
 
 [[nodiscard]] std::span<const std::string_view> figure_names();

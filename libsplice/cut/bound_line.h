@@ -2,6 +2,7 @@
 #pragma once
 
 #include "libsplice/allowance/book.h"
+#include "libsplice/cut/sentence.h"
 #include "libsplice/cut/settings.h"
 #include "libsplice/job/line.h"
 
@@ -21,13 +22,42 @@ enum class Fit : std::uint8_t {
 };
 [[nodiscard]] std::span<const std::string_view> fit_names();
 
+/// How close the line has to be, and what rope it gets so that it is not short.
+struct FitAndSpare {
+    Fit fit = Fit::at_least;
+    std::optional<Nanometres> tolerance; ///< each way; only of an exact line
+    Nanometres step = 0;                 ///< the cut length is rounded up to it
+    Nanometres extra = 0;                ///< rope to be cut aboard
+    Nanometres wear = 0;                 ///< rope for re-makes
+    std::optional<Nanometres> spare;     ///< as the shop states it, in place of the risk's
+    double spare_quantile = 0.0;         ///< standard deviations that the spare covers
+};
+
 /// One end of a line as the job asks for it.
-struct EndPlan {
+struct BoundEnd {
     const Kind* kind = nullptr;
     const End* allowance = nullptr;
     std::string fitting;                      ///< its name; empty: none
     std::optional<Nanometres> fitting_length; ///< bearing point to working point
     Nanometres pin_centre = 0; ///< bearing point beyond the pin's centre, if so measured
+};
+
+/// Both ends of a line and the order in which they are made.
+struct BoundEnds {
+    std::array<BoundEnd, 2> ends;
+    LineEnd first_end = LineEnd::a;
+    /// The end whose kind accounts for both ends (a join, an item made whole); none on an open
+    /// line. The other end then has the same allowance, of which only the marks are its own.
+    std::optional<LineEnd> closing;
+
+    [[nodiscard]] const BoundEnd& at(LineEnd which) const {
+        return ends[static_cast<std::size_t>(which)];
+    }
+    /// Whether the end brings rows, steps and cautions of its own.
+    [[nodiscard]] bool counts(LineEnd which) const { return !closing || *closing == which; }
+    [[nodiscard]] LineEnd last_end() const { return other(first_end); }
+    [[nodiscard]] const BoundEnd& first() const { return at(first_end); }
+    [[nodiscard]] const BoundEnd& last() const { return at(last_end()); }
 };
 
 /// A share of the loaded length, with its spread and source.
@@ -50,8 +80,49 @@ struct Tape {
 struct ElasticRange {
     const Figure* from = nullptr;  ///< below it the line hangs slack
     const Figure* up_to = nullptr; ///< a caution above
-    const Figure* limit = nullptr; ///< refused above
+    const Figure* limit = nullptr; ///< the custom is to stop there
     const Figure* loss = nullptr;  ///< of its pull, in its first weeks
+};
+
+/// A pull and how much longer than without load the line's rope is at it.
+struct StrainAtPull {
+    Tension tension;
+    std::optional<Force> pull; ///< in newtons, where the breaking strength is known
+    double strain = 0.0;
+};
+
+/// The states that the line is in: as asked for, at the reference tension, and on the bench.
+struct States {
+    Tension tension;               ///< of the state that the length was asked in
+    bool tension_left_out = false; ///< the job gave one, but its length is that of an eased route
+    bool prestretched = false;
+    MarkingTension::Basis marking_basis{};
+    Force marking_tension; ///< 0: relaxed and straight, or slack
+
+    double working_strain = 0.0; ///< at the line's tension
+    double marking_strain = 0.0; ///< at the marking tension
+    CitationId strain_source{};
+    double strain_spread = 0.0; ///< standard deviation of both strains, as a share of them
+    SpreadOrigin strain_origin = SpreadOrigin::none;
+
+    std::optional<RopeStretch> stretch;       ///< of its rope, where a source gives one
+    std::optional<ElasticRange> elastic;      ///< where elastic is pulled out in its shortest state
+    std::optional<LengthShare> slack;         ///< where the rope is marked slack
+    std::optional<LengthShare> first_stretch; ///< absent: prestretched, or no source gives one
+    bool wash = false;                        ///< the line will be washed after it is made
+    std::optional<LengthShare> shrinkage;     ///< where it will be washed and a source gives it
+    std::optional<LengthShare> milk_out; ///< where one end leaves slack cover to milk to the other
+    Nanometres least_milk_out = 0;
+    Tape tape;
+};
+
+/// What the line's rope does at other pulls than the one that its length was asked at.
+struct PullsOfLine {
+    double asked = 0.0;               ///< strain at the line's own tension
+    double reference = 0.0;           ///< strain at the reference tension
+    std::vector<StrainAtPull> pulls;  ///< in order of strain; empty where nothing is known
+    std::optional<StrainAtPull> load; ///< its load, else its tension; none where it has neither
+    std::string load_not_known;       ///< why the stretch at that pull is not known; else empty
 };
 
 /// A sleeve put on over the line; a piece of rope of its own.
@@ -73,70 +144,66 @@ struct RouteLength {
     std::optional<Length> tail_hauled;  ///< of a purchase whose hauled state is given
     std::optional<Length> least_sheave; ///< the smallest that the line turns on
     bool eased = false;                 ///< the longest state, which carries no load
-    bool tension_left_out = false;      ///< the job gave one, which does not belong to that state
 
     /// The whole way.
     [[nodiscard]] Nanometres length() const { return to_nanometres(straight + wrapped); }
 };
 
-/// What a line depends on. The rope and the allowances are owned by the LineBinder that made the
-/// plan.
-struct LinePlan {
-    const Rope* rope = nullptr;
-    const Citations* citations = nullptr; ///< to name the rule that a refusal rests on
-    const Names* names = nullptr;         ///< of the rows, marks and values of its ends
-    std::array<EndPlan, 2> ends;
-    LineEnd first_end = LineEnd::a;
-    /// The end whose kind accounts for both ends (a join, an item made whole); none on an open
-    /// line. The other end then has the same allowance, of which only the marks are its own.
-    std::optional<LineEnd> closing;
-    Fit fit = Fit::at_least;
-    std::optional<Nanometres> tolerance;
-    std::optional<RouteLength> route; ///< none: the job gives the length
-    bool prestretched = false;
-    bool person = false;
-    std::optional<Force> load;
-    Tension tension; ///< of the state that the length was asked in
-    MarkingTension::Basis marking_basis{};
-    Force marking_tension;          ///< 0: relaxed and straight, or slack
+/// Where the line runs and what is done along it.
+struct AlongLine {
     std::optional<Length> headroom; ///< bearing point of end a to the sheave, hoisted
-    std::optional<Length> travel; ///< from hoisted to lowered; of elastic: how much longer it gets
-    std::optional<Length> cleat;  ///< bearing point of end a to the cleat, hoisted
-    std::optional<Length> smallest_hole; ///< the smallest hole or sheave that the line goes through
-    Nanometres pair_tolerance = 0;       ///< how far the lines of a pair may differ
+    std::optional<Length> travel;   ///< hoisted to lowered; of elastic: how much longer it gets
+    std::optional<Length> cleat;    ///< bearing point of end a to the cleat, hoisted
+    std::optional<Length> smallest_hole; ///< the smallest hole or sheave that it goes through
+    bool reversible = false;             ///< it will be turned end for end
     std::optional<Sourced<Length>> advised_sheave; ///< the least that its rope should turn on
     std::optional<Sourced<Length>> cover_at_cleat; ///< cover that has to lie beyond the cleat
     std::optional<Sleeve> sleeve;
-    std::vector<const Rule*> person_rules; ///< what is asked of rope that carries a person
-    Nanometres step = 0;
-    Nanometres extra = 0;
-    Nanometres wear = 0;
-    std::optional<Nanometres> spare; ///< as the shop states it, in place of the risk's
-    double spare_quantile = 0.0;     ///< standard deviations that the spare covers
+};
 
-    double working_strain = 0.0; ///< at the line's tension
-    double marking_strain = 0.0; ///< at the marking tension
-    CitationId strain_source{};
-    double strain_spread = 0.0; ///< standard deviation of both strains, as a share of them
-    SpreadOrigin strain_origin = SpreadOrigin::none;
-    std::optional<RopeStretch> stretch;       ///< of its rope, where a source gives one
-    std::optional<ElasticRange> elastic;      ///< where elastic is pulled out in its shortest state
-    std::optional<LengthShare> slack;         ///< where the rope is marked slack
-    std::optional<LengthShare> first_stretch; ///< absent: prestretched, or no source gives one
-    std::optional<LengthShare> shrinkage; ///< where the line will be washed and a source gives it
-    bool wash = false;                    ///< the line will be washed after it is made
-    bool reversible = false;              ///< it will be turned end for end
-    std::optional<LengthShare> milk_out;  ///< where one end leaves slack cover to milk to the other
-    Nanometres least_milk_out = 0;
-    Tape tape;
+/// Where a line is weakest.
+enum class WeakPlace : std::uint8_t { end, pin, sheave };
 
-    [[nodiscard]] const EndPlan& end(LineEnd which) const {
-        return ends[static_cast<std::size_t>(which)];
-    }
-    /// Whether the end brings rows, steps and cautions of its own.
-    [[nodiscard]] bool counts(LineEnd which) const { return !closing || *closing == which; }
-    [[nodiscard]] const EndPlan& first() const { return end(first_end); }
-    [[nodiscard]] const EndPlan& last() const { return end(other(first_end)); }
+/// What the line holds, and what is asked of it.
+struct Strength {
+    std::optional<Force> load;        ///< the greatest in use
+    std::optional<Retained> retained; ///< the least that a source gives of its ends and bends
+    WeakPlace place{};                ///< what retains so little
+    std::optional<LineEnd> weaker;    ///< the end there; none for a sheave
+    /// Breaking strength over the stated load, less what is known to be lost; an upper bound where
+    /// something is not counted.
+    std::optional<double> design_factor;
+    std::optional<double> share;                  ///< of what it holds that the load is
+    std::optional<Sourced<double>> working_share; ///< the most that a source gives for such rope
+    std::vector<std::string> not_counted;         ///< what may weaken it and no source says how
+};
+
+/// A line that carries a person, and what rules ask of such rope.
+struct PersonVerdict {
+    bool carries = false;
+    std::vector<const Rule*> rules;
+};
+
+/// What a line depends on besides its length, finished: nothing after it looks anything up. The
+/// rope and the ends are owned by the LineBinder that made it.
+struct BoundLine {
+    const Rope* rope = nullptr;
+    const Citations* citations = nullptr; ///< to name the rule that a refusal rests on
+    const Names* names = nullptr;         ///< of the rows, marks and values of its ends
+    FitAndSpare fit;
+    BoundEnds ends;
+    std::optional<RouteLength> route; ///< none: the job gives the length
+    States states;
+    PullsOfLine pulls;
+    AlongLine along;
+    Strength strength;
+    PersonVerdict person;
+    std::vector<PieceCaution> cautions; ///< those that do not depend on its length
+
+    [[nodiscard]] const BoundEnd& end(LineEnd which) const { return ends.at(which); }
+    [[nodiscard]] bool counts(LineEnd which) const { return ends.counts(which); }
+    [[nodiscard]] const BoundEnd& first() const { return ends.first(); }
+    [[nodiscard]] const BoundEnd& last() const { return ends.last(); }
 };
 
 } // namespace libsplice

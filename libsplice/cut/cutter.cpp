@@ -1,127 +1,136 @@
+// Binds each line once, adds its pieces up one after the other, and counts.
 #include "libsplice/cut/cutter.h"
 
 #include "libsplice/cut/bind/route.h"
-#include "libsplice/cut/ledger.h"
+#include "libsplice/cut/ways_out.h"
+#include "libsplice/cut/work_out_piece.h"
 #include "libsplice/job/vocabulary.h"
 
 namespace libsplice {
 
 namespace {
 
-/// Plans, ropes and ends are kept for lines to come, up to this many; then all start over. It
+/// Lines, ropes and ends are kept for lines to come, up to this many; then all start over. It
 /// bounds the memory of a job whose every line is different.
 constexpr std::size_t most_kept = 20'000;
+
+LineTexts texts_of(const JobLine& job) {
+    const auto kind_at = [&](Column column) {
+        return job.text(column).empty() ? std::string_view("bare") : job.text(column);
+    };
+    LineTexts texts;
+    texts.name = job.text(Column::name);
+    texts.boat = job.text(Column::boat);
+    texts.rope = job.text(Column::rope);
+    texts.end_a = kind_at(Column::end_a);
+    texts.end_b = kind_at(Column::end_b);
+    texts.state = job.text(Column::state);
+    texts.pair = job.text(Column::pair);
+    texts.fit_first = job.text(Column::fit_first);
+    texts.lot = job.text(Column::lot);
+    texts.colour = job.text(Column::colour);
+    texts.note = job.text(Column::note);
+    return texts;
+}
+
+/// A piece with nothing but its texts, in memory that is used again.
+void start_over(Piece& piece, const LineTexts& texts) {
+    Piece fresh;
+    static_cast<LineTexts&>(fresh) = texts;
+    fresh.ledger.swap(piece.ledger);
+    fresh.marks.swap(piece.marks);
+    fresh.lengths.swap(piece.lengths);
+    fresh.cautions.swap(piece.cautions);
+    fresh.ledger.clear();
+    fresh.marks.clear();
+    fresh.lengths.clear();
+    fresh.cautions.clear();
+    piece = std::move(fresh);
+}
+
+/// The length that the job gives; nothing where it gives a route.
+std::optional<Nanometres> read_finished(CellReader& cells) {
+    const bool has_length = !cells.text(Column::length).empty();
+    const bool routed = has_route(cells.job());
+    if (has_length == routed) {
+        cells.add(
+            Fault{Code::length_or_route, routed ? "give a length or a route, not both"
+                                                : "a line needs its finished length, or a route"},
+            Column::length);
+        return std::nullopt;
+    }
+    return cells.length(Column::length, 1);
+}
 
 } // namespace
 
 Cutter::Cutter(const Book& book, const CutSettings& settings)
-    : book_(book), settings_(settings), binder_(std::make_unique<LineBinder>(book, settings)) {}
+    : book_(book),
+      settings_(settings),
+      binder_(std::make_unique<LineBinder>(book, settings)),
+      pairs_(book) {}
 
-void Cutter::read_names(const JobLine& line) {
-    piece_.name = line.text(Column::name);
-    piece_.boat = line.text(Column::boat);
-    piece_.rope = line.text(Column::rope);
-    piece_.end_a = line.text(Column::end_a).empty() ? "bare" : line.text(Column::end_a);
-    piece_.end_b = line.text(Column::end_b).empty() ? "bare" : line.text(Column::end_b);
-    piece_.state = line.text(Column::state);
-    piece_.pair = line.text(Column::pair);
-    piece_.fit_first = line.text(Column::fit_first);
-    piece_.lot = line.text(Column::lot);
-    piece_.colour = line.text(Column::colour);
-    piece_.note = line.text(Column::note);
-}
-
-const LinePlan* Cutter::find_plan(const JobLine& line) {
-    plan_key_.assign(line.plan_key);
-    const auto known = plans_.find(plan_key_);
-    if (known != plans_.end()) {
-        return &known->second;
+const BoundLine* Cutter::find_line(CellReader& cells) {
+    plan_key_.assign(cells.job().plan_key);
+    const auto known = lines_.find(plan_key_);
+    if (known != lines_.end()) {
+        return known->second.get();
     }
-    if (plans_.size() >= most_kept || binder_->size() >= most_kept) {
-        plans_.clear();
+    if (lines_.size() >= most_kept || binder_->size() >= most_kept) {
+        lines_.clear();
         binder_ = std::make_unique<LineBinder>(book_, settings_);
     }
-    auto plan = binder_->bind(line, row_faults_);
-    if (!plan) {
-        return nullptr;
-    }
-    return &plans_.emplace(plan_key_, *std::move(plan)).first->second;
-}
-
-std::optional<Nanometres> Cutter::read_finished(const JobLine& line) {
-    LineFields fields(line, row_faults_);
-    const bool has_length = !line.text(Column::length).empty();
-    if (has_length && has_route(line)) {
-        fields.add(Fault{Code::length_or_route, "give a length or a route, not both"},
-                   Column::length);
-        return std::nullopt;
-    }
-    if (!has_length && !has_route(line)) {
-        fields.add(Fault{Code::length_or_route, "a line needs its finished length, or a route"},
-                   Column::length);
-        return std::nullopt;
-    }
-    return fields.length(Column::length, 1);
-}
-
-const Piece& Cutter::refuse(FaultSink& faults) {
-    for (const Fault& fault : row_faults_) {
-        faults.push(fault);
-    }
-    return refuse(row_faults_.front());
+    auto line = binder_->bind(cells);
+    return line == nullptr ? nullptr
+                           : lines_.emplace(plan_key_, std::move(line)).first->second.get();
 }
 
 const Piece& Cutter::refuse(const Fault& fault) {
     ++counts_.refused;
     first_fault_ = fault;
-    piece_.plan = nullptr;
-    piece_.fault = &first_fault_;
-    piece_.cut = 0;
-    piece_.ledger.clear();
-    piece_.marks.clear();
-    piece_.cautions.clear();
-    piece_.check.reset();
-    piece_.outside.reset();
-    piece_.retained.reset();
-    piece_.weaker.reset();
-    piece_.design_factor.reset();
+    piece_ = Piece::refused(piece_, piece_.finished, first_fault_);
     return piece_;
 }
 
+/// Every fault of the line is added to `cells`.
+void Cutter::work_out(CellReader& cells) {
+    if (piece_.name.empty()) {
+        cells.add(Fault{Code::cell_missing, "a line needs a name"}, Column::name);
+    }
+    piece_.quantity = cells.quantity();
+    piece_.finished = read_finished(cells);
+    const BoundLine* line = find_line(cells);
+    if (line != nullptr && line->route) {
+        piece_.finished = line->route->length();
+    }
+    if (cells.fault_count() != 0) {
+        return;
+    }
+    auto fault = work_out_piece(*line, *piece_.finished, piece_);
+    if (!fault) {
+        fault = pairs_.check(piece_);
+    } else if (fault->fault.code == Code::buries_overlap) {
+        fault->fault.text += ways_out(book_, *binder_, cells.job(), *line, *piece_.finished);
+    }
+    if (fault) {
+        cells.add(*std::move(fault));
+    }
+}
+
 const Piece& Cutter::cut(const JobRow& row, FaultSink& faults) {
-    const JobLine& line = row.line;
     ++counts_.lines;
     row_faults_.clear();
-    read_names(line);
-    piece_.fault = nullptr;
-    piece_.finished.reset();
-    piece_.quantity = 1;
+    start_over(piece_, texts_of(row.line));
     if (row.fault != nullptr) {
         return refuse(*row.fault); // the reader has pushed it already
     }
-    LineFields fields(line, row_faults_);
-    if (piece_.name.empty()) {
-        fields.add(Fault{Code::cell_missing, "a line needs a name"}, Column::name);
-    }
-    piece_.quantity = fields.quantity();
-    piece_.finished = read_finished(line);
-    const LinePlan* plan = find_plan(line);
-    if (plan != nullptr && plan->route) {
-        piece_.finished = plan->route->length();
-    }
+    CellReader cells(row.line, row_faults_);
+    work_out(cells);
     if (!row_faults_.empty()) {
-        return refuse(faults);
-    }
-    if (auto fault = fold(*plan, *piece_.finished, piece_)) {
-        const Column column = find_column(fault->field).value_or(Column::length);
-        fault->at = line.place(line.cell(column));
-        row_faults_.push_back(*std::move(fault));
-        return refuse(faults);
-    }
-    if (auto fault = pairs_.check(piece_)) {
-        fault->at = line.place(line.cell(Column::pair));
-        row_faults_.push_back(*std::move(fault));
-        return refuse(faults);
+        for (const Fault& fault : row_faults_) {
+            faults.push(fault);
+        }
+        return refuse(row_faults_.front());
     }
     counts_.pieces += static_cast<std::size_t>(piece_.quantity);
     return piece_;

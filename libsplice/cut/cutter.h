@@ -22,8 +22,8 @@ struct Counts {
     std::size_t refused = 0; ///< lines that cannot be cut
 };
 
-/// Cuts lines against a book. Lines that are made alike share one plan, so that a long job of few
-/// sorts costs a fold a line. Not shared by threads.
+/// Cuts lines against a book. Lines that are made alike share one bound line, so that a long job of
+/// few sorts costs an addition a line. Not shared by threads.
 class Cutter {
   public:
     /// The book must outlive this.
@@ -36,16 +36,14 @@ class Cutter {
     [[nodiscard]] const Counts& counts() const { return counts_; }
 
   private:
-    const LinePlan* find_plan(const JobLine& line);
-    std::optional<Nanometres> read_finished(const JobLine& line);
-    void read_names(const JobLine& line);
-    const Piece& refuse(FaultSink& faults);
+    const BoundLine* find_line(CellReader& cells);
+    void work_out(CellReader& cells);
     const Piece& refuse(const Fault& fault);
 
     const Book& book_;
     CutSettings settings_;
     std::unique_ptr<LineBinder> binder_;
-    std::unordered_map<std::string, LinePlan> plans_;
+    std::unordered_map<std::string, std::unique_ptr<const BoundLine>> lines_;
     std::string plan_key_;
     PairBook pairs_;
     std::vector<Fault> row_faults_;

@@ -1,3 +1,4 @@
+// Compares what ropes of two sorts stretch under a load.
 #include "libsplice/cut/equal_stretch.h"
 
 #include "libsplice/base/text.h"

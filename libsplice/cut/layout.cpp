@@ -1,9 +1,10 @@
+// Lays marks, room and check along the piece.
 #include "libsplice/cut/layout.h"
 
 namespace libsplice {
 
-LineEnd free_end(const LinePlan& plan) {
-    return plan.end(LineEnd::a).allowance->milks_cover ? LineEnd::b : LineEnd::a;
+LineEnd free_end(const BoundEnds& ends) {
+    return ends.at(LineEnd::a).allowance->milks_cover ? LineEnd::b : LineEnd::a;
 }
 
 Nanometres outside_tail(std::span<const LedgerRow> ledger, LineEnd end) {
@@ -16,16 +17,15 @@ Nanometres outside_tail(std::span<const LedgerRow> ledger, LineEnd end) {
     return outside;
 }
 
-Nanometres room_between(const LinePlan& plan, const Piece& piece) {
+Nanometres room_between(const BoundLine& line, const Piece& piece) {
     Nanometres room = piece.cut;
     for (const LineEnd end : both_ends) {
-        room -= outside_tail(piece.ledger, end) + plan.end(end).allowance->standing_mark;
+        room -= outside_tail(piece.ledger, end) + line.end(end).allowance->standing_mark;
     }
     return room;
 }
 
-void place_marks(const LinePlan& plan, Piece& piece) {
-    piece.marks.clear();
+void place_marks(const BoundLine& line, Piece& piece) {
     piece.between_marks = piece.cut;
     for (const LineEnd end : both_ends) {
         const Nanometres shift = outside_tail(piece.ledger, end);
@@ -33,23 +33,23 @@ void place_marks(const LinePlan& plan, Piece& piece) {
         if (shift != 0) {
             piece.marks.push_back({end, MarkName::tail_end, shift, ++number});
         }
-        for (const Mark& mark : plan.end(end).allowance->marks) {
+        for (const Mark& mark : line.end(end).allowance->marks) {
             piece.marks.push_back({end, mark.name, shift + mark.from_tail_end, ++number});
         }
-        const auto& marks = plan.end(end).allowance->marks;
+        const auto& marks = line.end(end).allowance->marks;
         piece.between_marks -= shift + (marks.empty() ? 0 : marks.back().from_tail_end);
     }
 }
 
-std::optional<Check> check_figure(const LinePlan& plan, const Piece& piece) {
-    const auto& last = *plan.last().allowance;
-    if (plan.closing || (!last.made && plan.fit != Fit::exact)) {
+std::optional<Check> check_figure(const BoundLine& line, const Piece& piece) {
+    const auto& last = *line.last().allowance;
+    if (line.ends.closing || (!last.made && line.fit.fit != Fit::exact)) {
         return std::nullopt;
     }
-    const auto& first = *plan.first().allowance;
+    const auto& first = *line.first().allowance;
     const Nanometres standing_to_bearing = first.standing_mark - first.total();
-    return Check{plan.first_end, other(plan.first_end),
-                 room_between(plan, piece) + standing_to_bearing};
+    return Check{line.ends.first_end, other(line.ends.first_end),
+                 room_between(line, piece) + standing_to_bearing};
 }
 
 } // namespace libsplice

@@ -11,19 +11,19 @@ namespace libsplice {
 inline constexpr std::array both_ends{LineEnd::a, LineEnd::b};
 
 /// The end at which cover that a splice pushes along the rope comes out and is trimmed.
-[[nodiscard]] LineEnd free_end(const LinePlan& plan);
+[[nodiscard]] LineEnd free_end(const BoundEnds& ends);
 
 /// Rope outside the tail of one end: it lies nearer to the cut end than any of the end's own marks.
 [[nodiscard]] Nanometres outside_tail(std::span<const LedgerRow> ledger, LineEnd end);
 
 /// Rope between the two ends' standing marks.
-[[nodiscard]] Nanometres room_between(const LinePlan& plan, const Piece& piece);
+[[nodiscard]] Nanometres room_between(const BoundLine& line, const Piece& piece);
 
 /// Fills the marks of both ends and what lies between them; ledger and cut length stand in the
 /// piece.
-void place_marks(const LinePlan& plan, Piece& piece);
+void place_marks(const BoundLine& line, Piece& piece);
 
 /// The figure to check before the last end is made; none where that end is only cut.
-[[nodiscard]] std::optional<Check> check_figure(const LinePlan& plan, const Piece& piece);
+[[nodiscard]] std::optional<Check> check_figure(const BoundLine& line, const Piece& piece);
 
 } // namespace libsplice

@@ -1,10 +1,8 @@
+// Adds a line up: what its length says, its states, its ends, its spare and the rounding.
 #include "libsplice/cut/ledger.h"
 
-#include "libsplice/cut/cautions.h"
-#include "libsplice/cut/elastic.h"
 #include "libsplice/cut/layout.h"
 #include "libsplice/cut/spread.h"
-#include "libsplice/cut/verdict.h"
 #include "libsplice/mechanics/chance/spread.h"
 #include "libsplice/mechanics/rope/stretch.h"
 
@@ -17,7 +15,7 @@ namespace {
 
 class Ledger {
   public:
-    explicit Ledger(std::vector<LedgerRow>& rows) : rows_(rows) { rows_.clear(); }
+    explicit Ledger(std::vector<LedgerRow>& rows) : rows_(rows) {}
 
     void add(Item item, Nanometres length, CitationId source, std::optional<LineEnd> end = {}) {
         add(Row{item, Group::own, SpreadOrigin::none, source, length, 0.0}, end);
@@ -34,26 +32,27 @@ class Ledger {
 };
 
 /// What the job's length says, brought to the rope's bearing points.
-void add_length(Ledger& ledger, const LinePlan& plan, Nanometres finished) {
+void add_length(Ledger& ledger, const BoundLine& line, Nanometres finished) {
     const auto measured = [&](Item item, Nanometres length) {
-        const double limit =
-            plan.tape.fixed.si() + plan.tape.share * std::abs(from_nanometres(length).si());
+        const double limit = line.states.tape.fixed.si() +
+                             line.states.tape.share * std::abs(from_nanometres(length).si());
         return Row{item,      Group::tape, SpreadOrigin::printed_range,
                    cited_job, length,      rectangular_spread(limit)};
     };
     Row asked = measured(Item::finished_length, finished);
-    asked.source = plan.route ? cited_geometry : cited_job;
+    asked.source = line.route ? cited_geometry : cited_job;
     ledger.add(asked, {});
     for (const LineEnd end : both_ends) {
-        if (const auto fitting = plan.end(end).fitting_length) {
+        if (const auto fitting = line.end(end).fitting_length) {
             ledger.add(measured(Item::fitting, -*fitting), end);
         }
-        if (const Nanometres beyond = plan.end(end).pin_centre; beyond != 0) {
+        if (const Nanometres beyond = line.end(end).pin_centre; beyond != 0) {
             ledger.add(Item::pin_centre, beyond, cited_geometry, end);
         }
     }
-    if (const int laid = plan.first().allowance->laid; plan.closing && laid > 1) {
-        ledger.add(Item::further_parts, ledger.sum() * (laid - 1), cited_geometry, plan.closing);
+    if (const int laid = line.first().allowance->laid; line.ends.closing && laid > 1) {
+        ledger.add(Item::further_parts, ledger.sum() * (laid - 1), cited_geometry,
+                   line.ends.closing);
     }
 }
 
@@ -71,16 +70,17 @@ void add_shrinkage(Ledger& ledger, const LengthShare& shrinkage) {
 }
 
 /// From the state that was asked for to the rope on the bench; on the loaded path only.
-void add_states(Ledger& ledger, const LinePlan& plan) {
-    const Nanometres unloaded = plan.route ? plan.route->unloaded : 0;
+void add_states(Ledger& ledger, const BoundLine& line) {
+    const Nanometres unloaded = line.route ? line.route->unloaded : 0;
     const Nanometres loaded = ledger.sum() - unloaded;
-    const double factor = (1.0 + plan.marking_strain) / (1.0 + plan.working_strain);
+    const double factor = (1.0 + line.states.marking_strain) / (1.0 + line.states.working_strain);
     if (const Nanometres change = share_of(loaded, factor - 1.0); change != 0) {
         // Both strains err together: the spread is that of their difference.
-        const double sd = plan.strain_spread * std::abs(from_nanometres(change).si()) /
-                          (1.0 + plan.working_strain);
-        ledger.add(
-            Row{Item::stretch, Group::own, plan.strain_origin, plan.strain_source, change, sd}, {});
+        const double sd = line.states.strain_spread * std::abs(from_nanometres(change).si()) /
+                          (1.0 + line.states.working_strain);
+        ledger.add(Row{Item::stretch, Group::own, line.states.strain_origin,
+                       line.states.strain_source, change, sd},
+                   {});
     }
     const auto add_share = [&](Item item, const LengthShare& share, Nanometres at_marking) {
         ledger.add(Row{item, Group::own, share.origin, share.source,
@@ -88,81 +88,68 @@ void add_states(Ledger& ledger, const LinePlan& plan) {
                        from_nanometres(at_marking).si() * share.sd},
                    {});
     };
-    if (plan.first_stretch) {
-        add_share(Item::first_stretch, *plan.first_stretch, ledger.sum() - unloaded);
+    if (line.states.first_stretch) {
+        add_share(Item::first_stretch, *line.states.first_stretch, ledger.sum() - unloaded);
     }
-    if (plan.slack) {
-        add_share(Item::slack, *plan.slack, ledger.sum());
+    if (line.states.slack) {
+        add_share(Item::slack, *line.states.slack, ledger.sum());
     }
-    if (plan.shrinkage) {
-        add_shrinkage(ledger, *plan.shrinkage);
+    if (line.states.shrinkage) {
+        add_shrinkage(ledger, *line.states.shrinkage);
     }
 }
 
-void add_end(Ledger& ledger, const LinePlan& plan, LineEnd end) {
-    if (!plan.counts(end)) {
+void add_end(Ledger& ledger, const BoundEnds& ends, LineEnd end) {
+    if (!ends.counts(end)) {
         return;
     }
-    for (const Row& row : plan.end(end).allowance->rows) {
+    for (const Row& row : ends.at(end).allowance->rows) {
         ledger.add(row, end);
     }
 }
 
-void add_milk_out(Ledger& ledger, const LinePlan& plan, Nanometres loaded) {
-    if (!plan.milk_out) {
+void add_milk_out(Ledger& ledger, const BoundLine& line, Nanometres loaded) {
+    if (!line.states.milk_out) {
         return;
     }
-    const Nanometres by_share = share_of(loaded, plan.milk_out->share);
-    ledger.add(Row{Item::milk_out, Group::own, plan.milk_out->origin, plan.milk_out->source,
-                   std::max(by_share, plan.least_milk_out),
-                   from_nanometres(loaded).si() * plan.milk_out->sd},
-               free_end(plan));
+    const Nanometres by_share = share_of(loaded, line.states.milk_out->share);
+    ledger.add(Row{Item::milk_out, Group::own, line.states.milk_out->origin,
+                   line.states.milk_out->source, std::max(by_share, line.states.least_milk_out),
+                   from_nanometres(loaded).si() * line.states.milk_out->sd},
+               free_end(line.ends));
 }
 
 /// Rope outside the tail of the end made last.
-void add_over(Ledger& ledger, const LinePlan& plan, const std::vector<LedgerRow>& rows) {
-    const auto last = other(plan.first_end);
-    if (plan.extra != 0) {
-        ledger.add(Item::extra, plan.extra, cited_job, last);
+void add_over(Ledger& ledger, const BoundLine& line, const std::vector<LedgerRow>& rows) {
+    const LineEnd last = line.ends.last_end();
+    if (line.fit.extra != 0) {
+        ledger.add(Item::extra, line.fit.extra, cited_job, last);
     }
-    if (plan.wear != 0) {
-        ledger.add(Item::wear, plan.wear, cited_job, last);
+    if (line.fit.wear != 0) {
+        ledger.add(Item::wear, line.fit.wear, cited_job, last);
     }
-    const Nanometres spare =
-        plan.spare.value_or(to_nanometres(Length(plan.spare_quantile * combined_spread(rows))));
-    ledger.add(Item::spare, spare, plan.spare ? cited_job : cited_computed, last);
-    const Nanometres over_step = ledger.sum() % plan.step;
-    ledger.add(Item::rounding, over_step == 0 ? 0 : plan.step - over_step, cited_computed, last);
+    const Nanometres spare = line.fit.spare.value_or(
+        to_nanometres(Length(line.fit.spare_quantile * combined_spread(rows))));
+    ledger.add(Item::spare, spare, line.fit.spare ? cited_job : cited_computed, last);
+    const Nanometres over_step = ledger.sum() % line.fit.step;
+    ledger.add(Item::rounding, over_step == 0 ? 0 : line.fit.step - over_step, cited_computed,
+               last);
 }
 
 } // namespace
 
-std::optional<Fault> fold(const LinePlan& plan, Nanometres finished, Piece& piece) {
+void write_ledger(const BoundLine& line, Nanometres finished, Piece& piece) {
     Ledger ledger(piece.ledger);
-    add_length(ledger, plan, finished);
+    add_length(ledger, line, finished);
     const Nanometres loaded = ledger.sum();
-    add_states(ledger, plan);
-    add_end(ledger, plan, plan.first_end);
-    add_milk_out(ledger, plan, loaded);
-    add_end(ledger, plan, other(plan.first_end));
-    add_over(ledger, plan, piece.ledger);
-
-    piece.plan = &plan;
+    add_states(ledger, line);
+    add_end(ledger, line.ends, line.ends.first_end);
+    add_milk_out(ledger, line, loaded);
+    add_end(ledger, line.ends, line.ends.last_end());
+    add_over(ledger, line, piece.ledger);
     piece.loaded = loaded;
     piece.cut = ledger.sum();
-    piece.over = outside_tail(piece.ledger, other(plan.first_end));
-    if (auto fault = check_room(plan, piece, finished)) {
-        return fault;
-    }
-    if (auto fault = find_elastic(plan, piece)) {
-        return fault;
-    }
-    place_marks(plan, piece);
-    piece.check = check_figure(plan, piece);
-    piece.outside = chance_outside_tolerance(plan, piece);
-    find_strength(plan, piece);
-    collect_cautions(plan, piece);
-    return refuse_for_person(plan);
+    piece.over = outside_tail(piece.ledger, line.ends.last_end());
 }
 
 } // namespace libsplice

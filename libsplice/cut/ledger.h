@@ -1,14 +1,12 @@
-// The fold: a plan and a finished length become a ledger, marks and a cut length.
+// The ledger of a piece: the signed lengths that add up to its cut length.
 #pragma once
 
-#include "libsplice/base/result.h"
 #include "libsplice/cut/piece.h"
 
 namespace libsplice {
 
-/// Works the piece out from its plan and its finished length: fills ledger, marks, check, cautions
-/// and strength. Pure but for `piece`, whose buffers are used again. Code::nothing_left,
-/// Code::buries_overlap (with the length that the line would need), Code::refused_for_person.
-[[nodiscard]] std::optional<Fault> fold(const LinePlan& plan, Nanometres finished, Piece& piece);
+/// Fills the ledger of a piece that has none yet, with its loaded length, its cut length and what
+/// lies over the tail of the end made last.
+void write_ledger(const BoundLine& line, Nanometres finished, Piece& piece);
 
 } // namespace libsplice

@@ -1,3 +1,4 @@
+// Compares the lines of a pair with the first one.
 #include "libsplice/cut/pairs.h"
 
 #include "libsplice/units/show.h"
@@ -6,7 +7,13 @@
 
 namespace libsplice {
 
-std::optional<Fault> PairBook::check(const Piece& piece) {
+Nanometres PairBook::tolerance_of(const Rope& rope) const {
+    const Rules rules = book_.common_rules(rope);
+    const Figure* figure = rules.find(FigureId::pair_tolerance);
+    return figure == nullptr ? 0 : to_nanometres(figure->length(rope.diameter));
+}
+
+std::optional<LineFault> PairBook::check(const Piece& piece) {
     if (piece.pair.empty() || !piece.finished) {
         return std::nullopt;
     }
@@ -22,12 +29,12 @@ std::optional<Fault> PairBook::check(const Piece& piece) {
     const First& first = entry->second;
     const auto unlike = [&](std::string_view what, const std::string& here,
                             const std::string& there) {
-        return Fault{Code::pair_unlike,
-                     "a line of the pair \"" + std::string(piece.pair) + "\" has another " +
-                         std::string(what) + " (" + here + ") than \"" + first.line + "\" (" +
-                         there + "); lines of a pair must match",
-                     {},
-                     "pair"};
+        return LineFault{Fault{Code::pair_unlike, "a line of the pair \"" +
+                                                      std::string(piece.pair) + "\" has another " +
+                                                      std::string(what) + " (" + here +
+                                                      ") than \"" + first.line + "\" (" + there +
+                                                      "); lines of a pair must match"},
+                         Column::pair};
     };
     if (first.rope != piece.rope) {
         return unlike("rope", std::string(piece.rope), first.rope);
@@ -35,7 +42,7 @@ std::optional<Fault> PairBook::check(const Piece& piece) {
     if (first.lot != piece.lot) {
         return unlike("lot", std::string(piece.lot), first.lot);
     }
-    if (std::abs(first.finished - *piece.finished) > piece.plan->pair_tolerance) {
+    if (std::abs(first.finished - *piece.finished) > tolerance_of(*piece.line->rope)) {
         return unlike("length", show_length(*piece.finished, UnitSystem::metric),
                       show_length(first.finished, UnitSystem::metric));
     }

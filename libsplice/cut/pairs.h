@@ -1,7 +1,7 @@
 // Lines of a pair must match: the two legs of a bridle, port and starboard.
 #pragma once
 
-#include "libsplice/base/fault.h"
+#include "libsplice/cut/bind/cell_reader.h"
 #include "libsplice/cut/piece.h"
 
 #include <optional>
@@ -10,13 +10,16 @@
 
 namespace libsplice {
 
-/// Remembers the first line of every pair of a boat and holds the others against it.
+/// Remembers the first line of every pair of a boat and compares the others with it.
 class PairBook {
   public:
+    /// The book outlives this; its tables say how far the lines of a pair may differ.
+    explicit PairBook(const Book& book) : book_(book) {}
+
     /// Code::pair_unlike where a line of a pair differs from the first in rope, lot, or in finished
     /// length by more than the tables allow a pair (`pair_tolerance`). A line without a pair is no
     /// pair.
-    [[nodiscard]] std::optional<Fault> check(const Piece& piece);
+    [[nodiscard]] std::optional<LineFault> check(const Piece& piece);
 
   private:
     struct First {
@@ -25,6 +28,10 @@ class PairBook {
         std::string lot;
         Nanometres finished = 0;
     };
+    /// How far the lines of a pair in this rope may differ.
+    [[nodiscard]] Nanometres tolerance_of(const Rope& rope) const;
+
+    const Book& book_;
     std::unordered_map<std::string, First> firsts_;
 };
 

@@ -1,4 +1,5 @@
-// A piece of rope to cut: its ledger, its marks, its check, or the fault that stands in its place.
+// A piece of rope to cut, finished: its ledger, its marks, its check, or the fault that stands in
+// its place.
 #pragma once
 
 #include "libsplice/cut/bound_line.h"
@@ -31,24 +32,34 @@ struct Check {
     Nanometres reads = 0;
 };
 
-/// A caution of a piece: a text that may hold an end's values, and the rule it rests on.
-struct PieceCaution {
-    Caution caution;
-    std::optional<LineEnd> end;
-};
-
 /// Elastic, which is pulled out over its relaxed length wherever it is.
 struct Elastic {
     Nanometres relaxed = 0; ///< between the bearing points
     double shortest = 0.0;  ///< how far it is pulled out where its way is shortest, as a share
-    std::optional<double> longest;      ///< likewise at the other end of its travel
+    std::optional<double> longest;      ///< the same at the other end of its travel
     std::optional<Force> pull_shortest; ///< its pull there, where a source gives it
     std::optional<Force> pull_longest;
 };
 
-/// One row of a job worked out. Texts are borrowed from the job's line and the plan and live until
-/// the next piece. A refused piece has a fault, no ledger and no marks.
-struct Piece {
+/// A line between its bearing points at one pull.
+struct LengthAtPull {
+    Tension tension;
+    std::optional<Force> pull; ///< in newtons, where the breaking strength is known
+    Length length;
+    Length sd; ///< of its difference from the length that was asked for
+};
+
+/// How much longer a line gets from the reference tension to its load, else to its tension.
+struct StretchAtLoad {
+    Tension tension;
+    Length longer;
+    Length sd;
+    CitationId source{};
+};
+
+/// What the job says of a line for people to read. Borrowed from the job's line; lives until the
+/// next.
+struct LineTexts {
     std::string_view name;
     std::string_view boat;
     std::int64_t quantity = 1;
@@ -61,26 +72,38 @@ struct Piece {
     std::string_view lot;
     std::string_view colour;
     std::string_view note;
+};
 
-    const LinePlan* plan = nullptr; ///< null in a refused piece
-    const Fault* fault = nullptr;   ///< null in a piece that can be cut
+/// One row of a job worked out. What it borrows from the job's line and the bound line lives until
+/// the next piece. A refused piece has a fault and its texts, and nothing else.
+struct Piece : LineTexts {
+    const BoundLine* line = nullptr; ///< null in a refused piece
+    const Fault* fault = nullptr;    ///< null in a piece that can be cut
 
     std::optional<Nanometres> finished; ///< as far as it could be read
     Nanometres loaded = 0; ///< rope between the bearing points, in the state that was asked for
     Nanometres cut = 0;
     std::vector<LedgerRow> ledger;
-    std::vector<PieceMark> marks; ///< those of end a ascending, then those of end b
-    Nanometres between_marks = 0; ///< last mark of end a to last mark of end b
-    Nanometres over = 0; ///< rope outside the tail of the end made last: spare and the like
-    std::optional<Check> check;
-    std::optional<double> outside;    ///< chance of falling outside the tolerance
-    std::optional<Retained> retained; ///< of the weaker end, where a source gives it
-    std::optional<LineEnd> weaker;
-    /// Breaking strength over the stated load, less what the ends are known to lose; an upper bound
-    /// where an end's loss is not known.
-    std::optional<double> design_factor;
+    std::vector<PieceMark> marks;         ///< those of end a ascending, then those of end b
+    Nanometres between_marks = 0;         ///< last mark of end a to last mark of end b
+    Nanometres over = 0;                  ///< rope outside the tail of the end made last
+    std::optional<Check> check;           ///< none where the last end is only cut
+    std::optional<double> chance_outside; ///< of falling outside the tolerance
+    Strength strength;                    ///< its line's; empty in a refused piece
+    std::optional<StretchAtLoad> stretch; ///< where its rope's stretch at that pull is known
+    std::vector<LengthAtPull> lengths;    ///< at several pulls, each once, the shortest first
     std::optional<Elastic> elastic; ///< of elastic of which the job says how far it is pulled out
-    std::vector<PieceCaution> cautions;
+    std::vector<PieceCaution> cautions; ///< all of them: of its ends, its line and its length
+
+    /// A line that cannot be cut. The fault outlives the piece.
+    [[nodiscard]] static Piece refused(const LineTexts& texts, std::optional<Nanometres> finished,
+                                       const Fault& fault) {
+        Piece piece;
+        static_cast<LineTexts&>(piece) = texts;
+        piece.finished = finished;
+        piece.fault = &fault;
+        return piece;
+    }
 };
 
 } // namespace libsplice

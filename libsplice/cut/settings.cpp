@@ -1,3 +1,4 @@
+// Reads the pull that a bench marks at.
 #include "libsplice/cut/settings.h"
 
 namespace libsplice {

@@ -1,3 +1,4 @@
+// Combines the spreads of the rows of a ledger.
 #include "libsplice/cut/spread.h"
 
 #include <array>

@@ -12,7 +12,7 @@ void expect_same(const Piece& one, const Piece& another, const std::string& whic
     if (one.check && another.check) {
         EXPECT_EQ(one.check->reads, another.check->reads) << which;
     }
-    EXPECT_EQ(one.outside, another.outside) << which;
+    EXPECT_EQ(one.chance_outside, another.chance_outside) << which;
     EXPECT_EQ(one.cautions.size(), another.cautions.size()) << which;
     ASSERT_EQ(one.ledger.size(), another.ledger.size()) << which;
     for (std::size_t i = 0; i < one.ledger.size(); ++i) {
@@ -52,9 +52,9 @@ TEST(Alike, LikeLinesShareAPlanAndOthersDoNot) {
     const Line longer = with(plain_line, {{"name", "longer"}, {"length", "7 m"}, {"boat", "2"}});
     const Line eased = with(plain_line, {{"prestretched", "no"}});
     const auto run = cut_lines({plain_line, longer, eased, plain_line});
-    EXPECT_EQ(run.lines[0].piece.plan, run.lines[1].piece.plan);
-    EXPECT_EQ(run.lines[0].piece.plan, run.lines[3].piece.plan);
-    EXPECT_NE(run.lines[0].piece.plan, run.lines[2].piece.plan);
+    EXPECT_EQ(run.lines[0].piece.line, run.lines[1].piece.line);
+    EXPECT_EQ(run.lines[0].piece.line, run.lines[3].piece.line);
+    EXPECT_NE(run.lines[0].piece.line, run.lines[2].piece.line);
     EXPECT_EQ(run.lines[1].piece.finished, 7'000'000'000);
 }
 
@@ -88,7 +88,7 @@ TEST(Alike, RefusedLineLeavesTheNextOneWhole) {
         ASSERT_TRUE(run.lines[i].fault);
         EXPECT_TRUE(run.lines[i].piece.ledger.empty() && run.lines[i].piece.marks.empty());
         EXPECT_EQ(run.lines[i].piece.cut, 0);
-        EXPECT_EQ(run.lines[i].piece.plan, nullptr);
+        EXPECT_EQ(run.lines[i].piece.line, nullptr);
         EXPECT_FALSE(run.lines[i].piece.check);
     }
 }

@@ -15,7 +15,7 @@ TEST(Fitting, IsANegativeRow) {
     EXPECT_NEAR(length_of(one.piece(), Item::fitting), -22.0, near);
     EXPECT_EQ(find_row(one.piece(), Item::fitting)->source, cited_job);
     EXPECT_NEAR(in_millimetres(without.piece().cut - one.piece().cut), 22.0, 1e-3);
-    EXPECT_EQ(one.piece().plan->end(LineEnd::a).fitting, "bow shackle");
+    EXPECT_EQ(one.piece().line->end(LineEnd::a).fitting, "bow shackle");
 }
 
 TEST(Fitting, WithoutItsLengthIsRefused) {
@@ -27,11 +27,11 @@ TEST(Fitting, WithoutItsLengthIsRefused) {
 
 TEST(Fitting, LengthIsRead) {
     EXPECT_EQ(refuse_one(with(eye_line, {{"end_a.fitting_length", "short"}})).code,
-              Code::not_a_length);
+              Code::field_unreadable);
     EXPECT_EQ(refuse_one(with(eye_line, {{"end_a.fitting_length", "-1 mm"}})).code,
-              Code::value_out_of_range);
+              Code::field_out_of_range);
     EXPECT_EQ(refuse_one(with(eye_line, {{"end_a.fitting_length", "5001 mm"}})).code,
-              Code::value_out_of_range);
+              Code::field_out_of_range);
 }
 
 TEST(PinCentre, AddsHalfThePin) {
@@ -47,14 +47,16 @@ TEST(PinCentre, NeedsThePin) {
     EXPECT_EQ(fault.code, Code::field_missing);
     EXPECT_EQ(fault.field, "end_a.measured");
     const auto word = refuse_one(with(eye_line, {{"end_a.measured", "centre"}}));
-    EXPECT_EQ(word.code, Code::not_a_choice);
+    EXPECT_EQ(word.code, Code::field_unreadable);
     EXPECT_EQ(word.field, "end_a.measured");
 }
 
 TEST(FarEnd, FixedWhereTheOtherEndIsMadeOrFittedFirst) {
     const Line locked = with(plain_line, {{"end_a", "locked-eye"}});
     const auto steps_of = [](const Line& line, LineEnd end) {
-        return cut_one(line).piece().plan->end(end).allowance->steps.size();
+        const auto one = cut_one(line);
+        return std::ranges::count(one.piece().line->end(end).allowance->steps,
+                                  Action::turn_eye_through, &Step::action);
     };
     const auto free = steps_of(locked, LineEnd::a);
     const auto fixed = steps_of(with(locked, {{"end_a.far_end", "fixed"}}), LineEnd::a);

@@ -54,7 +54,7 @@ TEST(Ledger, SpareIsTheQuantileTimesTheCombinedSpread) {
     for (const auto& [risk, quantile] : quantiles) {
         const auto run = cut_lines(many_sorts(), at_risk(risk));
         for (const Made& made : run.lines) {
-            const bool stated = made.piece.plan->spare.has_value();
+            const bool stated = made.piece.line->fit.spare.has_value();
             const double expected = stated ? 25.0 : quantile * spread_by_hand(made.piece) * 1000.0;
             EXPECT_NEAR(length_of(made.piece, Item::spare), expected, 1e-5);
         }
@@ -77,9 +77,9 @@ TEST(Ledger, CutIsRoundedUpToTheStep) {
 
 TEST(Ledger, StepIs5MillimetresAnd1ForAnExactLine) {
     const auto usual = cut_one(plain_line);
-    EXPECT_EQ(usual.piece().plan->step, 5'000'000);
+    EXPECT_EQ(usual.piece().line->fit.step, 5'000'000);
     const auto exact = cut_one(with(plain_line, {{"fit", "exact"}}));
-    EXPECT_EQ(exact.piece().plan->step, 1'000'000);
+    EXPECT_EQ(exact.piece().line->fit.step, 1'000'000);
 }
 
 TEST(Ledger, WholeLineByHand) {

@@ -1,6 +1,4 @@
 // A made line at other pulls than the one that its length was asked at.
-#include "libsplice/cut/line_stretch.h"
-
 #include "jobs.h"
 #include "tests/catalogue/folder.h"
 
@@ -13,7 +11,7 @@ const Line sheet{
 
 TEST(LengthsAtPulls, RunFromTheReferenceTensionUp) {
     const auto one = cut_one(with(sheet, {{"load", "700 N"}}));
-    const auto lengths = lengths_at_pulls(one.piece());
+    const auto& lengths = one.piece().lengths;
     // 10 m (1 + e)/1.000784532: at 700 N e = 0.7 %, at 10, 20 and 30 % 1.4, 2.8 and 4.2 %.
     ASSERT_EQ(lengths.size(), 5U);
     const double expected[] = {10.0, 10.06210596, 10.13205108, 10.27194133, 10.41183158};
@@ -27,7 +25,8 @@ TEST(LengthsAtPulls, RunFromTheReferenceTensionUp) {
 }
 
 TEST(LengthsAtPulls, OwnTensionStandsOnce) {
-    const auto lengths = lengths_at_pulls(cut_one(with(sheet, {{"tension", "20 %"}})).piece());
+    const auto one = cut_one(with(sheet, {{"tension", "20 %"}}));
+    const auto& lengths = one.piece().lengths;
     ASSERT_EQ(lengths.size(), 4U);
     EXPECT_NEAR(lengths[2].length.si(), 10.0, 1e-12);
     EXPECT_NEAR(lengths[2].sd.si(), 0.0, 1e-12);
@@ -37,22 +36,21 @@ TEST(LengthsAtPulls, OwnTensionStandsOnce) {
 
 TEST(LengthsAtPulls, NoneWhereNothingIsKnown) {
     for (const std::string rope : {"demo-wire-4", "demo-shock-5", "double-braid polyester 8 mm"}) {
-        EXPECT_TRUE(lengths_at_pulls(cut_one(with(sheet, {{"rope", rope}})).piece()).empty())
-            << rope;
+        EXPECT_TRUE(cut_one(with(sheet, {{"rope", rope}})).piece().lengths.empty()) << rope;
     }
 }
 
 TEST(StretchAtLoad, IsOfTheLoadElseOfTheTension) {
     // 10 m x (0.7 - 0.0784532) % / 1.000784532.
     const auto loaded = cut_one(with(sheet, {{"load", "700 N"}}));
-    const auto at_load = stretch_at_load(loaded.piece());
-    ASSERT_TRUE(at_load && *at_load);
-    EXPECT_NEAR((*at_load)->longer.si(), 0.06210596, 1e-7);
-    EXPECT_NEAR((*at_load)->sd.si(), 0.06210596 * 0.2 / 1.000784532, 1e-7);
+    const auto& at_load = loaded.piece().stretch;
+    ASSERT_TRUE(at_load);
+    EXPECT_NEAR(at_load->longer.si(), 0.06210596, 1e-7);
+    EXPECT_NEAR(at_load->sd.si(), 0.06210596 * 0.2 / 1.000784532, 1e-7);
     // 10 m less 10 m x 1.000784532/1.028.
     const auto pulled = cut_one(with(sheet, {{"tension", "20 %"}}));
-    EXPECT_NEAR((*stretch_at_load(pulled.piece()))->longer.si(), 0.2647419066, 1e-8);
-    EXPECT_FALSE(stretch_at_load(cut_one(sheet).piece()));
+    EXPECT_NEAR(pulled.piece().stretch->longer.si(), 0.2647419066, 1e-8);
+    EXPECT_FALSE(cut_one(sheet).piece().stretch);
 }
 
 TEST(StretchAtLoad, StopsWhereItsCurveStops) {
@@ -65,9 +63,11 @@ TEST(StretchAtLoad, StopsWhereItsCurveStops) {
                    cited + " }\n");
     const Book book = open_book({tables_folder(), shop.path()});
     const auto one = cut_one(with(sheet, {{"rope", "shop-5"}, {"load", "700 N"}}), {}, book);
-    EXPECT_EQ(stretch_at_load(one.piece())->error().code, Code::beyond_stretch);
+    EXPECT_FALSE(one.piece().stretch);
+    EXPECT_NE(one.piece().line->pulls.load_not_known.find("30 %"), std::string::npos);
     const auto unknown = cut_one(with(sheet, {{"rope", "12-strand HMPE 5 mm"}, {"load", "700 N"}}));
-    EXPECT_EQ(stretch_at_load(unknown.piece())->error().code, Code::strength_missing);
+    EXPECT_FALSE(unknown.piece().stretch);
+    EXPECT_TRUE(unknown.piece().line->pulls.load_not_known.empty());
 }
 
 } // namespace

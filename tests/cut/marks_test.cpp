@@ -79,7 +79,7 @@ TEST(Check, ReadsTheLengthToTheFarThroatOfTheOtherEnd) {
     for (const Made& made : cut_lines(many_sorts()).lines) {
         const auto& check = made.piece.check;
         if (check) {
-            EXPECT_EQ(check->from, made.piece.plan->first_end);
+            EXPECT_EQ(check->from, made.piece.line->ends.first_end);
             EXPECT_EQ(check->to, other(check->from));
             EXPECT_NEAR(in_millimetres(check->reads), check_by_hand(made.piece, check->to), near);
             ++seen;

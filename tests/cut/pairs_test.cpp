@@ -32,7 +32,7 @@ TEST(Wholes, CountTheirRowsOnceAndLeaveNoOtherEnd) {
     const Line loop = with(plain_line, {{"end_a", "endless-loop"}, {"end_b", ""}});
     const auto one = cut_one(loop);
     const Piece& piece = one.piece();
-    EXPECT_EQ(piece.plan->closing, LineEnd::a);
+    EXPECT_EQ(piece.line->ends.closing, LineEnd::a);
     EXPECT_FALSE(piece.check);
     for (const LedgerRow& entry : piece.ledger) {
         const bool outside = entry.row.item >= Item::extra;
@@ -60,7 +60,7 @@ TEST(Wholes, MarksHoldFromEitherCutEnd) {
 
 TEST(Person, RulesAreShownByName) {
     const auto one = cut_one(with(plain_line, {{"carries_person", "yes"}}));
-    const auto& rules = one.piece().plan->person_rules;
+    const auto& rules = one.piece().line->person.rules;
     // 29 CFR 1926.502(d)(9): 5,000 lb. 29 CFR 1926.104(d): 5,400 lb. Cordage Institute, quoted:
     // 12-15.
     std::vector<double> asked;
@@ -71,7 +71,7 @@ TEST(Person, RulesAreShownByName) {
     }
     std::ranges::sort(asked);
     EXPECT_EQ(asked, (std::vector<double>{13.5, 5000.0, 5400.0}));
-    EXPECT_TRUE(cut_one(plain_line).piece().plan->person_rules.empty());
+    EXPECT_TRUE(cut_one(plain_line).piece().line->person.rules.empty());
 }
 
 } // namespace

@@ -79,9 +79,9 @@ TEST(Strip, CoverEndIsNotParkedOnTheSheave) {
 TEST(Sleeve, IsCutLongerThanItCovers) {
     // It loses 5 to 15 %, 10 % in the middle: 0.9 m needs 1.0 m; sd 0.05/root 3 of it over 0.9.
     const auto one = cut_one(with(plain_line, {{"sleeve", "0.9 m at 2 m"}}));
-    ASSERT_TRUE(one.piece().plan->sleeve);
-    EXPECT_NEAR(one.piece().plan->sleeve->cut.si(), 1.0, 1e-12);
-    EXPECT_NEAR(one.piece().plan->sleeve->sd.si(), 0.05 / std::sqrt(3.0) / 0.9, 1e-12);
+    ASSERT_TRUE(one.piece().line->along.sleeve);
+    EXPECT_NEAR(one.piece().line->along.sleeve->cut.si(), 1.0, 1e-12);
+    EXPECT_NEAR(one.piece().line->along.sleeve->sd.si(), 0.05 / std::sqrt(3.0) / 0.9, 1e-12);
     EXPECT_EQ(one.piece().cut, cut_one(plain_line).piece().cut);
     for (const char* wrong : {"0.9 m", "0.9 m at", "at 2 m", "0 m at 2 m", "1 at 2"}) {
         EXPECT_EQ(refuse_one(with(plain_line, {{"sleeve", wrong}})).code, Code::not_a_length)

@@ -1,4 +1,6 @@
 // Lines too short for what is to be made in them: refused, with a length that works.
+#include "libsplice/units/show.h"
+
 #include "jobs.h"
 
 namespace libsplice::testing {
@@ -60,9 +62,45 @@ TEST(Room, TwoEyesNeedTheirBuriesByHand) {
     cut_one(with(two_eyes, {{"length", "807 mm"}}));
 }
 
-TEST(Room, OtherWaysAreNamed) {
-    const auto fault = refuse_one(with(two_eyes, {{"length", "500 mm"}}));
-    EXPECT_TRUE(says(fault, "endless loop") && says(fault, "thinner rope")) << fault.text;
+TEST(Room, ShorterPublishedBuryThatFitsIsNamedWithItsField) {
+    // Between the throats of 700 mm: 700 - 72 + 2 take-ups. 72 D need 2 x 383.99, 60 D 2 x 320.
+    const Line strop = with(two_eyes, {{"length", "700 mm"}});
+    const auto fault = refuse_one(strop);
+    EXPECT_TRUE(says(fault, "end_a.rule = 60-diameters and end_b.rule = 60-diameters"))
+        << fault.text;
+    const auto advised =
+        cut_one(with(strop, {{"end_a.rule", "60-diameters"}, {"end_b.rule", "60-diameters"}}));
+    EXPECT_TRUE(says(fault, "(cut " + show_length(advised.piece().cut, UnitSystem::metric) + ")"))
+        << fault.text;
+    // 560 mm leave room for 45 D only: 60 D need 2 x (320 + 36 - 14.0) = 684 mm.
+    EXPECT_TRUE(says(refuse_one(with(two_eyes, {{"length", "560 mm"}})), "rule = 45-diameters"));
+}
+
+TEST(Room, LoopOfSeveralTurnsIsNamedWithItsLength) {
+    // 300 mm over pins of 12 mm: centres 288 apart, once round 2 x 288 + pi (12 + 5) = 629.41 mm;
+    // twice 1258.81. Tails of 72 D each need 2 x 384.
+    const auto fault = refuse_one(with(two_eyes, {{"length", "300 mm"}}));
+    EXPECT_TRUE(says(fault, "end_a = endless-loop alone, length = 1.259 m and lay it twice"))
+        << fault.text;
+    EXPECT_TRUE(says(fault, "end_b = lashing") && says(fault, "end_b.gap = 276 mm")) << fault.text;
+    const Line loop = with(plain_line, {{"end_a", "endless-loop"}, {"length", "1258.81 mm"}});
+    cut_one(loop);
+}
+
+TEST(Room, LineIsNeverToldToDoWhatItDoes) {
+    const Line loop = with(plain_line, {{"end_a", "endless-loop"}, {"length", "500 mm"}});
+    const auto fault = refuse_one(loop);
+    EXPECT_EQ(fault.code, Code::buries_overlap);
+    EXPECT_TRUE(says(fault, "end_a.rule = 45-diameters")) << fault.text;
+    EXPECT_FALSE(says(fault, "rule = 72-diameters")) << fault.text;
+    EXPECT_TRUE(says(fault, "length = 1.000 m and lay it twice")) << fault.text;
+    EXPECT_FALSE(says(fault, "length = 500 mm")) << fault.text;
+}
+
+TEST(Room, PersonIsNotOfferedAShortBury) {
+    const auto fault =
+        refuse_one(with(two_eyes, {{"length", "700 mm"}, {"carries_person", "yes"}}));
+    EXPECT_FALSE(says(fault, "60-diameters")) << fault.text;
 }
 
 TEST(Room, OneBuryHasToFitToo) {

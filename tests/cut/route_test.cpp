@@ -20,7 +20,7 @@ Run run_route(const std::string& route) {
     std::string way = route;
     std::ranges::replace(way, '\n', ' '); // an inline table stands on one line
     return cut_toml(
-        "[[line]]\nname = \"a\"\nrope = \"double-braid polyester 5 mm\"\nbedded = true\n"
+        "[[line]]\nname = \"a\"\nrope = \"double-braid polyester 5 mm\"\nprestretched = true\n"
         "route = " +
         way + "\n");
 }
@@ -111,7 +111,7 @@ TEST(Route, PurchaseAsRiggedShowsItsTailEasedAndHauled) {
              tail = "380 mm", sheaves = [ { size = "22 mm", turn = 180 }, { size = "22 mm", turn = 90 } ] })");
     // 4 x 720 - 16 + 13.5 (pi + pi/2) + 850 + 380
     EXPECT_NEAR(finished_millimetres(run), 4.0 * 720.0 - 16.0 + 13.5 * 1.5 * pi + 1230.0, near);
-    const auto& route = run.lines.front().piece.plan->route;
+    const auto& route = run.lines.front().piece.line->route;
     ASSERT_TRUE(route && route->tail_eased && route->tail_hauled);
     EXPECT_NEAR(route->tail_eased->si(), 0.380, 1e-12);
     EXPECT_NEAR(route->tail_hauled->si(), 0.380 + 4.0 * 0.540, 1e-12);
@@ -122,15 +122,16 @@ TEST(Route, PurchaseThatHaulsAnotherTravelsAsFarAsThatOneTakesIn) {
     const auto run = run_route(
         R"({ purchase = 3, run = "900 mm", travel = "100 mm", hauls = 2, sheave = "20 mm", tail = "0 mm" })");
     ASSERT_TRUE(run.faults.empty());
-    EXPECT_NEAR(run.lines.front().piece.plan->route->tail_hauled->si(), 3.0 * 0.200, 1e-12);
+    EXPECT_NEAR(run.lines.front().piece.line->route->tail_hauled->si(), 3.0 * 0.200, 1e-12);
 }
 
 TEST(Route, TakesNoWorkingStretchOffAnEasedPurchase) {
     const std::string route =
         R"({ purchase = 4, run = "1200 mm", sheave = "20 mm", tail = "600 mm" })";
-    const auto run = cut_toml("[[line]]\nname = \"a\"\nrope = \"demo-db-poly-8\"\nbedded = true\n"
-                              "tension = \"20 %\"\nroute = " +
-                              route + "\n");
+    const auto run =
+        cut_toml("[[line]]\nname = \"a\"\nrope = \"demo-db-poly-8\"\nprestretched = true\n"
+                 "tension = \"20 %\"\nroute = " +
+                 route + "\n");
     ASSERT_TRUE(run.faults.empty()) << run.faults.front().text;
     const Piece& piece = run.lines.front().piece;
     EXPECT_EQ(find_row(piece, Item::stretch), nullptr);
@@ -138,9 +139,10 @@ TEST(Route, TakesNoWorkingStretchOffAnEasedPurchase) {
 }
 
 TEST(Route, TakesStretchOffALoadedWay) {
-    const auto run = cut_toml("[[line]]\nname = \"a\"\nrope = \"demo-db-poly-8\"\nbedded = true\n"
-                              "tension = \"20 %\"\nroute = { points = [[\"0 m\", \"0 m\"], "
-                              "[\"0 m\", \"10 m\"]] }\n");
+    const auto run =
+        cut_toml("[[line]]\nname = \"a\"\nrope = \"demo-db-poly-8\"\nprestretched = true\n"
+                 "tension = \"20 %\"\nroute = { points = [[\"0 m\", \"0 m\"], "
+                 "[\"0 m\", \"10 m\"]] }\n");
     ASSERT_TRUE(run.faults.empty()) << run.faults.front().text;
     EXPECT_LT(length_of(run.lines.front().piece, Item::stretch), -200.0);
 }

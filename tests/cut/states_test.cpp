@@ -135,7 +135,7 @@ TEST(Relaxed, WireTakesNoTension) {
         EXPECT_EQ(fault.field, "tension") << rope;
         const auto one =
             cut_one(with(sheet, {{"rope", rope}, {"prestretched", "no"}}), marked_at("3 kgf"));
-        EXPECT_EQ(one.piece().plan->marking_tension, newtons(0.0)) << rope;
+        EXPECT_EQ(one.piece().line->states.marking_tension, newtons(0.0)) << rope;
         for (const Item item : {Item::stretch, Item::first_stretch, Item::slack}) {
             EXPECT_EQ(find_row(one.piece(), item), nullptr) << rope;
         }
@@ -152,7 +152,7 @@ TEST(MarkingTension, IsWordOrForce) {
         EXPECT_EQ(pull.error().code, Code::not_a_tension) << text;
     }
     // The reference tension of 5 mm: 3.125 kgf.
-    EXPECT_NEAR(cut_one(plain_line).piece().plan->marking_tension.si(), 30.64578125, 1e-9);
+    EXPECT_NEAR(cut_one(plain_line).piece().line->states.marking_tension.si(), 30.64578125, 1e-9);
 }
 
 } // namespace

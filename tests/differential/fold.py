@@ -122,9 +122,6 @@ class Line:
         if not asked and not tension:
             return path
         ratio, spread = (float(asked.rstrip(" %")) / 100, 0.0) if asked else self.pulled_out(tension)
-        limit = self.tables.figure("elastic_limit", self.rope).value
-        travel = length(self.row.get("travel", "0 m"))
-        refuse_if((path + travel) / path * (1 + ratio) - 1 > limit or ratio > limit, 411)
         change = path / (1 + ratio) - path
         return path + self.add("stretch", None, change, spread * abs(change) / (1 + ratio))
 

@@ -79,13 +79,13 @@ class Bench {
         rope.diameter = millimetres(5.0);
         plan.rope = &rope;
         plan.names = &book.names();
-        for (EndPlan& end : plan.ends) {
+        for (BoundEnd& end : plan.ends.ends) {
             end.kind = &kind;
             end.allowance = &eye;
         }
-        plan.fit = Fit::exact;
-        plan.tolerance = mm(3);
-        plan.marking_tension = newtons(4.5 * newtons_per_kgf);
+        plan.fit.fit = Fit::exact;
+        plan.fit.tolerance = mm(3);
+        plan.states.marking_tension = newtons(4.5 * newtons_per_kgf);
         fill_piece();
     }
 
@@ -112,22 +112,14 @@ class Bench {
     /// Turns the piece into one that cannot be cut.
     void refuse() {
         fault = Fault{Code::buries_overlap, "the buries meet", {"job.csv", 7, 3}, "length", {}};
-        piece.fault = &fault;
-        piece.plan = nullptr;
-        piece.ledger.clear();
-        piece.marks.clear();
-        piece.cautions.clear();
-        piece.check.reset();
-        piece.retained.reset();
-        piece.weaker.reset();
-        piece.outside.reset();
+        piece = Piece::refused(piece, piece.finished, fault);
     }
 
     Book book;
     End eye;
     Kind kind;
     Rope rope;
-    LinePlan plan;
+    BoundLine plan;
     Piece piece;
     Fault fault{};
 
@@ -140,7 +132,7 @@ class Bench {
         piece.rope = rope.id;
         piece.end_a = piece.end_b = "hand-eye";
         piece.fit_first = "ball, ring";
-        piece.plan = &plan;
+        piece.line = &plan;
         piece.finished = mm(2000);
         piece.cut = mm(2765);
         piece.over = mm(15);
@@ -168,9 +160,9 @@ class Bench {
         add(Item::spare, Group::own, 13, 0.0, LineEnd::b);
         add(Item::rounding, Group::own, 2, 0.0, LineEnd::b);
         piece.check = Check{LineEnd::a, LineEnd::b, mm(1970)}; // 2765 - 380 - 415
-        piece.retained = eye.retained;
-        piece.weaker = LineEnd::a;
-        piece.outside = 0.25;
+        piece.strength.retained = eye.retained;
+        piece.strength.weaker = LineEnd::a;
+        piece.chance_outside = 0.25;
     }
 };
 

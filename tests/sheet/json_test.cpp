@@ -158,7 +158,7 @@ TEST(JsonSheet, ARefusedLineKeepsItsPlace) {
 
 TEST(JsonSheet, ASlackOrRelaxedLineHasNoMarkingTension) {
     Bench bench;
-    bench.plan.marking_tension = {};
+    bench.plan.states.marking_tension = {};
     const auto piece = Json::parse(bench.sheet(Format::json))["pieces"][0];
     EXPECT_TRUE(piece["marking_tension_n"].is_null());
 }

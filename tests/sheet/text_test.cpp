@@ -140,9 +140,9 @@ TEST(TextSheet, SaysHowToMark) {
     SheetOptions imperial;
     imperial.units = UnitSystem::imperial;
     expect_in_order(bench.sheet(Format::text, imperial), {"Mark with 10 lb on the rope."});
-    bench.plan.marking_tension = {};
+    bench.plan.states.marking_tension = {};
     expect_in_order(bench.sheet(Format::text), {"Mark relaxed and straight."});
-    bench.plan.marking_basis = MarkingTension::Basis::slack;
+    bench.plan.states.marking_basis = MarkingTension::Basis::slack;
     expect_in_order(bench.sheet(Format::text), {"Mark slack.", "Lay it slack."});
 }
 
@@ -168,7 +168,7 @@ TEST(TextSheet, ARefusedPieceSaysWhyInTheSamePlace) {
 
 TEST(TextSheet, WithTheOtherEndFirstTheMarksChangeSides) {
     Bench bench;
-    bench.plan.first_end = LineEnd::b;
+    bench.plan.ends.first_end = LineEnd::b;
     expect_in_order(bench.sheet(Format::text),
                     {"END B, made first", "END A, made last", "bearing point of"});
 }

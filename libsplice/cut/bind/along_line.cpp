@@ -1,3 +1,4 @@
+// Reads what a line runs over and through, and what is put on over it.
 #include "libsplice/cut/bind/along_line.h"
 
 #include "libsplice/base/text.h"
@@ -6,16 +7,16 @@ namespace libsplice {
 
 namespace {
 
-std::optional<Length> read_distance(LineFields& fields, Column column) {
-    const auto count = fields.length(column, 1);
+std::optional<Length> read_distance(CellReader& cells, Column column) {
+    const auto count = cells.length(column, 1);
     return count ? std::optional(from_nanometres(*count)) : std::nullopt;
 }
 
 /// `0.6 m at 8.2 m`: finished length and where it starts.
-void read_sleeve(const JobLine& line, LineFields& fields, LinePlan& plan) {
-    const auto text = line.text(Column::sleeve);
+std::optional<Sleeve> read_sleeve(CellReader& cells) {
+    const auto text = cells.text(Column::sleeve);
     if (text.empty()) {
-        return;
+        return std::nullopt;
     }
     constexpr std::string_view at = " at ";
     const auto middle = text.find(at);
@@ -25,33 +26,33 @@ void read_sleeve(const JobLine& line, LineFields& fields, LinePlan& plan) {
                           : read_length(trimmed(text.substr(middle + at.size())));
     if (middle == std::string_view::npos || !length || !from || !(length->length > Length()) ||
         from->length < Length()) {
-        fields.add(Fault{Code::not_a_length, "\"" + std::string(text) +
-                                                 "\" must be a length and a place, such as 0.6 m "
-                                                 "at 8.2 m"},
-                   Column::sleeve);
-        return;
+        cells.add(Fault{Code::not_a_length, "\"" + std::string(text) +
+                                                "\" must be a length and a place, such as 0.6 m "
+                                                "at 8.2 m"},
+                  Column::sleeve);
+        return std::nullopt;
     }
-    plan.sleeve = Sleeve{length->length, from->length, length->length, {}, {}};
+    return Sleeve{length->length, from->length, length->length, {}, {}};
 }
 
 /// Ends that are alike, or only cut, can change places.
-void check_turnable(LineFields& fields, const LinePlan& plan) {
-    const auto& a = plan.end(LineEnd::a);
-    const auto& b = plan.end(LineEnd::b);
-    const bool plain = !a.allowance->made && !b.allowance->made;
-    if (plan.reversible && !plain && a.allowance != b.allowance) {
-        fields.add(Fault{Code::cannot_be_both,
-                         "a line that is turned end for end needs both ends alike, or only cut and "
-                         "whipped"},
-                   Column::reversible);
+void check_turnable(const BoundEnds& ends, CellReader& cells) {
+    const auto& a = *ends.at(LineEnd::a).allowance;
+    const auto& b = *ends.at(LineEnd::b).allowance;
+    const bool plain = !a.made && !b.made;
+    if (!plain && &a != &b) {
+        cells.add(Fault{Code::cannot_be_both,
+                        "a line that is turned end for end needs both ends alike, or only cut and "
+                        "whipped"},
+                  Column::reversible);
     }
 }
 
 /// A sleeve gets shorter as it is opened over the line.
-void bind_sleeve(const Rules& rules, LineFields& fields, Sleeve& sleeve) {
+void bind_sleeve(const Rules& rules, CellReader& cells, Sleeve& sleeve) {
     const auto loss = rules.need(FigureId::sleeve_loss);
     if (!loss) {
-        fields.add(loss.error(), Column::sleeve);
+        cells.add(loss.error(), Column::sleeve);
         return;
     }
     const double kept = 1.0 - loss->number();
@@ -60,33 +61,36 @@ void bind_sleeve(const Rules& rules, LineFields& fields, Sleeve& sleeve) {
     sleeve.source = loss->source;
 }
 
-} // namespace
-
-void read_way(const JobLine& line, LineFields& fields, LinePlan& plan) {
-    plan.headroom = read_distance(fields, Column::headroom);
-    plan.travel = read_distance(fields, Column::travel);
-    plan.cleat = read_distance(fields, Column::cleat);
-    plan.smallest_hole = read_distance(fields, Column::smallest_hole);
-    plan.reversible = fields.yes(Column::reversible);
-    plan.wash = fields.yes(Column::wash);
-    read_sleeve(line, fields, plan);
+std::optional<Sourced<Length>> length_of(const Figure* figure, const Rope& rope) {
+    return figure == nullptr
+               ? std::nullopt
+               : std::optional(Sourced<Length>{figure->length(rope.diameter), figure->source});
 }
 
-void bind_way(const Book& book, LineFields& fields, LinePlan& plan) {
-    const Rules rules = book.common_rules(*plan.rope);
-    if (const auto cover = rules.find(FigureId::cover_at_cleat)) {
-        plan.cover_at_cleat = {cover->length(plan.rope->diameter), cover->source};
+} // namespace
+
+AlongLine read_along_line(CellReader& cells) {
+    AlongLine along;
+    along.headroom = read_distance(cells, Column::headroom);
+    along.travel = read_distance(cells, Column::travel);
+    along.cleat = read_distance(cells, Column::cleat);
+    along.smallest_hole = read_distance(cells, Column::smallest_hole);
+    along.reversible = cells.yes(Column::reversible);
+    along.sleeve = read_sleeve(cells);
+    return along;
+}
+
+AlongLine bind_along_line(AlongLine along, const Rules& rules, const Rope& rope,
+                          const BoundEnds& ends, CellReader& cells) {
+    along.cover_at_cleat = length_of(rules.find(FigureId::cover_at_cleat), rope);
+    along.advised_sheave = length_of(rules.find(FigureId::advised_sheave), rope);
+    if (along.sleeve) {
+        bind_sleeve(rules, cells, *along.sleeve);
     }
-    if (const auto sheave = rules.find(FigureId::advised_sheave)) {
-        plan.advised_sheave = {sheave->length(plan.rope->diameter), sheave->source};
+    if (along.reversible) {
+        check_turnable(ends, cells);
     }
-    if (const auto pair = rules.find(FigureId::pair_tolerance)) {
-        plan.pair_tolerance = to_nanometres(pair->length(plan.rope->diameter));
-    }
-    if (plan.sleeve) {
-        bind_sleeve(rules, fields, *plan.sleeve);
-    }
-    check_turnable(fields, plan);
+    return along;
 }
 
 } // namespace libsplice

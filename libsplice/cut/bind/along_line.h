@@ -7,12 +7,13 @@
 
 namespace libsplice {
 
-/// Reads the columns headroom, travel, cleat, smallest_hole, sleeve, reversible and wash into the
-/// plan. Code::not_a_length for a sleeve that is not `0.6 m at 8.2 m`.
-void read_way(const JobLine& line, LineFields& fields, LinePlan& plan);
+/// What the columns headroom, travel, cleat, smallest_hole, sleeve and reversible say.
+/// Code::not_a_length for a sleeve that is not `0.6 m at 8.2 m`.
+[[nodiscard]] AlongLine read_along_line(CellReader& cells);
 
-/// Adds what the tables say of them, once rope and ends stand in the plan. Code::cannot_be_both
-/// where a reversible line has unlike ends.
-void bind_way(const Book& book, LineFields& fields, LinePlan& plan);
+/// The same with what the tables say of it. Code::cannot_be_both where a reversible line has unlike
+/// ends.
+[[nodiscard]] AlongLine bind_along_line(AlongLine along, const Rules& rules, const Rope& rope,
+                                        const BoundEnds& ends, CellReader& cells);
 
 } // namespace libsplice

@@ -1,3 +1,4 @@
+// Reads one cell at a time and says what is wrong with it.
 #include "libsplice/cut/bind/cell_reader.h"
 
 #include "libsplice/base/text.h"
@@ -14,19 +15,23 @@ constexpr Nanometres longest = 100'000 * nanometres_per_metre;
 
 } // namespace
 
-void LineFields::add(Fault fault, const Cell& cell, std::string field) {
-    fault.at = line_.place(cell);
+void CellReader::add(Fault fault, const Cell& cell, std::string field) {
+    fault.at = job_.place(cell);
     fault.field = std::move(field);
     faults_.push_back(std::move(fault));
 }
 
-void LineFields::add(Fault fault, Column column) {
+void CellReader::add(Fault fault, Column column) {
     fault.text = std::string(column_name(column)) + ": " + fault.text;
-    add(std::move(fault), line_.cell(column), std::string(column_name(column)));
+    add(LineFault{std::move(fault), column});
 }
 
-std::optional<Nanometres> LineFields::length(Column column, Nanometres lowest) {
-    const Cell& cell = line_.cell(column);
+void CellReader::add(LineFault fault) {
+    add(std::move(fault.fault), job_.cell(fault.column), std::string(column_name(fault.column)));
+}
+
+std::optional<Nanometres> CellReader::length(Column column, Nanometres lowest) {
+    const Cell& cell = job_.cell(column);
     if (cell.text.empty()) {
         return std::nullopt;
     }
@@ -47,9 +52,9 @@ std::optional<Nanometres> LineFields::length(Column column, Nanometres lowest) {
     return count;
 }
 
-std::optional<std::size_t> LineFields::choice(Column column,
+std::optional<std::size_t> CellReader::choice(Column column,
                                               std::span<const std::string_view> words) {
-    const auto text = line_.text(column);
+    const auto text = job_.text(column);
     if (text.empty()) {
         return std::nullopt;
     }
@@ -63,13 +68,13 @@ std::optional<std::size_t> LineFields::choice(Column column,
     return static_cast<std::size_t>(found - words.begin());
 }
 
-bool LineFields::yes(Column column) {
+bool CellReader::yes(Column column) {
     constexpr std::array<std::string_view, 2> words{"no", "yes"};
     return choice(column, words).value_or(0) == 1;
 }
 
-std::optional<Tension> LineFields::tension(Column column) {
-    const auto text = line_.text(column);
+std::optional<Tension> CellReader::tension(Column column) {
+    const auto text = job_.text(column);
     if (text.empty()) {
         return std::nullopt;
     }
@@ -81,8 +86,8 @@ std::optional<Tension> LineFields::tension(Column column) {
     return *tension;
 }
 
-std::optional<double> LineFields::share(Column column) {
-    const auto text = line_.text(column);
+std::optional<double> CellReader::share(Column column) {
+    const auto text = job_.text(column);
     if (text.empty()) {
         return std::nullopt;
     }
@@ -102,8 +107,8 @@ std::optional<double> LineFields::share(Column column) {
     return percent ? *number / 100.0 : *number;
 }
 
-std::int64_t LineFields::quantity() {
-    const auto text = line_.text(Column::quantity);
+std::int64_t CellReader::quantity() {
+    const auto text = job_.text(Column::quantity);
     if (text.empty()) {
         return 1;
     }

@@ -1,4 +1,4 @@
-// The fixed columns of a line, read one by one; every fault is kept, none stops the next.
+// The cells of a line, read one by one; every fault is kept, none stops the next.
 #pragma once
 
 #include "libsplice/base/fault.h"
@@ -13,11 +13,20 @@
 
 namespace libsplice {
 
-/// Reads values out of a line's cells. A blank cell gives nothing and is no fault.
-class LineFields {
-  public:
-    LineFields(const JobLine& line, std::vector<Fault>& faults) : line_(line), faults_(faults) {}
+/// A fault of a line and the column that it is about.
+struct LineFault {
+    Fault fault;
+    Column column{};
+};
 
+/// Reads values out of a line's cells. A blank cell gives nothing and is no fault.
+class CellReader {
+  public:
+    /// Both outlive the reader.
+    CellReader(const JobLine& job, std::vector<Fault>& faults) : job_(job), faults_(faults) {}
+
+    [[nodiscard]] const JobLine& job() const { return job_; }
+    [[nodiscard]] std::string_view text(Column column) const { return job_.text(column); }
     /// A length from `lowest` to 100 km. Code::not_a_length, Code::value_out_of_range.
     [[nodiscard]] std::optional<Nanometres> length(Column column, Nanometres lowest);
     /// Code::not_a_choice names the words.
@@ -30,12 +39,20 @@ class LineFields {
     /// 1 to 1,000,000.
     [[nodiscard]] std::int64_t quantity();
 
-    /// Adds a fault at a cell, filling in place and field.
-    void add(Fault fault, const Cell& cell, std::string field);
+    /// Adds a fault of a column's value, with the column's name in front, its place and field.
     void add(Fault fault, Column column);
+    /// Adds a fault of the whole line at the column that it is about, its sentence as it is.
+    void add(LineFault fault);
+    /// Adds a fault at a cell, filling in its place and `field`.
+    void add(Fault fault, const Cell& cell, std::string field);
+    /// Adds a fault that has its place already.
+    void add_placed(Fault fault) { faults_.push_back(std::move(fault)); }
+
+    /// How many faults the line has so far.
+    [[nodiscard]] std::size_t fault_count() const { return faults_.size(); }
 
   private:
-    const JobLine& line_;
+    const JobLine& job_;
     std::vector<Fault>& faults_;
 };
 

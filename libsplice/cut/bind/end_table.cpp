@@ -1,3 +1,4 @@
+// Keeps the ends that have been worked out, by all that they depend on.
 #include "libsplice/cut/bind/end_table.h"
 
 #include <algorithm>

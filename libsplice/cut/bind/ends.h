@@ -7,9 +7,10 @@
 
 namespace libsplice {
 
-/// Binds both ends of a line whose rope and `first_end` stand in the plan already. Faults go to
-/// `fields`.
-void bind_ends(const JobLine& line, const Book& book, EndTable& ends, LineFields& fields,
-               LinePlan& plan);
+/// Binds both ends of a line. `rope` is null where the line's rope could not be read: then the
+/// kinds are looked up and nothing is worked out. Faults go to `cells`; an end that has one has no
+/// allowance.
+[[nodiscard]] BoundEnds bind_ends(const Book& book, EndTable& table, const Rope* rope,
+                                  CellReader& cells);
 
 } // namespace libsplice

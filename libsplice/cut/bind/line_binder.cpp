@@ -1,75 +1,24 @@
+// Puts a bound line together from its parts, each of which is bound by a function of its own.
 #include "libsplice/cut/bind/line_binder.h"
 
 #include "libsplice/cut/bind/along_line.h"
-#include "libsplice/cut/bind/cell_reader.h"
 #include "libsplice/cut/bind/ends.h"
+#include "libsplice/cut/bind/fit.h"
 #include "libsplice/cut/bind/person.h"
 #include "libsplice/cut/bind/route.h"
 #include "libsplice/cut/bind/states.h"
-#include "libsplice/mechanics/chance/spread.h"
+#include "libsplice/cut/bind/strength.h"
+#include "libsplice/cut/judge/cautions.h"
 
 namespace libsplice {
-
-namespace {
-
-constexpr std::array<std::string_view, 3> fits{"exact", "trim-aboard", "at-least"};
-constexpr std::array<std::string_view, 2> end_letters{"a", "b"};
-constexpr Nanometres usual_step = nanometres_per_metre / 200;  // 5 mm
-constexpr Nanometres exact_step = nanometres_per_metre / 1000; // 1 mm
-
-void bind_fit(const CutSettings& settings, LineFields& fields, LinePlan& plan) {
-    plan.fit = static_cast<Fit>(
-        fields.choice(Column::fit, fits).value_or(static_cast<std::size_t>(Fit::at_least)));
-    plan.tolerance = fields.length(Column::tolerance, 1);
-    if (plan.tolerance && plan.fit != Fit::exact) {
-        fields.add(Fault{Code::tolerance_without_exact,
-                         "a tolerance goes with fit exact; leave one of them out"},
-                   Column::tolerance);
-    }
-    plan.first_end =
-        static_cast<LineEnd>(fields.choice(Column::first_end, end_letters).value_or(0));
-    const Nanometres usual = plan.fit == Fit::exact ? exact_step : usual_step;
-    plan.step = settings.step ? to_nanometres(*settings.step) : usual;
-    plan.spare_quantile = normal_quantile(1.0 - settings.risk);
-}
-
-void bind_load(LineFields& fields, LinePlan& plan) {
-    const auto load = fields.tension(Column::load);
-    if (!load) {
-        return;
-    }
-    if (load->basis != Tension::Basis::force) {
-        fields.add(Fault{Code::not_a_tension, "the load must be a force such as 1.2 kN"},
-                   Column::load);
-        return;
-    }
-    plan.load = Force(load->value);
-}
-
-void bind_fixed_columns(const CutSettings& settings, LineFields& fields, LinePlan& plan) {
-    bind_fit(settings, fields, plan);
-    plan.prestretched = fields.yes(Column::prestretched);
-    plan.person = fields.yes(Column::carries_person);
-    bind_load(fields, plan);
-    plan.tension = fields.tension(Column::tension).value_or(Tension{});
-    plan.extra = fields.length(Column::extra, 0).value_or(0);
-    plan.wear = fields.length(Column::wear, 0).value_or(0);
-    plan.spare = fields.length(Column::spare, 0);
-}
-
-} // namespace
-
-std::span<const std::string_view> fit_names() {
-    return fits;
-}
 
 LineBinder::LineBinder(const Book& book, const CutSettings& settings)
     : book_(book), settings_(settings), ends_(book) {}
 
-const Rope* LineBinder::find_rope(const JobLine& line, LineFields& fields) {
-    const auto text = line.text(Column::rope);
+const Rope* LineBinder::find_rope(CellReader& cells) {
+    const auto text = cells.text(Column::rope);
     if (text.empty()) {
-        fields.add(Fault{Code::cell_missing, "a line needs its rope"}, Column::rope);
+        cells.add(Fault{Code::cell_missing, "a line needs its rope"}, Column::rope);
         return nullptr;
     }
     const auto known = rope_by_text_.find(std::string(text));
@@ -78,7 +27,7 @@ const Rope* LineBinder::find_rope(const JobLine& line, LineFields& fields) {
     }
     auto rope = book_.catalogue().rope(text);
     if (!rope) {
-        fields.add(rope.error(), Column::rope);
+        cells.add(rope.error(), Column::rope);
         return nullptr;
     }
     ropes_.push_back(*std::move(rope));
@@ -86,26 +35,36 @@ const Rope* LineBinder::find_rope(const JobLine& line, LineFields& fields) {
     return &ropes_.back();
 }
 
-std::optional<LinePlan> LineBinder::bind(const JobLine& line, std::vector<Fault>& faults) {
-    const std::size_t faults_before = faults.size();
-    LineFields fields(line, faults);
-    LinePlan plan;
-    plan.citations = &book_.catalogue().citations();
-    plan.names = &book_.names();
-    bind_fixed_columns(settings_, fields, plan);
-    read_way(line, fields, plan);
-    plan.rope = find_rope(line, fields);
-    bind_ends(line, book_, ends_, fields, plan);
-    if (plan.rope != nullptr && has_route(line) && line.text(Column::length).empty()) {
-        bind_route(line, settings_, faults, plan);
+std::unique_ptr<const BoundLine> LineBinder::bind(CellReader& cells) {
+    const std::size_t faults_before = cells.fault_count();
+    auto line = std::make_unique<BoundLine>();
+    line->citations = &book_.catalogue().citations();
+    line->names = &book_.names();
+    line->fit = bind_fit(settings_, cells);
+    line->along = read_along_line(cells);
+    const StateAsked asked = read_state(cells);
+    const auto load = read_load(cells);
+    const bool carries_person = cells.yes(Column::carries_person);
+    line->rope = find_rope(cells);
+    line->ends = bind_ends(book_, ends_, line->rope, cells);
+    line->route = bind_route(settings_, line->rope, cells);
+    if (cells.fault_count() != faults_before) {
+        return nullptr;
     }
-    if (faults.size() != faults_before) {
-        return std::nullopt;
+    const Rope& rope = *line->rope;
+    const Rules rules = book_.common_rules(rope);
+    line->states = bind_states({asked, rules, settings_, rope, line->ends, line->fit.fit,
+                                line->route && line->route->eased},
+                               cells);
+    line->along = bind_along_line(line->along, rules, rope, line->ends, cells);
+    line->strength = bind_strength({book_, rules, rope, line->ends, line->route, load}, cells);
+    line->person = bind_person(carries_person, book_, rope, line->ends, cells);
+    if (cells.fault_count() != faults_before) {
+        return nullptr;
     }
-    bind_states(book_, settings_, fields, plan);
-    bind_way(book_, fields, plan);
-    bind_person_rules(book_, plan);
-    return faults.size() == faults_before ? std::optional(std::move(plan)) : std::nullopt;
+    line->pulls = bind_pulls(rope, line->states, line->strength.load);
+    line->cautions = cautions_of_line(*line);
+    return line;
 }
 
 } // namespace libsplice

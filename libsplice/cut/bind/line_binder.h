@@ -1,4 +1,4 @@
-// From a job's line to its plan: names become ropes, kinds and figures, texts become quantities.
+// From a job's line to a bound line, against the tables and the kinds of ends.
 #pragma once
 
 #include "libsplice/cut/bind/cell_reader.h"
@@ -6,28 +6,27 @@
 #include "libsplice/cut/bound_line.h"
 
 #include <deque>
+#include <memory>
 #include <string>
 #include <unordered_map>
-#include <vector>
 
 namespace libsplice {
 
-/// Binds lines against one book. It owns the ropes and the ends that plans point to; each distinct
-/// one is worked out once. Not shared by threads: each has its own.
+/// Binds lines against one book. It owns the ropes and the ends that bound lines point to; each
+/// distinct one is worked out once. Not shared by threads: each has its own.
 class LineBinder {
   public:
     /// The book must outlive this.
     LineBinder(const Book& book, const CutSettings& settings);
 
-    /// The plan of a line, or nothing: every fault of the line has then been added to `faults`,
-    /// each with its place and field.
-    [[nodiscard]] std::optional<LinePlan> bind(const JobLine& line, std::vector<Fault>& faults);
+    /// The line, or nothing: every fault of it has then been added to `cells`.
+    [[nodiscard]] std::unique_ptr<const BoundLine> bind(CellReader& cells);
 
     /// Distinct ropes and ends held; when it grows large, start over with a new binder.
     [[nodiscard]] std::size_t size() const { return ropes_.size() + ends_.size(); }
 
   private:
-    const Rope* find_rope(const JobLine& line, LineFields& fields);
+    const Rope* find_rope(CellReader& cells);
 
     const Book& book_;
     CutSettings settings_;

@@ -1,3 +1,4 @@
+// Measures a route along the centreline of its rope.
 #include "libsplice/cut/bind/route.h"
 
 #include "libsplice/cut/bind/way_fault.h"
@@ -145,38 +146,42 @@ Place place_of(const Route& route, const WayFault& fault) {
 
 } // namespace
 
-void bind_route(const JobLine& line, const CutSettings& settings, std::vector<Fault>& faults,
-                LinePlan& plan) {
-    if (!settings.points_files && names_points_file(line)) {
-        faults.push_back({Code::route_not_readable,
-                          "a job that is not a file of its own reads no points file; give the "
-                          "points in the route",
-                          line.place(line.cell(Column::route)), "route"});
-        return;
+std::optional<RouteLength> bind_route(const CutSettings& settings, const Rope* rope,
+                                      CellReader& cells) {
+    const JobLine& job = cells.job();
+    if (rope == nullptr || !has_route(job) || !job.text(Column::length).empty()) {
+        return std::nullopt;
     }
-    const auto route = read_route(line, faults);
+    if (!settings.points_files && names_points_file(job)) {
+        cells.add({Fault{Code::route_not_readable,
+                         "a job that is not a file of its own reads no points file; give the "
+                         "points in the route"},
+                   Column::route});
+        return std::nullopt;
+    }
+    std::vector<Fault> faults;
+    const auto route = read_route(job, faults);
+    for (Fault& fault : faults) {
+        cells.add_placed(std::move(fault));
+    }
     if (!route) {
-        return;
+        return std::nullopt;
     }
-    const auto length =
-        std::visit([&](const auto& way) { return measured(way, plan.rope->diameter); }, route->way);
+    auto length =
+        std::visit([&](const auto& way) { return measured(way, rope->diameter); }, route->way);
     if (const auto* fault = std::get_if<WayFault>(&length)) {
-        faults.push_back(
+        cells.add_placed(
             {Code::route_impassable, way_fault_text(*fault), place_of(*route, *fault), "route"});
-        return;
+        return std::nullopt;
     }
     const auto& found = std::get<RouteLength>(length);
     if (found.straight + found.wrapped > farthest) {
-        faults.push_back({Code::value_out_of_range,
+        cells.add_placed({Code::value_out_of_range,
                           "the route is over 100 km long; look for a wrong unit", route->at,
                           "route"});
-        return;
+        return std::nullopt;
     }
-    plan.route = found;
-    if (found.eased && plan.tension.basis != Tension::Basis::reference) {
-        plan.route->tension_left_out = true;
-        plan.tension = {};
-    }
+    return found;
 }
 
 } // namespace libsplice

@@ -1,10 +1,10 @@
 // From a line's route to its finished length.
 #pragma once
 
+#include "libsplice/cut/bind/cell_reader.h"
 #include "libsplice/cut/bound_line.h"
 
 #include <optional>
-#include <vector>
 
 namespace libsplice {
 
@@ -13,13 +13,12 @@ namespace libsplice {
     return line.route != nullptr || !line.text(Column::route).empty();
 }
 
-/// Sets the plan's route from the line's, measured along the centreline of the plan's rope. In a
-/// state that carries no load, the plan's tension goes: nothing is to be taken off for it. A fault
-/// is added to `faults`, placed at the point of the route that it is about: those of read_route,
-/// Code::route_impassable, Code::route_not_readable for a points file that the settings do not
-/// let it read, and Code::value_out_of_range for a route over 100 km. Expects a line
-/// with a route and a plan with its rope.
-void bind_route(const JobLine& line, const CutSettings& settings, std::vector<Fault>& faults,
-                LinePlan& plan);
+/// The line's route, measured along the centreline of its rope; nothing where the job gives a
+/// length, or the rope could not be read. A fault is added to `cells`, placed at the point of the
+/// route that it is about: those of read_route, Code::route_impassable, Code::route_not_readable
+/// for a points file that the settings do not let it read, and Code::value_out_of_range for a route
+/// over 100 km.
+[[nodiscard]] std::optional<RouteLength> bind_route(const CutSettings& settings, const Rope* rope,
+                                                    CellReader& cells);
 
 } // namespace libsplice

@@ -1,7 +1,10 @@
+// Works out the strains and shares that lead from the length asked for to the rope on the bench.
 #include "libsplice/cut/bind/states.h"
 
-#include "libsplice/cut/elastic.h"
+#include "libsplice/cut/judge/elastic.h"
 #include "libsplice/mechanics/rope/stretch.h"
+
+#include <algorithm>
 
 namespace libsplice {
 
@@ -11,26 +14,26 @@ std::string described(const Rope& rope) {
     return std::string(name_of(rope.construction)) + ' ' + std::string(name_of(rope.fibre));
 }
 
-void bind_strains(const Tension& marked_at, LineFields& fields, LinePlan& plan) {
-    if (!plan.stretch) {
-        fields.add(Fault{Code::stretch_missing,
-                         "no source gives the stretch of " + described(*plan.rope) +
-                             "; give the length at the reference tension (leave tension empty) and "
-                             "mark at the reference pull"},
-                   Column::tension);
+void set_strains(const Rope& rope, const Tension& marked_at, CellReader& cells, States& states) {
+    if (!states.stretch) {
+        cells.add(Fault{Code::stretch_missing,
+                        "no source gives the stretch of " + described(rope) +
+                            "; give the length at the reference tension (leave tension empty) and "
+                            "mark at the reference pull"},
+                  Column::tension);
         return;
     }
-    const auto working = strain_at(*plan.stretch, plan.tension, *plan.rope);
-    const auto marking = strain_at(*plan.stretch, marked_at, *plan.rope);
+    const auto working = strain_at(*states.stretch, states.tension, rope);
+    const auto marking = strain_at(*states.stretch, marked_at, rope);
     if (!working || !marking) {
-        fields.add(working ? marking.error() : working.error(), Column::tension);
+        cells.add(working ? marking.error() : working.error(), Column::tension);
         return;
     }
-    plan.working_strain = *working;
-    plan.marking_strain = *marking;
-    plan.strain_source = plan.stretch->source;
-    plan.strain_spread = plan.stretch->spread;
-    plan.strain_origin = plan.stretch->origin;
+    states.working_strain = *working;
+    states.marking_strain = *marking;
+    states.strain_source = states.stretch->source;
+    states.strain_spread = states.stretch->spread;
+    states.strain_origin = states.stretch->origin;
 }
 
 std::optional<LengthShare> share_from(const Figure* figure) {
@@ -40,78 +43,154 @@ std::optional<LengthShare> share_from(const Figure* figure) {
     return LengthShare{figure->number(), figure->number_spread(), figure->origin, figure->source};
 }
 
-void bind_marking(const Rules& rules, const CutSettings& settings, LineFields& fields,
-                  LinePlan& plan) {
-    plan.marking_basis = settings.marking_tension.basis;
-    if (settings.marking_tension.basis == MarkingTension::Basis::slack) {
-        if (plan.fit == Fit::exact) {
-            fields.add(
-                Fault{Code::slack_for_exact,
-                      "an exact line cannot be marked slack: mark it at the reference pull or "
-                      "at a load"},
-                Column::fit);
+void set_marking(const StatesOf& of, CellReader& cells, States& states) {
+    const MarkingTension& marked = of.settings.marking_tension;
+    states.marking_basis = marked.basis;
+    if (marked.basis == MarkingTension::Basis::slack) {
+        if (of.fit == Fit::exact) {
+            cells.add(Fault{Code::slack_for_exact,
+                            "an exact line cannot be marked slack: mark it at the reference pull "
+                            "or at a load"},
+                      Column::fit);
         }
-        plan.slack = share_from(rules.find(FigureId::slack));
+        states.slack = share_from(of.rules.find(FigureId::slack));
         return;
     }
-    plan.marking_tension = settings.marking_tension.basis == MarkingTension::Basis::load
-                               ? settings.marking_tension.load
-                               : reference_tension(plan.rope->diameter);
+    states.marking_tension = marked.basis == MarkingTension::Basis::load
+                                 ? marked.load
+                                 : reference_tension(of.rope.diameter);
 }
 
-void bind_milk_out(const Rules& rules, LinePlan& plan) {
-    const bool milks_first = plan.first().allowance->milks_cover;
-    const bool milks_last = plan.last().allowance->milks_cover;
+void set_milk_out(const StatesOf& of, States& states) {
+    const bool milks_first = of.ends.first().allowance->milks_cover;
+    const bool milks_last = of.ends.last().allowance->milks_cover;
     if (milks_first == milks_last) {
         return;
     }
-    plan.milk_out = share_from(rules.find(FigureId::milk_out));
-    if (const auto least = rules.find(FigureId::minimum_milk_out)) {
-        plan.least_milk_out = to_nanometres(least->length(plan.rope->diameter));
+    states.milk_out = share_from(of.rules.find(FigureId::milk_out));
+    if (const auto* least = of.rules.find(FigureId::minimum_milk_out)) {
+        states.least_milk_out = to_nanometres(least->length(of.rope.diameter));
+    }
+}
+
+/// What holds for rope of every sort.
+States start(const StatesOf& of) {
+    States states;
+    states.prestretched = of.asked.prestretched;
+    states.wash = of.asked.wash;
+    states.tension = of.asked.tension;
+    if (of.eased && states.tension.basis != Tension::Basis::reference) {
+        states.tension_left_out = true;
+        states.tension = {};
+    }
+    const auto* fixed = of.rules.find(FigureId::tape_fixed);
+    const auto* share = of.rules.find(FigureId::tape_share);
+    if (fixed != nullptr && share != nullptr) {
+        states.tape = {fixed->length(of.rope.diameter), share->number(), share->source};
+    }
+    states.stretch = stretch_of(of.rope, of.rules);
+    return states;
+}
+
+void set_pulled(const StatesOf& of, CellReader& cells, States& states) {
+    set_marking(of, cells, states);
+    const MarkingTension& marked = of.settings.marking_tension;
+    Tension marked_at;
+    if (marked.basis == MarkingTension::Basis::load) {
+        marked_at = {Tension::Basis::force, marked.load.si()};
+    }
+    if (!(states.tension == marked_at)) {
+        set_strains(of.rope, marked_at, cells, states);
+    }
+    if (!states.prestretched) {
+        states.first_stretch = share_from(of.rules.find(FigureId::first_stretch));
+    }
+    if (states.wash) {
+        states.shrinkage = share_from(of.rules.find(FigureId::shrinkage));
+    }
+    set_milk_out(of, states);
+}
+
+std::optional<StrainAtPull> known_strain(const Rope& rope, const RopeStretch& stretch,
+                                         const Tension& tension) {
+    const auto strain = strain_at(stretch, tension, rope);
+    return strain ? std::optional(StrainAtPull{tension, pull_of(tension, rope), *strain})
+                  : std::nullopt;
+}
+
+/// The strain at the line's load, else at its tension, or why it is not known.
+void set_load(const Rope& rope, const States& states, const std::optional<Force>& load,
+              PullsOfLine& pulls) {
+    Tension at = states.tension;
+    if (load) {
+        at = {Tension::Basis::force, load->si()};
+    }
+    if (at.basis == Tension::Basis::reference) {
+        return;
+    }
+    const auto strain = strain_at(*states.stretch, at, rope);
+    if (strain) {
+        pulls.load = StrainAtPull{at, pull_of(at, rope), *strain};
+    } else if (strain.error().code == Code::beyond_stretch) {
+        pulls.load_not_known = strain.error().text;
     }
 }
 
 } // namespace
 
-void bind_states(const Book& book, const CutSettings& settings, LineFields& fields,
-                 LinePlan& plan) {
-    const Rules rules = book.common_rules(*plan.rope);
-    const auto fixed = rules.find(FigureId::tape_fixed);
-    const auto share = rules.find(FigureId::tape_share);
-    if (fixed != nullptr && share != nullptr) {
-        plan.tape = {fixed->length(plan.rope->diameter), share->number(), share->source};
+StateAsked read_state(CellReader& cells) {
+    StateAsked asked;
+    asked.tension = cells.tension(Column::tension).value_or(Tension{});
+    asked.prestretched = cells.yes(Column::prestretched);
+    asked.wash = cells.yes(Column::wash);
+    return asked;
+}
+
+States bind_states(const StatesOf& of, CellReader& cells) {
+    States states = start(of);
+    if (of.rope.construction == Construction::shock_cord) {
+        bind_elastic(of.rules, of.rope, cells, states);
+        return states;
     }
-    plan.stretch = stretch_of(*plan.rope, rules);
-    if (plan.rope->construction == Construction::shock_cord) {
-        bind_elastic(rules, fields, plan);
-        return;
+    refuse_elastic_columns(cells, of.rope);
+    if (!measured_relaxed(of.rope.construction)) {
+        set_pulled(of, cells, states);
+    } else if (states.tension.basis != Tension::Basis::reference) {
+        cells.add(Fault{Code::measured_relaxed,
+                        described(of.rope) +
+                            " is measured relaxed and straight; give its length so, without a "
+                            "tension"},
+                  Column::tension);
     }
-    refuse_elastic_columns(fields, *plan.rope);
-    if (measured_relaxed(plan.rope->construction)) {
-        if (plan.tension.basis != Tension::Basis::reference) {
-            fields.add(Fault{Code::measured_relaxed,
-                             described(*plan.rope) +
-                                 " is measured relaxed and straight; give its length so, without a "
-                                 "tension"},
-                       Column::tension);
+    return states;
+}
+
+PullsOfLine bind_pulls(const Rope& rope, const States& states, const std::optional<Force>& load) {
+    PullsOfLine pulls;
+    if (!states.stretch || measured_relaxed(rope.construction)) {
+        return pulls;
+    }
+    const auto asked = strain_at(*states.stretch, states.tension, rope);
+    const auto reference = strain_at(*states.stretch, {}, rope);
+    if (!asked || !reference) {
+        return pulls;
+    }
+    pulls.asked = *asked;
+    pulls.reference = *reference;
+    set_load(rope, states, load, pulls);
+    constexpr auto share = Tension::Basis::share;
+    std::vector<Tension> tensions{
+        Tension{}, {share, 0.1}, {share, 0.2}, {share, 0.3}, states.tension};
+    if (load) {
+        tensions.push_back({Tension::Basis::force, load->si()});
+    }
+    for (const Tension& tension : tensions) {
+        if (const auto known = known_strain(rope, *states.stretch, tension)) {
+            pulls.pulls.push_back(*known);
         }
-        return;
     }
-    bind_marking(rules, settings, fields, plan);
-    Tension marked_at;
-    if (settings.marking_tension.basis == MarkingTension::Basis::load) {
-        marked_at = {Tension::Basis::force, settings.marking_tension.load.si()};
-    }
-    if (!(plan.tension == marked_at)) {
-        bind_strains(marked_at, fields, plan);
-    }
-    if (!plan.prestretched) {
-        plan.first_stretch = share_from(rules.find(FigureId::first_stretch));
-    }
-    if (plan.wash) {
-        plan.shrinkage = share_from(rules.find(FigureId::shrinkage));
-    }
-    bind_milk_out(rules, plan);
+    std::ranges::stable_sort(pulls.pulls, {}, &StrainAtPull::strain);
+    return pulls;
 }
 
 } // namespace libsplice

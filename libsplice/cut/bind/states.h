@@ -6,10 +6,33 @@
 
 namespace libsplice {
 
-/// Sets the plan's strains, first stretch, slack, shrinkage, milk-out and tape from its rope,
-/// tension and ends, which stand in it already. Code::measured_relaxed, Code::slack_for_exact,
-/// Code::stretch_missing, Code::strength_missing, Code::beyond_stretch; Code::cannot_be_both for a
-/// `stretch` that does not go with the rope or with a tension.
-void bind_states(const Book& book, const CutSettings& settings, LineFields& fields, LinePlan& plan);
+/// What the job says of the state that its length holds in.
+struct StateAsked {
+    Tension tension;
+    bool prestretched = false;
+    bool wash = false;
+};
+/// From the columns tension, prestretched and wash.
+[[nodiscard]] StateAsked read_state(CellReader& cells);
+
+/// What the states of a line rest on.
+struct StatesOf {
+    const StateAsked& asked;
+    const Rules& rules; ///< of every kind, for its rope
+    const CutSettings& settings;
+    const Rope& rope;
+    const BoundEnds& ends;
+    Fit fit{};
+    bool eased = false; ///< the length is that of a state which carries no load
+};
+
+/// Works the states out; of elastic also from the column stretch. Code::measured_relaxed,
+/// Code::slack_for_exact, Code::stretch_missing, Code::strength_missing, Code::beyond_stretch;
+/// Code::cannot_be_both for a `stretch` that does not go with the rope or with a tension.
+[[nodiscard]] States bind_states(const StatesOf& of, CellReader& cells);
+
+/// What the rope does at the pulls of a line whose states are known; `load` is the greatest in use.
+[[nodiscard]] PullsOfLine bind_pulls(const Rope& rope, const States& states,
+                                     const std::optional<Force>& load);
 
 } // namespace libsplice

@@ -1,3 +1,4 @@
+// Says in words why a rope cannot run its way.
 #include "libsplice/cut/bind/way_fault.h"
 
 #include "libsplice/units/show.h"

@@ -38,8 +38,8 @@ class CsvSheet : public SheetWriter {
         row_ += ',';
         add(piece.end_a);
         add(piece.end_b);
-        if (piece.retained) {
-            append_number_cell(row_, piece.retained->share);
+        if (piece.strength.retained) {
+            append_number_cell(row_, piece.strength.retained->share);
         }
         row_ += ',';
         add_cautions(piece);

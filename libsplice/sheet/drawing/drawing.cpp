@@ -278,7 +278,7 @@ class Drawing {
 };
 
 DrawnEnd drawn_end(const Piece& piece, LineEnd end) {
-    DrawnEnd drawn{letter_of(end), &*piece.plan->end(end).allowance, {}, 0, false, {}, {}};
+    DrawnEnd drawn{letter_of(end), &*piece.line->end(end).allowance, {}, 0, false, {}, {}};
     for (const PieceMark& mark : piece.marks) {
         if (mark.end == end) {
             drawn.marks.push_back(mark);
@@ -292,7 +292,7 @@ DrawnEnd drawn_end(const Piece& piece, LineEnd end) {
 } // namespace
 
 double append_drawing(std::string& into, const Piece& piece, UnitSystem units) {
-    const LinePlan& plan = *piece.plan;
+    const BoundLine& plan = *piece.line;
     Drawing drawing(into, *plan.names, units, to_nanometres(plan.rope->counting_diameter()));
     return drawing.draw(
         drawn_end(piece, LineEnd::a), drawn_end(piece, LineEnd::b),

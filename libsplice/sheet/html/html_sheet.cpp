@@ -107,7 +107,7 @@ class HtmlSheet : public SheetWriter {
 
     /// End by end, the first one's check below it.
     void write_work(HtmlPage& page, const Piece& piece) {
-        const LineEnd first = piece.plan->first_end;
+        const LineEnd first = piece.line->ends.first_end;
         panels_ += "<div class=\"ends\">\n<section>\n";
         append_sketch(piece, first);
         write_end_of_piece(page, piece, first, options_.units, citing_);
@@ -123,8 +123,8 @@ class HtmlSheet : public SheetWriter {
 
     /// Of an end that the finished length is measured to; a closed line is measured round.
     void append_sketch(const Piece& piece, LineEnd end) {
-        if (!piece.plan->closing) {
-            const EndPlan& plan = piece.plan->end(end);
+        if (!piece.line->ends.closing) {
+            const BoundEnd& plan = piece.line->end(end);
             append_bearing_sketch(panels_, plan.kind->declaration, *plan.allowance, end);
         }
     }

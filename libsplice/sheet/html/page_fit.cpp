@@ -29,7 +29,7 @@ struct EndOnPage {
     const Piece& piece;
     LineEnd end;
 
-    [[nodiscard]] const End& allowance() const { return *piece.plan->end(end).allowance; }
+    [[nodiscard]] const End& allowance() const { return *piece.line->end(end).allowance; }
     [[nodiscard]] double marks() const {
         return row_of_marks * static_cast<double>(allowance().marks.size() + 1);
     }
@@ -50,7 +50,7 @@ struct EndOnPage {
 
 double of_the_line(const Piece& piece) {
     constexpr double rules_for_a_person = 8.0;
-    double lines = piece.plan->person ? rules_for_a_person : 0.0;
+    double lines = piece.line->person.carries ? rules_for_a_person : 0.0;
     for (const PieceCaution& caution : piece.cautions) {
         lines += caution.end ? 0.0 : 2.2 + 0.5 * lines_of(caution.caution.text, 1.0);
     }

@@ -15,11 +15,11 @@ std::optional<Nanometres> counted(const std::optional<Length>& length) {
 
 void write_route(JsonText& json, const Piece& piece) {
     json.key("route");
-    if (piece.plan == nullptr || !piece.plan->route) {
+    if (piece.line == nullptr || !piece.line->route) {
         json.null();
         return;
     }
-    const RouteLength& route = *piece.plan->route;
+    const RouteLength& route = *piece.line->route;
     json.begin_object();
     json.metres("straight_m", to_nanometres(route.straight));
     json.metres("wrapped_m", to_nanometres(route.wrapped));
@@ -33,8 +33,8 @@ void write_route(JsonText& json, const Piece& piece) {
 void write_person_rules(JsonText& json, const Piece& piece, CitationLog& citing) {
     json.key("person_rules");
     json.begin_array();
-    if (piece.plan != nullptr) {
-        for (const Rule* rule : piece.plan->person_rules) {
+    if (piece.line != nullptr) {
+        for (const Rule* rule : piece.line->person.rules) {
             for (const auto& [id, figure] : rule->figures) {
                 const bool strength = id == FigureId::minimum_strength;
                 json.begin_object();

@@ -73,12 +73,12 @@ void JsonSheet::piece(const Piece& piece) {
     write_making(piece);
     write_plan(piece);
     write_job_texts(piece);
-    json_.number("design_factor", piece.design_factor);
-    json_.number("load_n", piece.plan != nullptr && piece.plan->load
-                               ? std::optional(piece.plan->load->si())
+    json_.number("design_factor", piece.strength.design_factor);
+    json_.number("load_n", piece.line != nullptr && piece.line->strength.load
+                               ? std::optional(piece.line->strength.load->si())
                                : std::nullopt);
     json_.key("carries_person");
-    piece.plan != nullptr ? json_.boolean(piece.plan->person) : json_.null();
+    piece.line != nullptr ? json_.boolean(piece.line->person.carries) : json_.null();
     write_person_rules(json_, piece, citing_);
     write_sleeve(piece);
     write_route(json_, piece);
@@ -91,11 +91,11 @@ void JsonSheet::piece(const Piece& piece) {
 
 void JsonSheet::write_sleeve(const Piece& piece) {
     json_.key("sleeve");
-    if (piece.plan == nullptr || !piece.plan->sleeve) {
+    if (piece.line == nullptr || !piece.line->along.sleeve) {
         json_.null();
         return;
     }
-    const Sleeve& sleeve = *piece.plan->sleeve;
+    const Sleeve& sleeve = *piece.line->along.sleeve;
     json_.begin_object();
     json_.metres("finished_m", to_nanometres(sleeve.finished));
     json_.metres("from_m", to_nanometres(sleeve.from));
@@ -137,8 +137,8 @@ void JsonSheet::write_lengths(const Piece& piece) {
 void JsonSheet::write_marks(const Piece& piece) {
     json_.key("marks");
     json_.begin_array();
-    if (piece.plan != nullptr) {
-        libsplice::write_marks(json_, piece.marks, *piece.plan->names, true);
+    if (piece.line != nullptr) {
+        libsplice::write_marks(json_, piece.marks, *piece.line->names, true);
     }
     json_.end_array();
 }
@@ -158,12 +158,12 @@ void JsonSheet::write_check(const Piece& piece) {
 
 void JsonSheet::write_strength(const Piece& piece) {
     json_.key("retained_strength");
-    if (!piece.retained) {
+    if (!piece.strength.retained) {
         json_.null();
         return;
     }
-    citing_.use(piece.retained->source);
-    json_.number(piece.retained->share);
+    citing_.use(piece.strength.retained->source);
+    json_.number(piece.strength.retained->share);
 }
 
 void JsonSheet::write_cautions(const Piece& piece) {
@@ -180,8 +180,8 @@ void JsonSheet::write_cautions(const Piece& piece) {
 void JsonSheet::write_making(const Piece& piece) {
     json_.key("steps");
     json_.begin_array();
-    if (const LinePlan* plan = piece.plan; plan != nullptr) {
-        for (const LineEnd end : {plan->first_end, other(plan->first_end)}) {
+    if (const BoundLine* plan = piece.line; plan != nullptr) {
+        for (const LineEnd end : {plan->ends.first_end, other(plan->ends.first_end)}) {
             if (plan->counts(end)) {
                 write_steps(json_, end, marks_of(piece, end),
                             filling_of(piece, end, UnitSystem::metric));
@@ -190,22 +190,22 @@ void JsonSheet::write_making(const Piece& piece) {
     }
     json_.end_array();
     json_.metres("between_marks_m",
-                 piece.plan != nullptr ? std::optional(piece.between_marks) : std::nullopt);
+                 piece.line != nullptr ? std::optional(piece.between_marks) : std::nullopt);
 }
 
 void JsonSheet::write_plan(const Piece& piece) {
-    const LinePlan* plan = piece.plan;
-    const bool pulled = plan != nullptr && plan->marking_tension > Force();
+    const BoundLine* plan = piece.line;
+    const bool pulled = plan != nullptr && plan->states.marking_tension > Force();
     json_.number("marking_tension_n",
-                 pulled ? std::optional(plan->marking_tension.si()) : std::nullopt);
+                 pulled ? std::optional(plan->states.marking_tension.si()) : std::nullopt);
     json_.key("prestretched");
-    plan != nullptr ? json_.boolean(plan->prestretched) : json_.null();
+    plan != nullptr ? json_.boolean(plan->states.prestretched) : json_.null();
     json_.key("fit");
-    plan != nullptr ? json_.text(name_of(plan->fit)) : json_.null();
-    json_.metres("tolerance_m", plan != nullptr ? plan->tolerance : std::nullopt);
-    json_.number("outside_tolerance", piece.outside);
+    plan != nullptr ? json_.text(name_of(plan->fit.fit)) : json_.null();
+    json_.metres("tolerance_m", plan != nullptr ? plan->fit.tolerance : std::nullopt);
+    json_.number("outside_tolerance", piece.chance_outside);
     json_.key("first_end");
-    plan != nullptr ? json_.text(letter_of(plan->first_end)) : json_.null();
+    plan != nullptr ? json_.text(letter_of(plan->ends.first_end)) : json_.null();
 }
 
 void JsonSheet::write_job_texts(const Piece& piece) {

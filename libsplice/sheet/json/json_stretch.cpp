@@ -1,7 +1,5 @@
 #include "libsplice/sheet/json/json_stretch.h"
 
-#include "libsplice/cut/line_stretch.h"
-
 namespace libsplice {
 
 namespace {
@@ -23,15 +21,14 @@ void write_elastic(JsonText& json, const Elastic& elastic) {
 } // namespace
 
 void write_stretch(JsonText& json, const Piece& piece, CitationLog& citing) {
-    const auto stretch = piece.plan != nullptr ? stretch_at_load(piece) : std::nullopt;
     std::optional<Nanometres> longer;
-    if (stretch && *stretch) {
-        citing.use((*stretch)->source);
-        longer = to_nanometres((*stretch)->longer);
+    if (piece.stretch) {
+        citing.use(piece.stretch->source);
+        longer = to_nanometres(piece.stretch->longer);
     }
     json.metres("stretch_at_load_m", longer);
     json.key("elastic");
-    if (piece.plan != nullptr && piece.elastic) {
+    if (piece.elastic) {
         write_elastic(json, *piece.elastic);
     } else {
         json.null();
@@ -41,14 +38,12 @@ void write_stretch(JsonText& json, const Piece& piece, CitationLog& citing) {
 void write_lengths_at_pulls(JsonText& json, const Piece& piece) {
     json.key("lengths_at");
     json.begin_array();
-    if (piece.plan != nullptr) {
-        for (const LengthAtPull& at : lengths_at_pulls(piece)) {
-            json.begin_object();
-            json.number("pull_n", newtons_of(at.pull));
-            json.metres("length_m", to_nanometres(at.length));
-            json.number("sd_m", at.sd.si());
-            json.end_object();
-        }
+    for (const LengthAtPull& at : piece.lengths) {
+        json.begin_object();
+        json.number("pull_n", newtons_of(at.pull));
+        json.metres("length_m", to_nanometres(at.length));
+        json.number("sd_m", at.sd.si());
+        json.end_object();
     }
     json.end_array();
 }

@@ -20,19 +20,19 @@ std::string bearing_point_of(LineEnd end) {
 
 void write_end_of_piece(Page& page, const Piece& piece, LineEnd end, UnitSystem units,
                         CitationLog& citing) {
-    const bool first = end == piece.plan->first_end;
-    if (!piece.plan->counts(end)) {
+    const bool first = end == piece.line->ends.first_end;
+    if (!piece.line->counts(end)) {
         page.end_heading("END " + std::string(end == LineEnd::a ? "A" : "B") +
                          ", the other side of the same " +
-                         std::string(piece.plan->end(other(end)).kind->declaration.name));
+                         std::string(piece.line->end(other(end)).kind->declaration.name));
         write_running_marks(page, piece, end, units);
         return;
     }
-    const auto& declaration = piece.plan->end(end).kind->declaration;
+    const auto& declaration = piece.line->end(end).kind->declaration;
     page.end_heading("END " + std::string(end == LineEnd::a ? "A" : "B") +
-                     (piece.plan->closing ? ": "
-                      : first             ? ", made first: "
-                                          : ", made last: ") +
+                     (piece.line->ends.closing ? ": "
+                      : first                  ? ", made first: "
+                                               : ", made last: ") +
                      std::string(declaration.name) + ", " + std::string(declaration.title));
     if (first) {
         write_running_marks(page, piece, end, units);
@@ -56,15 +56,15 @@ void write_check(Page& page, const Piece& piece, UnitSystem units) {
     if (!piece.check) {
         return;
     }
-    const LinePlan& plan = *piece.plan;
+    const BoundLine& plan = *piece.line;
     const Nanometres reads = piece.check->reads;
     std::string text =
         how_to_pull(plan, units) + " From " + bearing_point_of(piece.check->from) + " to the " +
         standing_mark_of(*plan.end(piece.check->to).allowance, *plan.names) + " mark of end " +
         std::string(letter_of(piece.check->to)) + " must read " + show_length(reads, units);
-    if (plan.tolerance) {
-        text += " (" + show_length(reads - *plan.tolerance, units) + " to " +
-                show_length(reads + *plan.tolerance, units) + ")";
+    if (plan.fit.tolerance) {
+        text += " (" + show_length(reads - *plan.fit.tolerance, units) + " to " +
+                show_length(reads + *plan.fit.tolerance, units) + ")";
     }
     page.blank();
     page.fact("CHECK", text);
@@ -75,7 +75,7 @@ void write_over(Page& page, const Piece& piece, UnitSystem units) {
     if (piece.over < too_little_to_show) {
         return;
     }
-    const LinePlan& plan = *piece.plan;
+    const BoundLine& plan = *piece.line;
     std::string parts;
     for (const LedgerRow& entry : piece.ledger) {
         if (lies_outside_tail(entry.row.item) && entry.row.item != Item::milk_out &&

@@ -18,17 +18,17 @@ std::string rope_of(const Piece& piece) {
     return text;
 }
 
-bool is_slack(const LinePlan& plan) {
-    return plan.marking_basis == MarkingTension::Basis::slack;
+bool is_slack(const BoundLine& plan) {
+    return plan.states.marking_basis == MarkingTension::Basis::slack;
 }
 
-bool is_pulled(const LinePlan& plan) {
-    return plan.marking_tension > Force();
+bool is_pulled(const BoundLine& plan) {
+    return plan.states.marking_tension > Force();
 }
 
-std::string how_to_mark(const LinePlan& plan, UnitSystem units) {
+std::string how_to_mark(const BoundLine& plan, UnitSystem units) {
     if (is_pulled(plan)) {
-        return "Mark with " + show_pull(plan.marking_tension, units) + " on the rope.";
+        return "Mark with " + show_pull(plan.states.marking_tension, units) + " on the rope.";
     }
     return is_slack(plan) ? "Mark slack." : "Mark relaxed and straight.";
 }
@@ -44,17 +44,17 @@ std::string_view marks_that_last(const Rope& rope) {
 }
 
 /// The pull that the finished length was asked at.
-std::string tension_of(const LinePlan& plan, UnitSystem units) {
-    switch (plan.tension.basis) {
+std::string tension_of(const BoundLine& plan, UnitSystem units) {
+    switch (plan.states.tension.basis) {
     case Tension::Basis::force:
-        return "at a pull of " + show_force(Force(plan.tension.value), units);
+        return "at a pull of " + show_force(Force(plan.states.tension.value), units);
     case Tension::Basis::share:
-        return "at " + show_share(plan.tension.value) + " of breaking strength";
+        return "at " + show_share(plan.states.tension.value) + " of breaking strength";
     case Tension::Basis::reference:
         break;
     }
-    if (plan.elastic) {
-        return "its way where it is shortest, pulled out " + show_share(plan.working_strain);
+    if (plan.states.elastic) {
+        return "its way where it is shortest, pulled out " + show_share(plan.states.working_strain);
     }
     if (plan.route && plan.route->eased) {
         return "eased, without load";
@@ -64,9 +64,9 @@ std::string tension_of(const LinePlan& plan, UnitSystem units) {
 }
 
 std::string fit_of(const Piece& piece, UnitSystem units) {
-    const LinePlan& plan = *piece.plan;
-    const std::string last(letter_of(other(plan.first_end)));
-    switch (plan.fit) {
+    const BoundLine& plan = *piece.line;
+    const std::string last(letter_of(other(plan.ends.first_end)));
+    switch (plan.fit.fit) {
     case Fit::trim_aboard:
         return "trim-aboard: end " + last + " is cut to fit aboard";
     case Fit::at_least:
@@ -75,17 +75,17 @@ std::string fit_of(const Piece& piece, UnitSystem units) {
         break;
     }
     std::string text = "exact";
-    if (plan.tolerance) {
-        text += ", " + show_length(*plan.tolerance, units) + " either way";
+    if (plan.fit.tolerance) {
+        text += ", " + show_length(*plan.fit.tolerance, units) + " either way";
     }
-    if (piece.outside) {
-        text += "; chance of falling outside " + show_share(*piece.outside);
+    if (piece.chance_outside) {
+        text += "; chance of falling outside " + show_share(*piece.chance_outside);
     }
     return text;
 }
 
 /// Where the finished length starts and stops at an end.
-std::string datum_of(const EndPlan& plan, UnitSystem units) {
+std::string datum_of(const BoundEnd& plan, UnitSystem units) {
     std::string text(plan.kind->declaration.datum);
     if (plan.fitting_length) {
         text = "the working point of " + (plan.fitting.empty() ? "a fitting" : plan.fitting) +
@@ -98,9 +98,9 @@ std::string datum_of(const EndPlan& plan, UnitSystem units) {
 
 } // namespace
 
-std::string how_to_pull(const LinePlan& plan, UnitSystem units) {
+std::string how_to_pull(const BoundLine& plan, UnitSystem units) {
     if (is_pulled(plan)) {
-        return "Load to " + show_pull(plan.marking_tension, units) + ".";
+        return "Load to " + show_pull(plan.states.marking_tension, units) + ".";
     }
     return is_slack(plan) ? "Lay it slack." : "Lay it relaxed and straight.";
 }
@@ -116,12 +116,12 @@ void write_title(Page& page, const Piece& piece) {
 }
 
 void write_heading(Page& page, const Piece& piece, UnitSystem units) {
-    const LinePlan& plan = *piece.plan;
+    const BoundLine& plan = *piece.line;
     page.large("CUT", show_length(piece.cut, units));
     page.fact("Rope", rope_of(piece));
     page.paragraph(how_to_mark(plan, units), 2);
     page.fact("Mark by", marks_that_last(*plan.rope));
-    page.fact("Prestretched", plan.prestretched ? "yes" : "no");
+    page.fact("Prestretched", plan.states.prestretched ? "yes" : "no");
     page.fact("Marks are for",
               "rope " + show_fine(plan.rope->counting_diameter(), units) + " in diameter");
     std::string finished = show_length(piece.finished.value_or(0), units);
@@ -131,8 +131,8 @@ void write_heading(Page& page, const Piece& piece, UnitSystem units) {
     page.fact("Finished", finished + ", " + tension_of(plan, units));
     write_route(page, piece, units);
     page.fact("Fit", fit_of(piece, units));
-    if (plan.closing) {
-        page.fact("Measured", datum_of(plan.end(*plan.closing), units));
+    if (plan.ends.closing) {
+        page.fact("Measured", datum_of(plan.end(*plan.ends.closing), units));
     } else {
         page.fact("From end a", datum_of(plan.end(LineEnd::a), units));
         page.fact("to end b", datum_of(plan.end(LineEnd::b), units));
@@ -141,15 +141,15 @@ void write_heading(Page& page, const Piece& piece, UnitSystem units) {
         page.fact("Pair", std::string(piece.pair) +
                               ": cut all lines of this pair from one lot, one after the other");
     }
-    if (plan.sleeve) {
-        page.fact("Sleeve", show_length(plan.sleeve->finished, units) + " long, from " +
-                                show_length(plan.sleeve->from, units) +
+    if (plan.along.sleeve) {
+        page.fact("Sleeve", show_length(plan.along.sleeve->finished, units) + " long, from " +
+                                show_length(plan.along.sleeve->from, units) +
                                 " beyond the bearing point of end a; cut its rope " +
-                                show_length(plan.sleeve->cut, units) +
+                                show_length(plan.along.sleeve->cut, units) +
                                 ", for it gets shorter as it is opened over the line");
     }
     page.fact("Note", piece.note);
-    if (plan.person) {
+    if (plan.person.carries) {
         page.fact("Person", "this line carries a person: a competent person inspects it first");
     }
 }

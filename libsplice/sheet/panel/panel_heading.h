@@ -17,6 +17,6 @@ void write_heading(Page& page, const Piece& piece, UnitSystem units);
 void write_refusal(Page& page, const Piece& piece, UnitSystem units);
 
 /// `Load to 4.5 kg.`, `Lay it relaxed and straight.` or `Lay it slack.`
-[[nodiscard]] std::string how_to_pull(const LinePlan& plan, UnitSystem units);
+[[nodiscard]] std::string how_to_pull(const BoundLine& plan, UnitSystem units);
 
 } // namespace libsplice

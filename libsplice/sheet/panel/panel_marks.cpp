@@ -20,7 +20,7 @@ std::string spoken(std::string_view mark) {
 
 std::string last_mark(const Piece& piece, LineEnd end) {
     const auto marks = marks_of(piece, end);
-    return (marks.empty() ? "cut end" : spoken(piece.plan->names->of(marks.back().name))) +
+    return (marks.empty() ? "cut end" : spoken(piece.line->names->of(marks.back().name))) +
            " of end " + std::string(letter_of(end));
 }
 
@@ -72,23 +72,23 @@ void write_marks(Page& page, std::span<const PieceMark> marks, const Names& name
 }
 
 void write_running_marks(Page& page, const Piece& piece, LineEnd end, UnitSystem units) {
-    write_marks(page, marks_of(piece, end), *piece.plan->names, units);
+    write_marks(page, marks_of(piece, end), *piece.line->names, units);
 }
 
 void write_last_marks(Page& page, const Piece& piece, UnitSystem units) {
     constexpr std::array columns{PageColumn{20}, PageColumn{16, true}, PageColumn{16, true},
                                  PageColumn{18, true}};
-    const LineEnd first = piece.plan->first_end;
+    const LineEnd first = piece.line->ends.first_end;
     page.head(columns, std::array<std::string, 4>{"mark", "provisional, from the cut end",
                                                   "from the mark before",
                                                   "final, from the bearing point of end " +
                                                       std::string(letter_of(first))});
     const Nanometres to_bearing_point =
-        piece.cut - piece.plan->first().allowance->total() - outside_tail(piece.ledger, first);
+        piece.cut - piece.line->first().allowance->total() - outside_tail(piece.ledger, first);
     Nanometres before = 0;
     for (const PieceMark& mark : marks_of(piece, other(first))) {
         page.row(columns,
-                 std::array<std::string, 4>{std::string(piece.plan->names->of(mark.name)),
+                 std::array<std::string, 4>{std::string(piece.line->names->of(mark.name)),
                                             show_length(mark.from_end, units),
                                             show_length(mark.from_end - before, units),
                                             show_length(to_bearing_point - mark.from_end, units)});

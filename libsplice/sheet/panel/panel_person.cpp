@@ -9,7 +9,7 @@ namespace {
 
 std::string strength_asked(const Figure& figure, const Piece& piece, UnitSystem units) {
     std::string text = "breaking strength of at least " + show_force(strength_of(figure), units);
-    if (const auto& breaking = piece.plan->rope->breaking) {
+    if (const auto& breaking = piece.line->rope->breaking) {
         text += "; this rope has " + show_force(breaking->value, units);
     }
     return text;
@@ -17,8 +17,8 @@ std::string strength_asked(const Figure& figure, const Piece& piece, UnitSystem 
 
 std::string factor_asked(const Figure& figure, const Piece& piece) {
     std::string text = "breaking strength over load of about " + show_number(figure.number(), 1);
-    if (piece.design_factor) {
-        text += "; this line has " + show_number(*piece.design_factor, 1);
+    if (piece.strength.design_factor) {
+        text += "; this line has " + show_number(*piece.strength.design_factor, 1);
     }
     return text;
 }
@@ -30,7 +30,7 @@ Force strength_of(const Figure& figure) {
 }
 
 void write_person_rules(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing) {
-    for (const Rule* rule : piece.plan->person_rules) {
+    for (const Rule* rule : piece.line->person.rules) {
         for (const auto& [id, figure] : rule->figures) {
             const std::string asked = id == FigureId::minimum_strength
                                           ? strength_asked(figure, piece, units)
@@ -39,7 +39,7 @@ void write_person_rules(Page& page, const Piece& piece, UnitSystem units, Citati
                                   std::string(citing.text(figure.source)) + ")");
         }
     }
-    if (!piece.plan->person_rules.empty()) {
+    if (!piece.line->person.rules.empty()) {
         page.fact("", "None of these rules was written for a line on a small boat.");
     }
 }

@@ -10,17 +10,28 @@ namespace libsplice {
 
 namespace {
 
-/// The ends of which no source says what they lose.
-std::string uncounted(const Piece& piece) {
+/// What the design factor leaves out.
+std::string uncounted(const Strength& strength) {
     std::string text;
-    for (const LineEnd end : {LineEnd::a, LineEnd::b}) {
-        const End& allowance = *piece.plan->end(end).allowance;
-        if (piece.plan->counts(end) && allowance.made && !allowance.retained) {
-            text += (text.empty() ? "; not counted, for no source gives it: end " : ", end ") +
-                    std::string(letter_of(end));
-        }
+    for (const std::string& what : strength.not_counted) {
+        text += (text.empty() ? "; not counted, because no source gives it: " : ", ") + what;
     }
     return text;
+}
+
+/// The place that a strength is retained at.
+std::string weak_place(const Strength& strength) {
+    const std::string end =
+        strength.weaker ? "end " + std::string(letter_of(*strength.weaker)) : std::string();
+    switch (strength.place) {
+    case WeakPlace::pin:
+        return "the bend over the pin of " + end;
+    case WeakPlace::sheave:
+        return "the bend over its smallest sheave";
+    case WeakPlace::end:
+        break;
+    }
+    return end;
 }
 
 } // namespace
@@ -36,21 +47,21 @@ void write_line_cautions(Page& page, const Piece& piece, UnitSystem units, Citat
 }
 
 void write_strength(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing) {
-    if (piece.retained && piece.weaker) {
-        page.fact("Strength", "end " + std::string(letter_of(*piece.weaker)) + " retains " +
-                                  show_retained(*piece.retained, citing) +
-                                  ", the least that a source gives; pins, bends and fittings are "
-                                  "not counted");
+    const Strength& strength = piece.strength;
+    if (strength.retained) {
+        page.fact("Strength", weak_place(strength) + " retains " +
+                                  show_retained(*strength.retained, citing) +
+                                  ", the least that a source gives" + uncounted(strength));
     } else {
         page.fact("Strength", "no source says what these ends retain");
     }
-    if (piece.design_factor) {
+    if (strength.design_factor) {
         page.fact("Design factor",
-                  std::string(uncounted(piece).empty() ? "" : "at most ") +
-                      show_number(*piece.design_factor, 1) +
+                  std::string(strength.not_counted.empty() ? "" : "at most ") +
+                      show_number(*strength.design_factor, 1) +
                       ", breaking strength that is retained over the stated load of " +
-                      show_force(*piece.plan->load, units) + uncounted(piece));
-    } else if (piece.plan->person) {
+                      show_force(*strength.load, units));
+    } else if (piece.line->person.carries) {
         page.fact("Design factor", "not known: it needs the load and the rope's breaking "
                                    "strength");
     }

@@ -15,10 +15,10 @@ std::string turns_of(const RouteLength& route, UnitSystem units) {
 } // namespace
 
 void write_route(Page& page, const Piece& piece, UnitSystem units) {
-    if (!piece.plan->route) {
+    if (!piece.line->route) {
         return;
     }
-    const RouteLength& route = *piece.plan->route;
+    const RouteLength& route = *piece.line->route;
     page.fact("Route", route.turns == 0 ? "measured along the rope's centreline"
                                         : "measured along the rope's centreline, with " +
                                               turns_of(route, units));

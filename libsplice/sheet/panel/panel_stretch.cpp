@@ -1,6 +1,5 @@
 #include "libsplice/sheet/panel/panel_stretch.h"
 
-#include "libsplice/cut/line_stretch.h"
 #include "libsplice/sheet/panel/panel_facts.h"
 
 #include <array>
@@ -41,7 +40,7 @@ void write_elastic(Page& page, const Piece& piece, UnitSystem units) {
         text += "; at the other end of its travel " +
                 show_pulled_out(*elastic.longest, elastic.pull_longest, units);
     }
-    page.fact("Elastic", text + show_range(*piece.plan->elastic));
+    page.fact("Elastic", text + show_range(*piece.line->states.elastic));
 }
 
 } // namespace
@@ -62,37 +61,32 @@ void write_stretch_facts(Page& page, const Piece& piece, UnitSystem units, Citat
     if (piece.elastic) {
         write_elastic(page, piece, units);
     }
-    const auto stretch = stretch_at_load(piece);
-    if (!stretch) {
-        return;
-    }
-    if (*stretch) {
-        const StretchAtLoad& at = **stretch;
+    if (piece.stretch) {
+        const StretchAtLoad& at = *piece.stretch;
         page.fact("Stretch", show_fine(at.longer, units) + " longer at " +
                                  show_tension(at.tension, units) +
                                  " than at the reference tension, sd " + show_fine(at.sd, units) +
                                  " (" + std::string(citing.text(at.source)) + ")");
-    } else if (stretch->error().code == Code::beyond_stretch) {
-        page.fact("Stretch", "not known at its load: " + stretch->error().text);
+    } else if (const std::string& why = piece.line->pulls.load_not_known; !why.empty()) {
+        page.fact("Stretch", "not known at its load: " + why);
     }
 }
 
 void write_lengths_at_pulls(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing) {
-    const auto lengths = lengths_at_pulls(piece);
-    if (lengths.empty()) {
+    if (piece.lengths.empty()) {
         return;
     }
     constexpr std::array columns{PageColumn{30}, PageColumn{18, true}, PageColumn{16, true},
                                  PageColumn{10, true}};
     page.section("LENGTH AT SEVERAL PULLS, BEARING POINT TO BEARING POINT");
     page.head(columns, std::array<std::string, 4>{"at", "pull", "length", "sd"});
-    for (const LengthAtPull& at : lengths) {
+    for (const LengthAtPull& at : piece.lengths) {
         page.row(columns, std::array<std::string, 4>{show_tension(at.tension, units),
                                                      at.pull ? show_force(*at.pull, units) : "",
                                                      show_length(at.length, units),
                                                      show_fine(at.sd, units)});
     }
-    const RopeStretch& stretch = *piece.plan->stretch;
+    const RopeStretch& stretch = *piece.line->states.stretch;
     page.paragraph("Stretch of the rope: " + std::string(citing.text(stretch.source)) +
                        ". sd: of the difference from the length that was asked for, " +
                        std::string(name_of(stretch.origin)) + ".",

@@ -29,13 +29,14 @@ struct Terms {
     Nanometres sum_before = 0; ///< of the rows above
     UnitSystem units{};
 
-    [[nodiscard]] const LinePlan& plan() const { return *piece.plan; }
+    [[nodiscard]] const BoundLine& plan() const { return *piece.line; }
     [[nodiscard]] double length() const { return from_nanometres(entry.row.length).si(); }
     [[nodiscard]] double before() const { return from_nanometres(sum_before).si(); }
     /// Whether the row is one of a kind that accounts for both sides of the line. Spare stands with
     /// an end, but is the line's.
     [[nodiscard]] bool both_sides() const {
-        return plan().closing && entry.end == plan().closing && entry.row.item != Item::spare;
+        return plan().ends.closing && entry.end == plan().ends.closing &&
+               entry.row.item != Item::spare;
     }
     [[nodiscard]] std::optional<double> value(ValueName name) const {
         return entry.end ? plan().end(*entry.end).allowance->find(name) : std::nullopt;
@@ -62,13 +63,13 @@ std::string in_diameters(const Terms& terms) {
 }
 
 std::optional<Formula> formula_of_stretch(const Terms& terms) {
-    const double marking = terms.plan().marking_strain;
-    const double working = terms.plan().working_strain;
+    const double marking = terms.plan().states.marking_strain;
+    const double working = terms.plan().states.working_strain;
     return Formula{
         "L ((1 + m)/(1 + w) - 1)",
         terms.number("L", terms.before()) + " between the bearing points, m = " + percent(marking) +
             " at the marking tension, w = " + percent(working) +
-            (terms.plan().elastic ? " where its way is shortest" : " at the line's tension"),
+            (terms.plan().states.elastic ? " where its way is shortest" : " at the line's tension"),
         terms.before() * ((1.0 + marking) / (1.0 + working) - 1.0)};
 }
 
@@ -158,29 +159,29 @@ std::optional<Formula> formula_of_setting(const Terms& terms) {
 }
 
 std::optional<Formula> formula_of_spare(const Terms& terms) {
-    if (terms.plan().spare) {
+    if (terms.plan().fit.spare) {
         return std::nullopt;
     }
     const double spread = combined_spread(terms.piece.ledger);
     return Formula{"z s",
-                   ", z = " + show_number(terms.plan().spare_quantile, 6) +
+                   ", z = " + show_number(terms.plan().fit.spare_quantile, 6) +
                        terms.number("s", spread) +
                        ": spreads of one group added, the groups combined as the root of their "
                        "squares",
-                   terms.plan().spare_quantile * spread};
+                   terms.plan().fit.spare_quantile * spread};
 }
 
 std::optional<Formula> formula_of(const Terms& terms) {
-    const LinePlan& plan = terms.plan();
+    const BoundLine& plan = terms.plan();
     switch (terms.entry.row.item) {
     case Item::stretch:
         return formula_of_stretch(terms);
     case Item::slack:
-        return formula_of_share(terms, plan.slack, "+");
+        return formula_of_share(terms, plan.states.slack, "+");
     case Item::first_stretch:
-        return formula_of_share(terms, plan.first_stretch, "+");
+        return formula_of_share(terms, plan.states.first_stretch, "+");
     case Item::shrinkage:
-        return formula_of_share(terms, plan.shrinkage, "-");
+        return formula_of_share(terms, plan.states.shrinkage, "-");
     case Item::eye_legs:
     case Item::loop_legs:
         return formula_of_eye(terms);
@@ -211,7 +212,7 @@ std::optional<std::string> as_formula(const Terms& terms) {
 }
 
 std::string in_words(const Terms& terms) {
-    const LinePlan& plan = terms.plan();
+    const BoundLine& plan = terms.plan();
     switch (terms.entry.row.item) {
     case Item::finished_length:
         return plan.route ? route_working(*plan.route, terms.units) : "as the job says";
@@ -227,10 +228,10 @@ std::string in_words(const Terms& terms) {
     case Item::cutting_loss:
         return "lost in the cut itself";
     case Item::milk_out:
-        return "the greater of " + percent(plan.milk_out->share) + " of the length and " +
-               terms.fine(from_nanometres(plan.least_milk_out).si());
+        return "the greater of " + percent(plan.states.milk_out->share) + " of the length and " +
+               terms.fine(from_nanometres(plan.states.least_milk_out).si());
     case Item::rounding:
-        return "up to the next whole " + terms.fine(from_nanometres(plan.step).si());
+        return "up to the next whole " + terms.fine(from_nanometres(plan.fit.step).si());
     default:
         return in_diameters(terms);
     }

@@ -75,15 +75,15 @@ class WallChart : public SheetWriter {
                    html_text(piece.fault->text) + "</td></tr>\n";
         }
         row += "<td>" +
-               html_text(show_fine(piece.plan->rope->counting_diameter(), options_.units)) +
+               html_text(show_fine(piece.line->rope->counting_diameter(), options_.units)) +
                "</td><td class=\"r\">" +
                html_text(show_length(piece.finished.value_or(0), options_.units)) +
                "</td><td class=\"r\">" + html_text(show_length(piece.cut, options_.units)) +
                "</td><td>";
-        row += html_text(piece.plan->end(LineEnd::a).kind->declaration.name);
-        if (!piece.plan->closing) {
+        row += html_text(piece.line->end(LineEnd::a).kind->declaration.name);
+        if (!piece.line->ends.closing) {
             row += " / ";
-            row += html_text(piece.plan->end(LineEnd::b).kind->declaration.name);
+            row += html_text(piece.line->end(LineEnd::b).kind->declaration.name);
         }
         return row + "</td></tr>\n";
     }

@@ -50,7 +50,7 @@ class TextSheet : public SheetWriter {
             page_.blank();
             page_.fact("THREAD NOW", piece.fit_first);
         }
-        const LineEnd first = piece.plan->first_end;
+        const LineEnd first = piece.line->ends.first_end;
         write_end_of_piece(page_, piece, first, options_.units, citing_);
         write_check(page_, piece, options_.units);
         write_end_of_piece(page_, piece, other(first), options_.units, citing_);

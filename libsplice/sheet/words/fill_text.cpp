@@ -38,6 +38,47 @@ void append_value(std::string& into, std::string_view name, const TemplateContex
         value == values.end() ? "(no figure)" : show_value(*value, filling.names, filling.units);
 }
 
+/// Appends a text, and what `append_figure` makes of each name in its braces.
+template <class AppendFigure>
+void append_with(std::string& into, std::string_view text, const AppendFigure& append_figure) {
+    while (true) {
+        const std::size_t open = text.find('{');
+        const std::size_t close = text.find('}', open);
+        if (close == std::string_view::npos) { // no further figure
+            into += text;
+            return;
+        }
+        into += text.substr(0, open);
+        append_figure(text.substr(open + 1, close - open - 1));
+        text.remove_prefix(close + 1);
+    }
+}
+
+std::string show_amount(const TextAmount& amount, UnitSystem units) {
+    switch (amount.sort) {
+    case TextAmount::Sort::length:
+        return show_length(Length(amount.value), units);
+    case TextAmount::Sort::force:
+        return show_force(Force(amount.value), units);
+    case TextAmount::Sort::share:
+        return show_number(amount.value * 100.0, 1) + " %";
+    case TextAmount::Sort::number:
+        break;
+    }
+    return show_number(amount.value, 1);
+}
+
+/// Whether the name is the number of an amount, which then has been appended.
+bool append_amount(std::string& into, std::string_view name, const TextAmounts& amounts,
+                   UnitSystem units) {
+    const auto index = static_cast<std::size_t>(name.empty() ? -1 : name.front() - '1');
+    if (name.size() != 1 || index >= amounts.size()) {
+        return false;
+    }
+    into += show_amount(amounts[index], units);
+    return true;
+}
+
 } // namespace
 
 std::string show_value(const Value& value, const Names& names, UnitSystem units) {
@@ -62,22 +103,19 @@ std::string show_name(std::string_view name) {
 }
 
 void append_filled(std::string& into, std::string_view text, const TemplateContext& filling) {
-    while (true) {
-        const std::size_t open = text.find('{');
-        const std::size_t close = text.find('}', open);
-        if (close == std::string_view::npos) { // no further figure
-            into += text;
-            return;
-        }
-        into += text.substr(0, open);
-        const std::string_view name = text.substr(open + 1, close - open - 1);
+    append_with(into, text, [&](std::string_view name) {
         if (name.starts_with('@')) {
             append_mark(into, name.substr(1), filling);
-        } else {
+        } else if (!append_amount(into, name, filling.amounts, filling.units)) {
             append_value(into, name, filling);
         }
-        text.remove_prefix(close + 1);
-    }
+    });
+}
+
+void append_amounts(std::string& into, std::string_view text, const TextAmounts& amounts,
+                    UnitSystem units) {
+    append_with(into, text,
+                [&](std::string_view name) { append_amount(into, name, amounts, units); });
 }
 
 } // namespace libsplice

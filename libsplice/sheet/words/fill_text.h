@@ -15,6 +15,7 @@ struct TemplateContext {
     const Names& names;  ///< of its marks and values
     Nanometres over = 0; ///< rope outside the end's own tail end, which its marks are shifted by
     UnitSystem units = UnitSystem::metric;
+    TextAmounts amounts = {}; ///< what `{1}` and so on stand for
 };
 
 /// A value as a bench reads it: a length in the unit system, an angle in degrees, a plain number.
@@ -25,7 +26,11 @@ struct TemplateContext {
 
 /// Appends `text` with `{tail}` replaced by the value `tail_m`, `{tucks}` by a plain count,
 /// `{throat_angle}` by degrees, and `{@far throat}` by the distance of that mark from the piece's
-/// cut end. A figure that the end does not have stands as `(no figure)`.
+/// cut end; `{1}` by the first amount. A figure that the end does not have stands as `(no figure)`.
 void append_filled(std::string& into, std::string_view text, const TemplateContext& filling);
+
+/// The same for a text that belongs to no end: only `{1}` and so on are replaced.
+void append_amounts(std::string& into, std::string_view text, const TextAmounts& amounts,
+                    UnitSystem units);
 
 } // namespace libsplice

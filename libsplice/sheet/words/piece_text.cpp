@@ -8,9 +8,9 @@
 namespace libsplice {
 
 TemplateContext filling_of(const Piece& piece, LineEnd end, UnitSystem units) {
-    Expects(piece.plan != nullptr);
-    const Nanometres over = end == piece.plan->first_end ? 0 : piece.over;
-    return {*piece.plan->end(end).allowance, *piece.plan->names, over, units};
+    Expects(piece.line != nullptr);
+    const Nanometres over = end == piece.line->ends.first_end ? 0 : piece.over;
+    return {*piece.line->end(end).allowance, *piece.line->names, over, units, {}};
 }
 
 void append_rule(std::string& into, CitationId rule, CitationLog& citing) {
@@ -25,9 +25,11 @@ void append_rule(std::string& into, CitationId rule, CitationLog& citing) {
 void append_caution(std::string& into, const Piece& piece, const PieceCaution& caution,
                     UnitSystem units, CitationLog& citing) {
     if (caution.end) {
-        append_filled(into, caution.caution.text, filling_of(piece, *caution.end, units));
+        TemplateContext filling = filling_of(piece, *caution.end, units);
+        filling.amounts = caution.amounts;
+        append_filled(into, caution.caution.text, filling);
     } else {
-        into += caution.caution.text;
+        append_amounts(into, caution.caution.text, caution.amounts, units);
     }
     append_rule(into, caution.caution.rule, citing);
 }

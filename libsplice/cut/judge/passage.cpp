@@ -1,4 +1,5 @@
-#include "libsplice/cut/passage.h"
+// Compares what a made line is with what it has to run over and through.
+#include "libsplice/cut/judge/passage.h"
 
 #include "libsplice/cut/layout.h"
 
@@ -39,34 +40,36 @@ bool cover_end_lies_on(const End& end, Length sheave) {
 
 } // namespace
 
-void add_passage_cautions(const LinePlan& plan, std::vector<PieceCaution>& cautions) {
-    const End& end = *plan.end(LineEnd::a).allowance;
+void add_passage_cautions(const BoundLine& line, std::vector<PieceCaution>& cautions) {
+    const AlongLine& along = line.along;
+    const End& end = *line.end(LineEnd::a).allowance;
     const auto add = [&](std::string_view text, CitationId rule, LineEnd which) {
         cautions.push_back({{text, rule}, which});
     };
-    if (plan.headroom) {
-        if (bury_lies_on(end, *plan.headroom)) {
+    if (along.headroom) {
+        if (bury_lies_on(end, *along.headroom)) {
             add(bury_on_sheave, cited_geometry, LineEnd::a);
         }
-        if (cover_end_lies_on(end, *plan.headroom)) {
+        if (cover_end_lies_on(end, *along.headroom)) {
             add(cover_on_sheave_hoisted, cited_geometry, LineEnd::a);
         }
-        if (plan.travel && cover_end_lies_on(end, *plan.headroom + *plan.travel)) {
+        if (along.travel && cover_end_lies_on(end, *along.headroom + *along.travel)) {
             add(cover_on_sheave_lowered, cited_geometry, LineEnd::a);
         }
     }
-    if (plan.route && plan.route->least_sheave && plan.advised_sheave &&
-        *plan.route->least_sheave < plan.advised_sheave->value) {
-        cautions.push_back({{small_sheave, plan.advised_sheave->source}, {}});
+    if (line.route && line.route->least_sheave && along.advised_sheave &&
+        *line.route->least_sheave < along.advised_sheave->value) {
+        cautions.push_back({{small_sheave, along.advised_sheave->source}, {}});
     }
     const auto cover_end = end.find(ValueName::cover_end_m);
-    if (plan.cleat && cover_end && plan.cover_at_cleat &&
-        plan.cleat->si() - *cover_end < plan.cover_at_cleat->value.si()) {
-        add(cover_short_of_cleat, plan.cover_at_cleat->source, LineEnd::a);
+    if (along.cleat && cover_end && along.cover_at_cleat &&
+        along.cleat->si() - *cover_end < along.cover_at_cleat->value.si()) {
+        add(cover_short_of_cleat, along.cover_at_cleat->source, LineEnd::a);
     }
     for (const LineEnd which : both_ends) {
-        const auto over = plan.end(which).allowance->find(ValueName::over_bury_m);
-        if (plan.smallest_hole && over && plan.counts(which) && *over > plan.smallest_hole->si()) {
+        const auto over = line.end(which).allowance->find(ValueName::over_bury_m);
+        if (along.smallest_hole && over && line.counts(which) &&
+            *over > along.smallest_hole->si()) {
             add(too_thick, cited_geometry, which);
         }
     }

@@ -11,6 +11,6 @@ namespace libsplice {
 /// about a cover that does not reach the cleat; and about a bury too thick for what it has to pass.
 /// They rest on the columns headroom, travel, cleat and smallest_hole; what is not given is not
 /// looked at.
-void add_passage_cautions(const LinePlan& plan, std::vector<PieceCaution>& cautions);
+void add_passage_cautions(const BoundLine& line, std::vector<PieceCaution>& cautions);
 
 } // namespace libsplice

@@ -1,0 +1,26 @@
+// What a line holds, and how that compares with what is asked of it.
+#pragma once
+
+#include "libsplice/cut/bind/cell_reader.h"
+#include "libsplice/cut/bound_line.h"
+
+namespace libsplice {
+
+/// The column load, a force. Code::not_a_tension.
+[[nodiscard]] std::optional<Force> read_load(CellReader& cells);
+
+/// What the strength of a line rests on.
+struct StrengthOf {
+    const Book& book;
+    const Rules& rules; ///< of every kind, for its rope
+    const Rope& rope;
+    const BoundEnds& ends;
+    const std::optional<RouteLength>& route;
+    std::optional<Force> load;
+};
+
+/// From the load, the rope, what its ends and knots retain and the bends over pins and sheaves.
+/// Code::overloaded at the column load if the line does not hold it, with what would.
+[[nodiscard]] Strength bind_strength(const StrengthOf& of, CellReader& cells);
+
+} // namespace libsplice

@@ -1,0 +1,170 @@
+// Gathers the cautions of a line, and those of one of its pieces.
+#include "libsplice/cut/judge/cautions.h"
+
+#include "libsplice/cut/judge/elastic.h"
+#include "libsplice/cut/judge/passage.h"
+#include "libsplice/cut/layout.h"
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::string_view reach_caution = "the fid of the end made last comes out inside the "
+                                           "first end's bury: bring it out at its bury end "
+                                           "instead, or make the end with the longer bury last";
+constexpr std::string_view closed_reach_caution =
+    "the fid of either tail comes out inside the other's bury: bring it out at the bury end "
+    "instead";
+constexpr std::string_view fall_caution = "the design factor is for the load as stated; a person "
+                                          "who falls on the line doubles or triples it";
+constexpr std::string_view stopper_caution = "where a cleat holds this line, have a stopper beyond "
+                                             "it, so that a slipping cleat cannot drop the "
+                                             "person";
+constexpr std::string_view milk_caution = "both ends are spliced under the cover: there is nowhere "
+                                          "to milk the cover to, so keep the slack "
+                                          "even as you work";
+constexpr std::string_view wash_caution = "no source gives what this rope shrinks in the wash: "
+                                          "wash and dry the new rope before it is marked";
+constexpr std::string_view short_cover_caution =
+    "the line is shorter than the slack cover that its two splices need: the slip knots would have "
+    "to stand beyond each other. Splice one end only, or strip the cover at one";
+constexpr std::string_view wear_caution = "rope for wear lies outside the end made last and is "
+                                          "trimmed with it: keep it at an end that is only "
+                                          "cut or whipped, or make that end first";
+constexpr std::string_view milk_first_caution =
+    "cover is milked out at this end, which is made first: make the other end first instead";
+constexpr std::string_view eased_caution =
+    "the length is that of the eased purchase, which carries no load: nothing has been taken off "
+    "for the stretch at the tension that the job gives";
+constexpr std::string_view first_stretch_caution =
+    "no source gives the first stretch of this rope: load it before it is marked";
+
+constexpr std::string_view strength_caution =
+    "no source gives the breaking strength of this rope, so nobody can say whether it holds the "
+    "load "
+    "of {1}: give its strength from the reel in hand, as rope_breaking";
+constexpr std::string_view share_caution =
+    "the load is {1} of what the line holds after its ends and knots, and {2} is the most that is "
+    "published for such rope in use: take stronger rope, or ends that keep more of it";
+
+using Cautions = std::vector<PieceCaution>;
+
+/// From the end to where the slip knot has to stand; 0 where the splice needs none.
+Nanometres slack_cover_needed(const End& end) {
+    return to_nanometres(Length(end.find(ValueName::slip_knot_m).value_or(0.0)));
+}
+
+void add_cautions_of_ends(const BoundEnds& ends, Cautions& cautions) {
+    for (const LineEnd end : both_ends) {
+        if (!ends.counts(end)) {
+            continue;
+        }
+        for (const Caution& caution : ends.at(end).allowance->cautions) {
+            if (caution.weight != Caution::Weight::person_only) {
+                cautions.push_back({caution, end});
+            }
+        }
+    }
+}
+
+void add_person_cautions(const BoundLine& line, Cautions& cautions) {
+    if (line.person.carries && line.strength.load) {
+        cautions.push_back({{fall_caution, cited_job}, std::nullopt});
+        cautions.push_back({{stopper_caution, cited_job}, std::nullopt});
+    }
+}
+
+/// Of a load that is much for the line, or cannot be judged.
+void add_load_cautions(const BoundLine& line, Cautions& cautions) {
+    const Strength& strength = line.strength;
+    if (strength.load && !line.rope->breaking) {
+        TextAmounts amounts;
+        amounts.push_back(amount_of(*strength.load));
+        cautions.push_back({{strength_caution, cited_job}, std::nullopt, amounts});
+    }
+    if (strength.share && strength.working_share &&
+        *strength.share > strength.working_share->value) {
+        TextAmounts amounts;
+        amounts.push_back(share_amount(*strength.share));
+        amounts.push_back(share_amount(strength.working_share->value));
+        cautions.push_back(
+            {{share_caution, strength.working_share->source}, std::nullopt, amounts});
+    }
+}
+
+/// Of the cover that splicing leaves slack.
+void add_cover_cautions(const BoundLine& line, Cautions& cautions) {
+    const auto& first = *line.first().allowance;
+    if (first.milks_cover && line.last().allowance->milks_cover) {
+        cautions.push_back({{milk_caution, cited_job}, std::nullopt});
+    }
+    if (line.states.milk_out && free_end(line.ends) == line.ends.first_end && first.made) {
+        cautions.push_back({{milk_first_caution, cited_job}, line.ends.first_end});
+    }
+}
+
+/// Of what the rope does before and after it is cut: washed, prestretched, eased.
+void add_state_cautions(const BoundLine& line, Cautions& cautions) {
+    const States& states = line.states;
+    if (states.wash && !states.shrinkage) {
+        cautions.push_back({{wash_caution, cited_job}, std::nullopt});
+    }
+    if (states.tension_left_out) {
+        cautions.push_back({{eased_caution, cited_job}, std::nullopt});
+    }
+    if (line.fit.fit == Fit::exact && !states.prestretched && !states.first_stretch &&
+        !measured_relaxed(line.rope->construction)) {
+        cautions.push_back({{first_stretch_caution, cited_job}, std::nullopt});
+    }
+}
+
+void add_wear_caution(const BoundLine& line, Cautions& cautions) {
+    if (line.fit.wear != 0 && line.last().allowance->made) {
+        cautions.push_back({{wear_caution, cited_geometry}, line.ends.last_end()});
+    }
+}
+
+/// Where the fid of the end made last comes out inside the bury of the other.
+void add_reach_caution(const BoundLine& line, Piece& piece) {
+    const auto& first = *line.first().allowance;
+    const auto& last = *line.last().allowance;
+    if (first.bury_reach == 0 || last.fid_reach == 0 ||
+        first.bury_reach + last.fid_reach <= room_between(line, piece)) {
+        return;
+    }
+    piece.cautions.push_back(
+        line.ends.closing ? PieceCaution{{closed_reach_caution, cited_geometry}, {}}
+                          : PieceCaution{{reach_caution, cited_geometry}, line.ends.last_end()});
+}
+
+void add_short_cover_caution(const BoundLine& line, Piece& piece) {
+    const auto& first = *line.first().allowance;
+    const auto& last = *line.last().allowance;
+    if (first.milks_cover && last.milks_cover &&
+        slack_cover_needed(first) + slack_cover_needed(last) > piece.cut) {
+        piece.cautions.push_back({{short_cover_caution, cited_geometry}, std::nullopt});
+    }
+}
+
+} // namespace
+
+std::vector<PieceCaution> cautions_of_line(const BoundLine& line) {
+    Cautions cautions;
+    add_cautions_of_ends(line.ends, cautions);
+    add_load_cautions(line, cautions);
+    add_person_cautions(line, cautions);
+    add_cover_cautions(line, cautions);
+    add_passage_cautions(line, cautions);
+    add_state_cautions(line, cautions);
+    add_wear_caution(line, cautions);
+    return cautions;
+}
+
+void add_cautions(const BoundLine& line, Piece& piece) {
+    piece.cautions.assign(line.cautions.begin(), line.cautions.end());
+    add_reach_caution(line, piece);
+    add_short_cover_caution(line, piece);
+    add_elastic_cautions(line, piece);
+}
+
+} // namespace libsplice

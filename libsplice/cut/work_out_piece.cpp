@@ -1,0 +1,31 @@
+// The order of judgement: add up, see that there is room, place the marks, and say what to heed.
+#include "libsplice/cut/work_out_piece.h"
+
+#include "libsplice/cut/judge/cautions.h"
+#include "libsplice/cut/judge/chance.h"
+#include "libsplice/cut/judge/elastic.h"
+#include "libsplice/cut/judge/room.h"
+#include "libsplice/cut/layout.h"
+#include "libsplice/cut/ledger.h"
+#include "libsplice/cut/line_stretch.h"
+
+namespace libsplice {
+
+std::optional<LineFault> work_out_piece(const BoundLine& line, Nanometres finished, Piece& piece) {
+    piece.line = &line;
+    piece.finished = finished;
+    write_ledger(line, finished, piece);
+    if (auto fault = check_room(line, piece, finished)) {
+        return fault;
+    }
+    piece.elastic = elastic_of(line, piece.loaded);
+    place_marks(line, piece);
+    piece.check = check_figure(line, piece);
+    piece.chance_outside = chance_outside_tolerance(line, piece);
+    piece.strength = line.strength;
+    add_stretch(line, piece);
+    add_cautions(line, piece);
+    return std::nullopt;
+}
+
+} // namespace libsplice

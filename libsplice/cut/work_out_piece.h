@@ -1,0 +1,14 @@
+// From a bound line and a finished length to a finished piece.
+#pragma once
+
+#include "libsplice/cut/bind/cell_reader.h"
+#include "libsplice/cut/piece.h"
+
+namespace libsplice {
+
+/// Works the piece out from its line and its finished length. `piece` has its texts and nothing
+/// else. The fault says why such a line cannot be made: Code::buries_overlap, Code::nothing_left.
+[[nodiscard]] std::optional<LineFault> work_out_piece(const BoundLine& line, Nanometres finished,
+                                                      Piece& piece);
+
+} // namespace libsplice
