@@ -72,16 +72,16 @@ ReelPlan search(const ReelQuestion& question, const ReelOptions& options) {
 }
 
 /// What is asked, and the lines that no piece could be cut for.
-struct Asked {
+struct AskedPlan {
     ReelQuestion question;
     std::vector<RefusedLine> refused;
 };
 
 /// The question of jobs and stock; nothing where a file cannot be used.
-std::optional<Asked> ask(const CommandLine& line, const Book& book, const CutSettings& cut,
-                         const ReelOptions& options, std::span<const StockRow> stock) {
+std::optional<AskedPlan> ask(const CommandLine& line, const Book& book, const CutSettings& cut,
+                             const ReelOptions& options, std::span<const StockRow> stock) {
     FaultSink faults = printing_sink();
-    Asked asked;
+    AskedPlan asked;
     asked.question.cut_loss = options.cut_loss;
     asked.question.objective = options.objective;
     asked.question.stock = stock_of(stock, book, faults);
@@ -140,7 +140,7 @@ Exit commit(const StockFile& stock, const ReelPlan& plan, bool whole) {
     return Exit::done;
 }
 
-Exit plan_and_write(const Asked& asked, const Answer& answer, const ReelOptions& options,
+Exit plan_and_write(const AskedPlan& asked, const Answer& answer, const ReelOptions& options,
                     const std::optional<StockFile>& stock) {
     const ReelPlan plan = search(asked.question, options);
     if (const auto fault = check_balance(asked.question, plan)) {

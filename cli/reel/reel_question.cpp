@@ -73,8 +73,8 @@ void PieceGatherer::keep(const Piece& piece) {
                        .lot = std::string(piece.lot),
                        .colour = std::string(piece.colour),
                        .pair = std::string(piece.pair),
-                       .title = title_of(*piece.plan->rope, piece.colour),
-                       .per_metre = price_of(*piece.plan->rope)});
+                       .title = title_of(*piece.line->rope, piece.colour),
+                       .per_metre = price_of(*piece.line->rope)});
 }
 
 bool PieceGatherer::gather(const std::string& job, FaultSink& faults, Progress& progress) {
