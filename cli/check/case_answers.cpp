@@ -2,6 +2,7 @@
 // units.
 #include "cli/check/case_answers.h"
 
+#include "libsplice/allowance/values.h"
 #include "libsplice/cut/cutter.h"
 #include "libsplice/job/read_job.h"
 #include "libsplice/mechanics/rope/stretch.h"
@@ -47,7 +48,7 @@ void add_retained(Answers& answers, const std::optional<Retained>& retained) {
 
 Answers answers_of(const End& allowance, const Names& names) {
     Answers answers;
-    for (const Value& value : allowance.values) {
+    for (const Value& value : values_of(allowance)) {
         answers.values.push_back(value_answer(value, names));
     }
     for (const Row& row : allowance.rows) {

@@ -1,7 +1,9 @@
 // Many ends of one kind and rope at once, numbers in and numbers out.
 #include "libsplice/abi/book.h"
 #include "libsplice/abi/records.h"
+#include "libsplice/allowance/values.h"
 
+#include <algorithm>
 #include <cmath>
 
 using namespace libsplice;
@@ -114,9 +116,10 @@ void put(const Result<End>& allowance, const Batch& batch, const splice_batch& g
     if (given.codes != nullptr) {
         given.codes[at] = allowance ? 0 : static_cast<std::int32_t>(allowance.error().code);
     }
+    const auto values = allowance ? values_of(*allowance) : ShortList<Value, most_end_values>();
     for (const Wanted& wanted : batch.wanted) {
-        wanted.values[at] =
-            allowance ? allowance->find(wanted.name).value_or(not_known) : not_known;
+        const auto value = std::ranges::find(values, wanted.name, &Value::name);
+        wanted.values[at] = value == values.end() ? not_known : value->value;
     }
 }
 

@@ -2,6 +2,7 @@
 #include "libsplice/abi/end.h"
 
 #include "libsplice/abi/records.h"
+#include "libsplice/allowance/values.h"
 #include "libsplice/sheet/words/ledger_group.h"
 
 #include <memory>
@@ -50,7 +51,7 @@ std::unique_ptr<splice_end> record_of(const End& allowance, const splice_book& b
         writer.add_caution(caution, LineEnd::a, &filling);
     }
     writer.add_steps(LineEnd::a, filling);
-    for (const Value& value : allowance.values) {
+    for (const Value& value : values_of(allowance)) {
         end->values.push_back({0, 0, end->texts.keep(names.of(value.name)), value.value});
     }
     for (splice_row& row : end->parts.rows) {

@@ -2,7 +2,7 @@
 
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/fields.h"
-#include "libsplice/allowance/parts/core_part.h"
+#include "libsplice/allowance/parts/covered_part.h"
 #include "libsplice/base/text.h"
 
 #include <algorithm>
@@ -61,10 +61,17 @@ Fault wrong_construction(const KindDeclaration& kind, const Rope& rope,
             "; what can be: " + (possible.empty() ? "whipped or bare only" : listed(possible))};
 }
 
-std::size_t field_index(const KindDeclaration& kind, std::string_view name) {
-    const auto found = std::ranges::find(kind.fields, name, &FieldDeclaration::name);
-    Expects(found != kind.fields.end());
-    return static_cast<std::size_t>(found - kind.fields.begin());
+std::size_t field_of_core(const KindDeclaration& kind) {
+    const auto found = find_field(kind.fields, FieldRole::core);
+    Expects(found.has_value());
+    return *found;
+}
+
+Result<End> finished(Result<End> end) {
+    if (end) {
+        end->finish();
+    }
+    return end;
 }
 
 std::string_view chosen_rule(std::span<const FieldText> fields) {
@@ -183,7 +190,7 @@ Result<End> Book::work_out(const Kind& kind, const Rope& rope,
     }
     const Request request{rope, *bearing_rules, *bound, catalogue_.citations()};
     if (kind.declaration.counts_in_core) {
-        const auto core = read_core(request, field_index(kind.declaration, "core"));
+        const auto core = read_core(request, field_of_core(kind.declaration));
         if (!core) {
             return Unexpected(core.error());
         }
@@ -192,7 +199,7 @@ Result<End> Book::work_out(const Kind& kind, const Rope& rope,
             return Unexpected(bound.error());
         }
     }
-    return kind.work_out(request);
+    return finished(kind.work_out(request));
 }
 
 Result<End> Book::work_out(const Kind& kind, const Rope& rope, const Rules& rules,
@@ -203,7 +210,7 @@ Result<End> Book::work_out(const Kind& kind, const Rope& rope, const Rules& rule
     if (auto fault = check_fields(kind.declaration, fields)) {
         return Unexpected(*std::move(fault));
     }
-    return kind.work_out({rope, rules, fields, catalogue_.citations()});
+    return finished(kind.work_out({rope, rules, fields, catalogue_.citations()}));
 }
 
 } // namespace libsplice

@@ -1,4 +1,7 @@
+// What an end comes to.
 #include "libsplice/allowance/end.h"
+
+#include <algorithm>
 
 namespace libsplice {
 
@@ -10,13 +13,8 @@ Nanometres End::total() const {
     return sum;
 }
 
-std::optional<double> End::find(ValueName name) const {
-    for (const Value& value : values) {
-        if (value.name == name) {
-            return value.value;
-        }
-    }
-    return std::nullopt;
+void End::finish() {
+    std::ranges::stable_sort(marks, {}, &Mark::from_tail_end);
 }
 
 } // namespace libsplice

@@ -2,7 +2,9 @@
 #pragma once
 
 #include "libsplice/allowance/action.h"
+#include "libsplice/allowance/facts.h"
 #include "libsplice/allowance/names.h"
+#include "libsplice/allowance/working.h"
 #include "libsplice/base/short_list.h"
 #include "libsplice/catalogue/citation.h"
 #include "libsplice/catalogue/figure.h"
@@ -21,10 +23,11 @@ struct Row {
     SpreadOrigin origin = SpreadOrigin::none; ///< where the spread comes from
     CitationId source{};
     Nanometres length = 0;
-    double sd = 0.0; ///< standard deviation in metres, 0 or more
+    double sd = 0.0;      ///< standard deviation in metres, 0 or more
+    Working working = {}; ///< how the length was worked out
 };
 
-/// A place to mark, measured from the end's own tail end. Marks of an end ascend.
+/// A place to mark, measured from the end's own tail end.
 struct Mark {
     MarkName name{};
     Nanometres from_tail_end = 0;
@@ -101,18 +104,27 @@ struct Retained {
     CitationId source{};
 };
 
-/// What an end needs beyond its bearing point. Values only: texts are made when something is
-/// printed.
+/// What an end needs beyond its bearing point, and what it knows of itself. Values only: texts are
+/// made when something is printed.
 struct End {
     ShortList<Row, 16> rows;
-    ShortList<Mark, 24> marks;
-    ShortList<Value, 48> values;
+    ShortList<Mark, 24> marks; ///< ascending in a finished end
     Steps steps;
     ShortList<Caution, 10> cautions;
     ShortList<Span, 8> shape;
     ShortList<Thinning, 11> taper; ///< of a buried tail whose strands are known, from the throat on
     std::optional<Retained> retained;      ///< by the end itself, where a source gives it
     std::optional<Retained> bend_retained; ///< by the bend over its pin, where a source gives it
+
+    std::optional<EyeFacts> eye;
+    std::optional<BuryFacts> bury;
+    std::optional<GripFacts> grip;
+    std::optional<CoverFacts> cover;
+    std::optional<StitchFacts> stitching;
+    std::optional<KnotFacts> knot;
+    std::optional<TurnFacts> turns;
+    ShortList<Value, 48> others; ///< figures of one kind alone, and those of plug-ins
+    std::optional<Length> pin;   ///< diameter of what the bearing point lies on, where it has one
 
     Nanometres standing_mark =
         0; ///< from the tail end to where the standing part begins: the far throat, the knot's face
@@ -122,17 +134,18 @@ struct End {
     int laid = 1; ///< parts that lie over the finished length: 4 in a shackle of doubled rope
     bool milks_cover = false; ///< splicing leaves slack cover that is milked out at the other end
 
-    void add(Row row) { rows.push_back(row); }
+    void add(const Row& row) { rows.push_back(row); }
     void add(Mark mark) { marks.push_back(mark); }
-    void add(Value value) { values.push_back(value); }
+    void add(Value value) { others.push_back(value); }
     void add(Caution caution) { cautions.push_back(caution); }
     void add(Span span) { shape.push_back(span); }
     void add(Thinning thinning) { taper.push_back(thinning); }
 
     /// Rope beyond the bearing point: the exact sum of the rows.
     [[nodiscard]] Nanometres total() const;
-    /// The value of that name, if the end has it.
-    [[nodiscard]] std::optional<double> find(ValueName name) const;
+    /// Brings the marks into the order of the tape. The book does it once for every end that a kind
+    /// has worked out.
+    void finish();
 };
 
 } // namespace libsplice

@@ -27,6 +27,15 @@ enum class Dimension : std::uint8_t {
 };
 [[nodiscard]] std::string_view name_of(Dimension dimension);
 
+/// The part that a field plays for a later stage, which finds it by this and not by its name.
+enum class FieldRole : std::uint8_t {
+    none,
+    far_end,   ///< a choice whose second word says that the line's other end is fixed
+    cover_end, ///< where the cover ends on the finished line, from the bearing point
+    core,      ///< diameter of the core
+    pin,       ///< diameter of what the bearing point lies on
+};
+
 /// One field of a kind: what a job, a form or a help text needs to know of it.
 struct FieldDeclaration {
     std::string_view name;
@@ -38,6 +47,7 @@ struct FieldDeclaration {
     bool required = false;
     std::span<const std::string_view> choices = {}; ///< for Dimension::choice
     std::string_view also = {}; ///< another word for the same field; may be empty
+    FieldRole role = FieldRole::none;
 };
 
 /// Where a field of that name is in a declaration, if it is there.
@@ -45,6 +55,17 @@ struct FieldDeclaration {
 find_field(std::span<const FieldDeclaration> fields, std::string_view name) {
     for (std::size_t i = 0; i < fields.size(); ++i) {
         if (fields[i].name == name) {
+            return i;
+        }
+    }
+    return std::nullopt;
+}
+
+/// Where the field that plays a part is in a declaration, if one does.
+[[nodiscard]] constexpr std::optional<std::size_t>
+find_field(std::span<const FieldDeclaration> fields, FieldRole role) {
+    for (std::size_t i = 0; i < fields.size(); ++i) {
+        if (fields[i].role == role) {
             return i;
         }
     }
@@ -71,7 +92,7 @@ struct KindDeclaration {
     std::span<const FieldDeclaration> fields;
     Reach reach = Reach::one_end;
     bool counts_in_core =
-        false; ///< a field given in D counts diameters of the core; it has a field `core`
+        false; ///< a field given in D counts diameters of the core; a field has that role
 };
 
 /// The fields of one end, bound to its kind's declaration and in range, by the declaration's order.

@@ -33,16 +33,13 @@ bool is_about(double a, double b) {
 
 /// The take-up of one tapered tail, where the kind's is that and no more.
 std::optional<Known> known_take_up(const End& end, const Rope& rope) {
-    const auto take_up = end.find(ValueName::take_up_m);
-    const auto tail = end.find(ValueName::tail_m);
     const auto row = std::ranges::find(end.rows, Item::take_up, &Row::item);
-    if (!take_up || !tail || row == end.rows.end()) {
+    if (!end.bury || row == end.rows.end()) {
         return std::nullopt;
     }
-    const Length taper(end.find(ValueName::taper_m).value_or(0.0));
-    const double width = rope.counting_diameter().si();
-    return Known{Learnable::take_up, *take_up / width, row->sd / width,
-                 tapered_tail(Length(*tail), taper)};
+    const Length width = rope.counting_diameter();
+    return Known{Learnable::take_up, end.bury->take_up / width, row->sd / width.si(),
+                 end.bury->inside};
 }
 
 Known of_figure(Learnable what, const Figure& figure, Length width) {
@@ -72,7 +69,7 @@ Result<Known> known_of(const Book& book, const Kind& kind, const Rope& rope) {
     if (!rules || (!end && end.error().code != Code::field_missing)) {
         return Unexpected(rules ? end.error() : rules.error());
     }
-    if (end && end->find(ValueName::take_up_m)) {
+    if (end && end->bury) {
         if (const auto take_up = known_take_up(*end, rope)) {
             return *take_up;
         }
@@ -82,8 +79,8 @@ Result<Known> known_of(const Book& book, const Kind& kind, const Rope& rope) {
     if (!figure) {
         return nothing(kind, "no figure of it depends on the hand that makes it");
     }
-    const auto knot = end ? end->find(ValueName::knot_m) : std::nullopt;
-    if (end && !(knot && is_about(*knot / rope.counting_diameter().si(), figure->length))) {
+    if (end &&
+        !(end->knot && is_about(end->knot->rope / rope.counting_diameter(), figure->length))) {
         return nothing(kind, "its knots are reckoned with those of another kind");
     }
     return *figure;

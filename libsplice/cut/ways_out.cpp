@@ -127,7 +127,7 @@ std::optional<std::string> shorter_bury(const Asked& asked) {
 }
 
 Length pin_at(const Asked& asked, LineEnd end) {
-    return Length(asked.ends.at(end).allowance->find(ValueName::pin_m).value_or(0.0));
+    return asked.ends.at(end).allowance->pin.value_or(Length());
 }
 
 /// The round length of a loop that bears where the line's two ends bear, along the middle of its

@@ -104,8 +104,13 @@ void AnswerReader::add_row(const splice_plugin_row& row) {
         return;
     }
     ++own_rows_;
-    allowance_.add(Row{item, Group(row.group), SpreadOrigin(row.origin), *source,
-                       to_nanometres(Length(row.length_m)), row.sd_m});
+    allowance_.add(Row{item,
+                       Group(row.group),
+                       SpreadOrigin(row.origin),
+                       *source,
+                       to_nanometres(Length(row.length_m)),
+                       row.sd_m,
+                       {}});
 }
 
 void AnswerReader::add_mark(std::uint32_t mark, double from_tail_end) {
@@ -122,15 +127,19 @@ void AnswerReader::add_mark(std::uint32_t mark, double from_tail_end) {
 }
 
 void AnswerReader::add_value(std::uint32_t value, double figure) {
-    if (!has_room("value", value, kind_.values.size(), allowance_.values.size(), most_values) ||
+    if (!has_room("value", value, kind_.values.size(), allowance_.others.size(), most_values) ||
         !is_number(figure, -largest, largest, "a value")) {
         return;
     }
-    if (allowance_.find(kind_.values[value])) {
+    const ValueName name = kind_.values[value];
+    if (std::ranges::count(allowance_.others, name, &Value::name) != 0) {
         fail(Code::plug_in_answer, "it gives one value twice");
         return;
     }
-    allowance_.add(Value{kind_.values[value], figure});
+    if (name == ValueName::pin_m) {
+        allowance_.pin = Length(figure);
+    }
+    allowance_.add(Value{name, figure});
 }
 
 void AnswerReader::add_caution(std::uint32_t caution) {

@@ -123,7 +123,7 @@ std::vector<Id> read_ids(std::span<const std::string_view> words, Checker& check
 }
 
 /// The words that `{tail}` and `{@far throat}` may stand for.
-struct Figures {
+struct NamesInTexts {
     std::vector<std::string_view> marks;
     std::vector<std::string_view> values;
 
@@ -139,7 +139,7 @@ struct Figures {
 };
 
 /// Every `{figure}` of a text is declared.
-void check_figures(std::string_view text, const Figures& figures, Checker& checker) {
+void check_figures(std::string_view text, const NamesInTexts& figures, Checker& checker) {
     for (auto open = text.find('{'); open != std::string_view::npos; open = text.find('{')) {
         const auto close = text.find('}', open);
         const std::string_view word = text.substr(open + 1, close - open - 1);
@@ -153,11 +153,11 @@ void check_figures(std::string_view text, const Figures& figures, Checker& check
     }
 }
 
-Figures read_names(const splice_plugin_kind& record, Checker& checker, Names& names,
-                   PluggedKind& into) {
+NamesInTexts read_names(const splice_plugin_kind& record, Checker& checker, Names& names,
+                        PluggedKind& into) {
     const auto items = checker.names(record.items, "the kind's items", Letters::any);
-    Figures figures{checker.names(record.marks, "the kind's marks", Letters::any),
-                    checker.names(record.values, "the kind's values", Letters::underlined)};
+    NamesInTexts figures{checker.names(record.marks, "the kind's marks", Letters::any),
+                         checker.names(record.values, "the kind's values", Letters::underlined)};
     if (!checker.ok()) {
         return figures;
     }
@@ -175,7 +175,7 @@ Figures read_names(const splice_plugin_kind& record, Checker& checker, Names& na
     return figures;
 }
 
-void read_cautions(const splice_plugin_kind& record, const Figures& figures, Checker& checker,
+void read_cautions(const splice_plugin_kind& record, const NamesInTexts& figures, Checker& checker,
                    PluggedKind& into) {
     const auto records = checker.records(record.cautions, record.caution_count,
                                          sizeof(splice_plugin_caution), "cautions", 64);
@@ -195,7 +195,7 @@ void read_cautions(const splice_plugin_kind& record, const Figures& figures, Che
     }
 }
 
-void read_ways(const splice_plugin_kind& record, const Figures& figures, Checker& checker,
+void read_ways(const splice_plugin_kind& record, const NamesInTexts& figures, Checker& checker,
                PluggedKind& into) {
     if (!checker.check_list(record.ways, record.way_count, 64, "lists of steps")) {
         checker.fail(Code::plug_in_declaration, "a kind has no list of steps");
@@ -228,7 +228,7 @@ void read_kind(const splice_plugin_kind& record, Checker& checker, Names& names,
     declaration.constructions = read_constructions(record, checker);
     into.cut = record.cut;
     read_fields(record, checker, into);
-    const Figures figures = read_names(record, checker, names, into);
+    const NamesInTexts figures = read_names(record, checker, names, into);
     read_cautions(record, figures, checker, into);
     if (checker.ok()) {
         read_ways(record, figures, checker, into);

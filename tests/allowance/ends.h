@@ -1,6 +1,8 @@
 // Ends worked out through the book, and what tests look at in them, in millimetres.
 #pragma once
 
+#include "libsplice/allowance/values.h"
+
 #include "tests/support/tables.h"
 
 #include <algorithm>
@@ -83,7 +85,7 @@ inline double mark_of(const End& allowance, MarkName name) {
 
 /// A value that is a length.
 inline double value_of(const End& allowance, ValueName name) {
-    return allowance.find(name).value_or(not_there) * 1000.0;
+    return find_value(allowance, name).value_or(not_there) * 1000.0;
 }
 
 inline std::string source_of(const End& allowance, Item item) {

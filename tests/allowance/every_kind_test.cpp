@@ -103,7 +103,7 @@ std::vector<std::string> placeholders(std::string_view text) {
 
 std::set<std::string> names_given_by(const End& allowance) {
     std::set<std::string> names;
-    for (const Value& value : allowance.values) {
+    for (const Value& value : values_of(allowance)) {
         names.insert(without_unit(value_names()[static_cast<std::size_t>(value.name)]));
     }
     for (const Mark& mark : allowance.marks) {
@@ -259,8 +259,8 @@ TEST(EveryKind, StepsAndCautionsSpeakOfWhatTheEndHas) {
     for (const Made& end : all_ends()) {
         const auto known = names_given_by(end.allowance);
         EXPECT_FALSE(end.allowance.steps.empty()) << described(end);
-        for (const std::string_view step : end.allowance.steps) {
-            for (const std::string& name : placeholders(step)) {
+        for (const Step& step : end.allowance.steps) {
+            for (const std::string& name : placeholders(step.text)) {
                 EXPECT_TRUE(known.contains(name)) << described(end) << ": {" << name << '}';
             }
         }
@@ -275,7 +275,10 @@ TEST(EveryKind, StepsAndCautionsSpeakOfWhatTheEndHas) {
 TEST(EveryKind, NoTwoKindsAreMadeByTheSameSteps) {
     std::map<std::vector<std::string_view>, const Kind*> made_by;
     for (const Made& end : all_ends()) {
-        const std::vector steps(end.allowance.steps.begin(), end.allowance.steps.end());
+        std::vector<std::string_view> steps;
+        for (const Step& step : end.allowance.steps) {
+            steps.push_back(step.text);
+        }
         const auto known = made_by.emplace(steps, end.kind).first->second;
         EXPECT_EQ(known, end.kind) << described(end);
     }

@@ -59,8 +59,8 @@ TEST(BuriedEye, ValuesAreWhatTheRiggerMeasures) {
     EXPECT_NEAR(value_of(end, ValueName::fid_m), 110.0, near);         // 22 D in metric rope
     EXPECT_NEAR(value_of(end, ValueName::stitch_start_m), 6.25, near); // 1 to 1.5 D
     EXPECT_NEAR(value_of(end, ValueName::stitch_end_m), 41.25, near);  // and 6 to 8 D on
-    EXPECT_NEAR(end.find(ValueName::throat_angle_deg).value_or(0.0), 23.27429036, 1e-7);
-    EXPECT_NEAR(end.find(ValueName::bend_ratio).value_or(0.0), 2.4, 1e-12);
+    EXPECT_NEAR(find_value(end, ValueName::throat_angle_deg).value_or(0.0), 23.27429036, 1e-7);
+    EXPECT_NEAR(find_value(end, ValueName::bend_ratio).value_or(0.0), 2.4, 1e-12);
     ASSERT_TRUE(end.retained);
     EXPECT_NEAR(end.retained->share, 0.90, 1e-12); // lower end of the printed 90 to 100 %
     EXPECT_TRUE(end.made);

@@ -32,9 +32,9 @@ TEST(FerruleEye, StrengthGoesByTheWiresCore) {
 
 TEST(WireEyes, KeepInTheBendWhatIsPrintedForThePin) {
     const auto kept = [](std::string_view pin) {
-        return make_end("ferrule-eye", wire,
-                        {{"eye", "300 mm"}, {"pin", pin}, {"turn_back", "25 mm"}})
-            .find(ValueName::bend_retained)
+        return find_value(make_end("ferrule-eye", wire,
+                                   {{"eye", "300 mm"}, {"pin", pin}, {"turn_back", "25 mm"}}),
+                          ValueName::bend_retained)
             .value_or(not_there);
     };
     EXPECT_NEAR(kept("4 mm"), 0.50, 1e-9);

@@ -10,7 +10,7 @@ namespace {
 constexpr std::string_view hmpe = "12-strand HMPE 10 mm";
 
 double number_of(const End& end, ValueName name) {
-    return end.find(name).value_or(not_there);
+    return find_value(end, name).value_or(not_there);
 }
 
 MarkName pair_mark(int number) {
@@ -203,7 +203,7 @@ TEST(OwnBraidConstant, ReplacesTheTablesInEveryLedger) {
     EXPECT_EQ(row->origin, SpreadOrigin::measured);
     EXPECT_EQ(row->group, Group::take_up);
     EXPECT_EQ(book.citation(row->source).key, "bench");
-    EXPECT_EQ(end->find(ValueName::braid_constant), 0.21);
+    EXPECT_EQ(find_value(*end, ValueName::braid_constant), 0.21);
 }
 
 TEST(OwnBraidConstant, WithoutASpreadKeepsThatOfTheTables) {

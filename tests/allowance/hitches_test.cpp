@@ -51,8 +51,8 @@ TEST(RoundTurn, HalfHitchesGetWhatTheTurnsLetPast) {
         make_end("round-turn-two-half-hitches", "3-strand polyester 10 mm", {{"spar", "30 mm"}});
     EXPECT_NEAR(length_of(end, Item::turns), 251.327412287, near);
     EXPECT_NEAR(length_of(end, Item::knot), 130.0, near);
-    ASSERT_TRUE(end.find(ValueName::load_past_turns));
-    EXPECT_NEAR(*end.find(ValueName::load_past_turns), std::exp(-1.507964474), 1e-9);
+    ASSERT_TRUE(find_value(end, ValueName::load_past_turns));
+    EXPECT_NEAR(*find_value(end, ValueName::load_past_turns), std::exp(-1.507964474), 1e-9);
 }
 
 TEST(CowAndRollingHitch, TurnsAndWhatIsBesides) {
@@ -81,7 +81,7 @@ TEST(CloveHitch, BareHmpeNeedsAStitchedTail) {
     const auto end =
         make_end("clove-hitch", "12-strand HMPE 5 mm", {{"spar", "25 mm"}, {"stitched", "yes"}});
     // At friction 0.07 and five diameters the margin is 0.2875144984.
-    EXPECT_NEAR(*end.find(ValueName::hitch_margin), 0.2875144984, 1e-9);
+    EXPECT_NEAR(*find_value(end, ValueName::hitch_margin), 0.2875144984, 1e-9);
     EXPECT_TRUE(refuses_a_person(end));                   // stitched or not
     EXPECT_NEAR(length_of(end, Item::tail), 100.0, near); // 20 D in bare HMPE
     make_end("clove-hitch", "core-dependent HMPE 5 mm", on_spar);
@@ -92,11 +92,11 @@ TEST(CloveHitch, SaysHowManyTurnsFrictionLacks) {
     // lacks ln(1/0.674809) / (0.24 pi) = 0.52 turns, so one more. With three turns the margin is
     // 0.674809 x exp(0.24 pi) = 1.434270.
     const auto end = make_end("clove-hitch", "3-strand polyester 10 mm", {{"spar", "50 mm"}});
-    EXPECT_NEAR(*end.find(ValueName::hitch_margin), 0.674809, 1e-6);
-    EXPECT_NEAR(*end.find(ValueName::extra_turns), 1.0, 1e-12);
+    EXPECT_NEAR(*find_value(end, ValueName::hitch_margin), 0.674809, 1e-6);
+    EXPECT_NEAR(*find_value(end, ValueName::extra_turns), 1.0, 1e-12);
     const auto three =
         make_end("clove-hitch", "3-strand polyester 10 mm", {{"spar", "50 mm"}, {"turns", "3"}});
-    EXPECT_NEAR(*three.find(ValueName::hitch_margin), 1.434270, 2e-6);
+    EXPECT_NEAR(*find_value(three, ValueName::hitch_margin), 1.434270, 2e-6);
     EXPECT_FALSE(cautions_about(three, "friction alone"));
     EXPECT_TRUE(cautions_about(end, "friction alone"));
 }

@@ -5,7 +5,7 @@ namespace libsplice::testing {
 namespace {
 
 double number_of(const End& allowance, ValueName name) {
-    return allowance.find(name).value_or(not_there);
+    return find_value(allowance, name).value_or(not_there);
 }
 
 TEST(ShortSplice, CountsBothSidesAndMarksOne) {

@@ -49,7 +49,8 @@ TEST(Lashing, SecondFittingNeedsTheGap) {
 TEST(Lashing, InBareHmpeSaysWhatGetsPastTheTurns) {
     const auto end = make_end("lashing", "12-strand HMPE 3 mm", {{"spar", "9 mm"}});
     EXPECT_TRUE(cautions_about(end, "stitch the tail"));
-    EXPECT_NEAR(*end.find(ValueName::load_past_turns), std::exp(-1.759291886), 1e-9); // 0.56 pi
+    EXPECT_NEAR(*find_value(end, ValueName::load_past_turns), std::exp(-1.759291886),
+                1e-9); // 0.56 pi
     EXPECT_FALSE(cautions_about(make_end("lashing", "3-strand nylon 6 mm", {{"spar", "9 mm"}}),
                                 "stitch the tail"));
 }

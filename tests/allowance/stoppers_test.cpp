@@ -34,7 +34,7 @@ TEST(DoubleOverhand, ShockCordIsDrawnUpUnderStretchWithAShortTail) {
     EXPECT_NEAR(length_of(end, Item::knot), 94.589, near);
     EXPECT_NEAR(length_of(end, Item::tail), 30.0, near);
     EXPECT_NEAR(in_millimetres(end.total()), 146.089, near);
-    EXPECT_NE(end.steps[2].find("under that stretch"), std::string_view::npos);
+    EXPECT_NE(end.steps[2].text.find("under that stretch"), std::string_view::npos);
 }
 
 TEST(Stevedore, HasTwoTightForms) {

@@ -15,7 +15,7 @@ TEST(TuckedEye, SyntheticLaidRopeTakesFiveTucks) {
     EXPECT_NEAR(in_millimetres(end.total()), 506.849555922, near); // all of them less 96
     EXPECT_NEAR(mark_of(end, MarkName::unlay), 392.0, near);
     EXPECT_NEAR(mark_of(end, MarkName::far_throat), 602.849555922, near);
-    EXPECT_NEAR(end.find(ValueName::tucks).value_or(0.0), 5.0, 1e-12);
+    EXPECT_NEAR(find_value(end, ValueName::tucks).value_or(0.0), 5.0, 1e-12);
     EXPECT_NEAR(value_of(end, ValueName::unlay_m), 318.0, near);
     EXPECT_NEAR(value_of(end, ValueName::tail_m), 390.0, near);
     ASSERT_TRUE(end.retained);

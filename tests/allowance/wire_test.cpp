@@ -37,7 +37,8 @@ std::string wire(std::string_view size) {
 TEST(ClippedEye, ClipsAndTurnBackAreThePrintedOnes) {
     for (const auto& clip : clip_cases) {
         const auto end = make_end("clipped-eye", wire(clip.size));
-        EXPECT_NEAR(end.find(ValueName::clips).value_or(0.0), clip.clips, 1e-12) << clip.size;
+        EXPECT_NEAR(find_value(end, ValueName::clips).value_or(0.0), clip.clips, 1e-12)
+            << clip.size;
         EXPECT_NEAR(length_of(end, Item::turn_back), clip.turn_back * 25.4, near) << clip.size;
         EXPECT_EQ(source_of(end, Item::turn_back), clip.source) << clip.size;
     }

@@ -37,7 +37,9 @@ class Folder(NamedTuple):
 MADE_OF = (
     "libsplice/allowance/action.h",
     "libsplice/allowance/end.h",
+    "libsplice/allowance/facts.h",
     "libsplice/allowance/names.h",
+    "libsplice/allowance/values.h",
     "libsplice/allowance/working.h",
     "libsplice/catalogue/citation_log.h",
     "libsplice/catalogue/rope.h",

@@ -46,7 +46,7 @@ Teardrop eye(const EyeCase& given) {
 TEST(Eye, RopeRoundAndAngleAreTheGeometry) {
     for (const auto& given : eye_cases) {
         const auto shape = eye(given);
-        EXPECT_NEAR(shape.rope.si() * 1000.0, given.rope_round, 5e-8) << given.rope_round;
+        EXPECT_NEAR(shape.rope_round.si() * 1000.0, given.rope_round, 5e-8) << given.rope_round;
         EXPECT_NEAR(shape.throat_angle.si() * degrees_per_radian, given.angle, 2e-8)
             << given.rope_round;
     }
@@ -75,12 +75,12 @@ TEST(Eye, AngleOf20DegreesIsRadiusOverSine) {
 TEST(Eye, SeizedCloseIsAWholeTurn) {
     // pi (40 + 8) = 150.7964474, legs opposite one another.
     const auto shape = eye({40, 8, 24, 0, 0, 0});
-    EXPECT_NEAR(shape.rope.si() * 1000.0, 150.7964474, 5e-8);
+    EXPECT_NEAR(shape.rope_round.si() * 1000.0, 150.7964474, 5e-8);
     EXPECT_NEAR(shape.throat_angle.si() * degrees_per_radian, 180.0, 1e-6);
 }
 
 TEST(Eye, ThinRopeIsTheThreadRoundThePin) {
-    EXPECT_NEAR(eye({6, 1e-9, 5, 0.5e-9, 0, 0}).rope.si() * 1000.0, 21.28578461, 1e-7);
+    EXPECT_NEAR(eye({6, 1e-9, 5, 0.5e-9, 0, 0}).rope_round.si() * 1000.0, 21.28578461, 1e-7);
 }
 
 TEST(Eye, NearerThanTheCentrelineIsNoEye) {
@@ -98,7 +98,7 @@ TEST(Eye, NearerThanTheCentrelineIsNoEye) {
 
 TEST(Eye, TooLittleRopeDoesNotCloseRound) {
     // The tightest with touching legs: the throat at the radius of 8.5.
-    const auto tightest = eye({12, 5, 8.5, 2.5, 0, 0}).rope;
+    const auto tightest = eye({12, 5, 8.5, 2.5, 0, 0}).rope_round;
     const auto with = [](Length rope) {
         return throat_distance(millimetres(12.0), millimetres(5.0), rope, millimetres(2.5));
     };
@@ -111,7 +111,7 @@ TEST(Eye, LongerEyeTakesMoreRopeAndOpensLess) {
     auto before = eye({12, 5, 9, 2.5, 0, 0});
     for (double distance = 10.0; distance < 300.0; distance *= 1.1) {
         const auto longer = eye({12, 5, distance, 2.5, 0, 0});
-        EXPECT_GT(longer.rope, before.rope) << distance;
+        EXPECT_GT(longer.rope_round, before.rope_round) << distance;
         EXPECT_LT(longer.throat_angle, before.throat_angle) << distance;
         before = longer;
     }
@@ -121,7 +121,7 @@ TEST(Eye, TwiceTheSizeIsTwiceTheRope) {
     for (const auto& given : eye_cases) {
         const auto twice = eye({2.0 * given.pin, 2.0 * given.rope, 2.0 * given.throat_distance,
                                 2.0 * given.leg_offset, 0, 0});
-        EXPECT_NEAR(twice.rope.si() * 1000.0, 2.0 * given.rope_round, 1e-7);
+        EXPECT_NEAR(twice.rope_round.si() * 1000.0, 2.0 * given.rope_round, 1e-7);
     }
 }
 

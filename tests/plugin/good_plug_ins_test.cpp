@@ -1,4 +1,6 @@
 // The plug-ins of the page, and one of the first layout, by hand arithmetic.
+#include "libsplice/allowance/values.h"
+
 #include "plug_ins.h"
 
 namespace libsplice::testing {
@@ -81,7 +83,7 @@ TEST(TuckedBraidEye, FollowsEitherRule) {
                 static_cast<double>(mm(2 + 210 + 149.144430 - 60)), micrometre);
     EXPECT_NEAR(static_cast<double>(shorter->standing_mark),
                 static_cast<double>(mm(2 + 210 + 149.144430)), micrometre);
-    EXPECT_NEAR(*longer->find(ValueName::throat_angle_deg), 23.3152, 1e-3);
+    EXPECT_NEAR(*find_value(*longer, ValueName::throat_angle_deg), 23.3152, 1e-3);
 }
 
 TEST(TuckedBraidEye, HmpeIsRefusedForAPerson) {

@@ -53,10 +53,11 @@ inline End hand_eye(CitationId document) {
     eye.add(Mark{MarkName::taper_start, mm(100)});
     eye.add(Mark{MarkName::near_throat, mm(300)});
     eye.add(Mark{MarkName::far_throat, mm(400)});
-    eye.add(Value{ValueName::tail_m, 0.3});
-    eye.add(Value{ValueName::bury_m, 0.3});
-    eye.add(Value{ValueName::minimum_bury_m, 0.2});
-    eye.add(Value{ValueName::over_bury_m, 0.0071});
+    BuryFacts bury;
+    bury.tail = millimetres(300.0);
+    bury.minimum = millimetres(200.0);
+    bury.over = millimetres(7.1);
+    eye.bury = bury;
     eye.add(Value{ValueName::tucks, 5.0});
     eye.add(Value{ValueName::throat_angle_deg, 23.4});
     eye.add(Caution{"a tail of {tail} is short", document});

@@ -21,11 +21,13 @@ TEST(PageFit, AShortPieceIsSetLargeEndByEnd) {
 
 TEST(PageFit, MoreStepsMakeItSmaller) {
     Bench bench;
-    std::vector<std::string_view> steps;
+    std::vector<Step> steps;
     PageFit last;
     for (int count = 1; count < 25; ++count) {
-        steps.emplace_back("Lead the tail in at the far throat, along inside and out at the exit, "
-                           "and draw it through until both throats meet.");
+        steps.push_back({Action::lead_in,
+                         {},
+                         "Lead the tail in at the far throat, along inside and out at the exit, "
+                         "and draw it through until both throats meet."});
         bench.eye.steps = steps;
         const PageFit next = fit_on_page(bench.piece, flat_drawing);
         EXPECT_TRUE(next.size <= last.size || next.abreast != last.abreast) << count;
@@ -37,7 +39,8 @@ TEST(PageFit, MoreStepsMakeItSmaller) {
 
 TEST(PageFit, AHigherDrawingLeavesLessForTheText) {
     Bench bench;
-    const std::vector<std::string_view> steps(14, "Smooth the cover over the core from the knot.");
+    const std::vector<Step> steps(
+        14, {Action::smooth, {}, "Smooth the cover over the core from the knot."});
     bench.eye.steps = steps;
     EXPECT_LT(fit_on_page(bench.piece, 0.9).size, fit_on_page(bench.piece, flat_drawing).size);
 }
@@ -46,7 +49,7 @@ TEST(PageFit, AHigherDrawingLeavesLessForTheText) {
 // room than both ends one below the other.
 TEST(PageFit, TwoLongEndsStandSideBySide) {
     Bench bench;
-    const std::vector<std::string_view> steps(8, "Tape it.");
+    const std::vector<Step> steps(8, {Action::tape, {}, "Tape it."});
     bench.eye.steps = steps;
     for (int i = 0; i < 10; ++i) {
         bench.eye.add(Mark{MarkName::exit, mm(500 + i)});

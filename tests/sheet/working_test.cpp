@@ -54,10 +54,39 @@ const std::map<std::string, Sum>& formulas() {
          [](const auto& of) {
              return eye_of(of) + 2.0 * of("l");
          }},
-        {"(T - P)/sqrt(1 - K) + 2P/(1 + sqrt(1 - K)) - T",
+        {"(T - P)/sqrt(1 - aK) + 2P/(sqrt(1 - aK) + sqrt(1 - eK)) - T",
          [](const auto& of) {
-             const double root = std::sqrt(1.0 - of("K"));
-             return (of("T") - of("P")) / root + 2.0 * of("P") / (1.0 + root) - of("T");
+             const double root = std::sqrt(1.0 - of("a") * of("K"));
+             const double at_end = std::sqrt(1.0 - of("e") * of("K"));
+             return (of("T") - of("P")) / root + 2.0 * of("P") / (root + at_end) - of("T");
+         }},
+        {"p/2",
+         [](const auto& of) {
+             return of("p") / 2.0;
+         }},
+        {"l/2",
+         [](const auto& of) {
+             return of("l") / 2.0;
+         }},
+        {"2t",
+         [](const auto& of) {
+             return 2.0 * of("t");
+         }},
+        {"pi (B + D) - 2B",
+         [](const auto& of) {
+             return std::numbers::pi * (of("B") + of("D")) - 2.0 * of("B");
+         }},
+        {"n D",
+         [](const auto& of) {
+             return of("n") * of("D");
+         }},
+        {"f x n D",
+         [](const auto& of) {
+             return of("f") * of("n") * of("D");
+         }},
+        {"n pi (A + D)",
+         [](const auto& of) {
+             return of("n") * std::numbers::pi * (of("A") + of("D"));
          }},
         {"-s T",
          [](const auto& of) {
@@ -92,24 +121,39 @@ struct Read {
     double sides = 1.0;
 };
 
-/// What stands before the first comma, and whether it is taken twice.
-Read read(const std::string& working) {
-    std::string formula = working.substr(0, working.find(", "));
-    if (formula.starts_with("2 x (") && formula.ends_with(')')) {
-        return {formula.substr(5, formula.size() - 6), 2.0};
+/// A count that stands in the formula itself as a letter, with its number.
+void take_out(std::string& formula, Letters& letters, const std::string& pattern,
+              const std::string& letter) {
+    std::smatch found;
+    if (std::regex_search(formula, found, std::regex(pattern))) {
+        letters[letter] = {std::stod(found[1]), 0.0000005};
+        formula.replace(static_cast<std::size_t>(found.position(1)),
+                        static_cast<std::size_t>(found.length(1)), letter);
     }
-    return {formula, 1.0};
+}
+
+/// What comes before the first comma, and whether it is taken twice.
+Read read(const std::string& working, Letters& letters) {
+    std::string formula = working.substr(0, working.find(", "));
+    double sides = 1.0;
+    if (formula.starts_with("2 x (") && formula.ends_with(')')) {
+        formula = formula.substr(5, formula.size() - 6);
+        sides = 2.0;
+    }
+    take_out(formula, letters, "^(-?[0-9.]+) x ", "f");
+    take_out(formula, letters, "(-?[0-9.]+) (?:D$|pi \\()", "n");
+    return {formula, sides};
 }
 
 /// Checks one row; whether it has a formula at all.
 bool check_row(const Piece& piece, std::size_t at) {
     const std::string working = working_of(piece, at, UnitSystem::metric);
-    const auto [formula, sides] = read(working);
+    Letters letters = letters_of(working);
+    const auto [formula, sides] = read(working, letters);
     const auto found = formulas().find(formula);
     if (found == formulas().end()) {
         return false;
     }
-    const Letters letters = letters_of(working);
     const auto with_one_off = [&](const std::string& letter, double halves) {
         return sides * found->second([&](const char* name) {
             const Printed& printed = letters.at(name);
@@ -130,7 +174,9 @@ bool check_row(const Piece& piece, std::size_t at) {
 /// Rows that always have a formula, unless the job itself states them.
 bool needs_formula(const Row& row) {
     static const std::set<Item> items{Item::stretch,   Item::first_stretch, Item::eye_legs,
-                                      Item::loop_legs, Item::setting,       Item::spare};
+                                      Item::loop_legs, Item::setting,       Item::spare,
+                                      Item::take_up,   Item::cover_take_up, Item::turns,
+                                      Item::knot,      Item::round_bearings};
     return items.contains(row.item) && row.source != cited_job;
 }
 
@@ -243,7 +289,7 @@ TEST(Working, OfBothSidesIsTwiceThatOfOne) {
     EXPECT_TRUE(working_at(loop.piece(), Item::spare).starts_with("z s, "));
 }
 
-TEST(Working, WithoutTheFiguresOfAFormulaCountsDiameters) {
+TEST(Working, OfATakeUpIsThatOfWhatLiesInside) {
     const One eye = cut_one({{"name", "sheet"},
                              {"rope", "double-braid polyester 8 mm"},
                              {"length", "9 m"},
@@ -253,7 +299,8 @@ TEST(Working, WithoutTheFiguresOfAFormulaCountsDiameters) {
     const One thick = cut_one(
         end_on(plain_line, "cover-over-join",
                {{"rope", "12-strand HMPE 8 mm"}, {"end_a.side", "thick"}, {"end_a.thin", "4 mm"}}));
-    EXPECT_NE(working_at(thick.piece(), Item::take_up).find(" D, D = 8.0 mm"), std::string::npos);
+    // A line half as thick fills a quarter of the section.
+    EXPECT_NE(working_at(thick.piece(), Item::take_up).find("a = 0.25 "), std::string::npos);
 }
 
 TEST(Working, OfWhatTheJobStatesIsWhatTheJobSays) {

@@ -88,20 +88,21 @@ std::span<const Step> steps_for(std::size_t chosen) {
 
 Result<End> work_out(const Request& request) {
     const Length cord = request.rope.counting_diameter();
-    const auto left = field_or_figure(request, end_left, FigureId::end_left, cord);
-    if (!left) {
-        return Unexpected(left.error());
+    Figures need(request);
+    const auto left = need.field_or(end_left, FigureId::end_left, cord);
+    if (need.failed()) {
+        return need.fault();
     }
     const SourcedLength held = from_job(Length(request.fields.at(length)));
     End allowance;
     allowance.add(row_of(Item::crimp, held));
-    allowance.add(row_of(Item::end_left, *left));
+    allowance.add(row_of(Item::end_left, left));
     const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::heat);
-    const Nanometres far_side = tail_end + to_nanometres(left->length);
+    const Nanometres far_side = tail_end + to_nanometres(left.length);
     allowance.standing_mark = far_side + to_nanometres(held.length);
     allowance.add(Mark{MarkName::crimp, allowance.standing_mark});
     allowance.add(Value{ValueName::crimp_m, held.length.si()});
-    allowance.add(Value{ValueName::end_left_m, left->length.si()});
+    allowance.add(Value{ValueName::end_left_m, left.length.si()});
     allowance.add(
         Span{Span::Form::crimped, far_side, allowance.standing_mark, to_nanometres(cord)});
     add_retained(allowance, request);

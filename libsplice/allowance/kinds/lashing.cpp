@@ -1,7 +1,6 @@
 // lashing: turns round an eyelet or ring, or through two fittings, finished with half hitches.
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/parts/hitch_part.h"
-#include "libsplice/mechanics/rope/hitch.h"
 
 namespace libsplice {
 
@@ -58,53 +57,46 @@ constexpr std::array steps_two{
 
 struct Lashing {
     double turns = 0.0;
-    Length turn;
+    Turn turn;
     double hitches = 0.0;
     SourcedLength finish; ///< half hitches with their tail
 };
 
 Result<Lashing> read_lashing(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    const auto count = read_turns(request, turns);
-    const auto usual = request.rules.need(FigureId::half_hitches);
-    const auto each = request.rules.need(FigureId::per_half_hitch);
-    if (!count || !usual) {
-        return Unexpected(count ? usual.error() : count.error());
-    }
-    if (!each) {
-        return Unexpected(each.error());
-    }
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
     Lashing lashing;
-    lashing.turns = *count;
-    lashing.hitches = request.fields.has(hitches) ? request.fields.at(hitches) : usual->number();
-    const auto one = from_figure(*each, rope);
-    lashing.finish = {one.length * lashing.hitches, one.sd * lashing.hitches, one.origin,
-                      one.source};
+    lashing.turns = need.field_or(std::optional<std::size_t>(turns), FigureId::turns);
+    lashing.hitches = need.field_or(std::optional<std::size_t>(hitches), FigureId::half_hitches);
+    lashing.finish = times(lashing.hitches, need.length(FigureId::per_half_hitch, diameter));
+    if (need.failed()) {
+        return need.fault();
+    }
     const Length first(request.fields.at(spar));
     const Length second = request.fields.length(pin).value_or(first);
     const auto between = request.fields.length(gap);
     lashing.turn =
-        between ? turn_round_two(first, second, *between, rope) : round_turn(first, rope);
+        between ? turn_round(first, second, *between, diameter) : turn_round(first, diameter);
     return lashing;
 }
 
-void add_values(End& allowance, const Request& request, const Lashing& lashing) {
-    allowance.add(Value{ValueName::spar_m, request.fields.at(spar)});
-    allowance.add(Value{ValueName::turns, lashing.turns});
-    allowance.add(Value{ValueName::half_hitches, lashing.hitches});
-    allowance.add(Value{ValueName::finish_m, lashing.finish.length.si()});
+void add_facts(End& end, const Request& request, const Lashing& lashing) {
+    end.turns = TurnFacts{.count = lashing.turns,
+                          .around = lashing.turn.around,
+                          .load_past = load_past_turns(request, lashing.turns)};
+    end.add(Value{ValueName::half_hitches, lashing.hitches});
+    end.add(Value{ValueName::finish_m, lashing.finish.length.si()});
     if (request.fields.has(gap)) {
-        allowance.add(Value{ValueName::gap_m, request.fields.at(gap)});
+        end.add(Value{ValueName::gap_m, request.fields.at(gap)});
     }
-    add_load_past(allowance, request);
 }
 
 /// Half hitches in bare HMPE hold little: what the turns leave over has to be little too.
-void add_finish_caution(End& allowance, const Request& request) {
+void add_finish_caution(End& end, const Request& request) {
     if (const auto slip = request.rules.find(FigureId::slip)) {
-        allowance.add(Caution{"half hitches slip in this rope, and a share of {load_past_turns} of "
-                              "the load gets past the turns: take more turns or stitch the tail",
-                              slip->source});
+        end.add(Caution{"half hitches slip in this rope, and a share of {load_past_turns} of the "
+                        "load gets past the turns: take more turns or stitch the tail",
+                        slip->source});
     }
 }
 
@@ -120,7 +112,7 @@ Result<End> work_out(const Request& request) {
         return Unexpected(lashing.error());
     }
     const Nanometres width = to_nanometres(request.rope.counting_diameter());
-    const SourcedLength round = from_geometry(lashing->turn * lashing->turns);
+    const SourcedLength round = rope_in(lashing->turn, lashing->turns);
     End allowance;
     allowance.add(row_of(Item::turns, round));
     allowance.add(row_of(Item::half_hitches, lashing->finish, Group::hand));
@@ -132,7 +124,7 @@ Result<End> work_out(const Request& request) {
     allowance.add(Span{Span::Form::half_hitches, tail_end, turns_end, width, lashing->hitches});
     allowance.add(Span{Span::Form::turns, turns_end, allowance.standing_mark, width, lashing->turns,
                        to_nanometres(Length(request.fields.at(spar)))});
-    add_values(allowance, request, *lashing);
+    add_facts(allowance, request, *lashing);
     add_finish_caution(allowance, request);
     allowance.steps = request.fields.has(gap) ? steps_two : steps;
     return allowance;

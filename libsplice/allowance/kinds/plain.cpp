@@ -86,16 +86,17 @@ Result<End> work_out_bare(const Request& request) {
 /// A whipping uses up no rope, but needs straight rope to lie on.
 Result<End> work_out_whipped(const Request& request) {
     const Length rope = request.rope.counting_diameter();
-    const auto length = field_or_figure(request, whipping_length, FigureId::whipping, rope);
-    const auto offset = request.rules.need(FigureId::whipping_offset);
-    if (!length || !offset) {
-        return Unexpected(length ? offset.error() : length.error());
+    Figures need(request);
+    const Length length = need.field_or(whipping_length, FigureId::whipping, rope).length;
+    const Length offset = need.figure(FigureId::whipping_offset).length(rope);
+    if (need.failed()) {
+        return need.fault();
     }
     End allowance = plain_end(request, usual_cut(request.rope));
-    const Nanometres start = allowance.standing_mark + to_nanometres(offset->length(rope));
-    const Nanometres end = start + to_nanometres(length->length);
+    const Nanometres start = allowance.standing_mark + to_nanometres(offset);
+    const Nanometres end = start + to_nanometres(length);
     allowance.add(Mark{MarkName::whipping, end});
-    allowance.add(Value{ValueName::whipping_m, length->length.si()});
+    allowance.add(Value{ValueName::whipping_m, length.si()});
     allowance.add(Span{Span::Form::whipped, start, end, to_nanometres(rope)});
     allowance.steps = whipped_steps;
     return allowance;
@@ -128,13 +129,14 @@ Result<End> work_out_heat_sealed(const Request& request) {
         return allowance;
     }
     const Length rope = request.rope.counting_diameter();
-    const auto back = field_or_figure(request, core_back, FigureId::core_back, rope);
-    if (!back) {
-        return Unexpected(back.error());
+    Figures need(request);
+    const Length back = need.field_or(core_back, FigureId::core_back, rope).length;
+    if (need.failed()) {
+        return need.fault();
     }
-    const Nanometres end_of_core = allowance.standing_mark + to_nanometres(back->length);
+    const Nanometres end_of_core = allowance.standing_mark + to_nanometres(back);
     allowance.add(Mark{MarkName::core_end, end_of_core});
-    allowance.add(Value{ValueName::core_back_m, back->length.si()});
+    allowance.add(Value{ValueName::core_back_m, back.si()});
     allowance.add(
         Span{Span::Form::covered, allowance.standing_mark, end_of_core, to_nanometres(rope)});
     allowance.steps = sealed_cover_steps;

@@ -1,12 +1,12 @@
 // A tail led inside the rope: its length, taper, take-up and setting, as the buried eyes need them.
 #pragma once
 
-#include "libsplice/allowance/kind.h"
 #include "libsplice/allowance/parts/parts.h"
 #include "libsplice/allowance/parts/taper_part.h"
 #include "libsplice/mechanics/rope/braid.h"
 
 #include <array>
+#include <span>
 
 namespace libsplice {
 
@@ -49,44 +49,61 @@ struct BuryFields {
     std::optional<std::size_t> setting;
     std::optional<std::size_t> pairs = std::nullopt;
     std::optional<std::size_t> strands = std::nullopt; ///< where a core's tail is led inside
+    std::string_view tail_name = "tail";               ///< what faults call the first
 };
 
-/// A bury worked out for rope (or core) of one diameter.
-struct BuryPart {
-    Length rope;
-    SourcedLength tail;
-    TaperPart taper;
-    bool ends_inside = true;     ///< false for a tail that runs through and comes out again
-    double braid_constant = 0.0; ///< K of the braid over the tail
-    SourcedLength take_up;       ///< host used beyond the tail's own length, at the marking tension
-    SourcedLength setting;       ///< what draws out at first load, as a negative length
-    Length exit;
-    Length minimum; ///< the published minimum of the tail; 0 where none is printed
-    Length counted; ///< diameter that the rule's tail, taper, exit and fid are counted in
-    Length outside; ///< diameter of what is seen over the bury
+/// What a tail is led into, and how it is seen there.
+struct Host {
+    Length diameter; ///< of the whole rope, or of its core
+    Length counted;  ///< diameter that the rule's tail, taper, exit and fid are counted in
+    Length over;     ///< diameter of what is seen over the bury
     Span::Form seen = Span::Form::buried; ///< how the tail is drawn: `core` where it has no cover
 };
+/// The host itself counts, and is what is seen.
+[[nodiscard]] Host host_of(Length diameter);
 
-/// Works the bury out in `rope`, the host itself: the whole rope, or its core. Sheets for covered
-/// rope count tails in diameters of the whole rope: `counted`; `rope` where it is not given.
-/// Code::below_published_minimum, Code::taper_longer_than_tail, Code::figure_missing, the faults of
-/// read_taper(),
-/// Code::field_out_of_range where the fid would come out before the tail's end.
-[[nodiscard]] Result<BuryPart> read_bury(const Request& request, BuryFields fields, Length rope,
-                                         std::optional<Length> counted = std::nullopt);
+/// A bury worked out for a host of one diameter.
+struct BuryPart {
+    Host host;
+    BuryFacts facts;
+    SourcedLength tail;
+    TaperPart taper;
+    bool ends_inside = true; ///< false for a tail that runs through and comes out again
+    SourcedLength take_up;   ///< host used beyond the tail's own length, at the marking tension
+    SourcedLength setting;   ///< what draws out at first load, as a negative length
+};
 
-/// The tail as it lies inside the host: in full section, then thinned.
-[[nodiscard]] std::array<BuriedPart, 2> tail_inside(const BuryPart& bury);
+/// Works the bury out. Code::below_published_minimum, Code::taper_longer_than_tail,
+/// Code::figure_missing, the faults of read_taper(), Code::field_out_of_range where the fid would
+/// come out before the tail's end.
+[[nodiscard]] Result<BuryPart> read_bury(const Request& request, BuryFields fields,
+                                         const Host& host);
 
 /// Rows tail, take-up and setting.
-void add_bury_rows(End& allowance, const BuryPart& bury);
-/// The taper's marks, which lie before the throat: call it before the eye's marks.
-void add_taper_marks(End& allowance, const BuryPart& bury, Nanometres tail_end);
-/// Marks of the standing part beyond the far throat, and how far bury and fid reach: after the
-/// eye's marks.
-void add_bury_marks(End& allowance, const BuryPart& bury);
-/// Values, spans of the shape, and cautions about a short tail.
-void add_bury_facts(End& allowance, const BuryPart& bury, const Request& request,
-                    Nanometres tail_end);
+void add_bury_rows(End& end, const BuryPart& bury);
+
+/// Where a tail lies on its end.
+struct BuryPlace {
+    Nanometres tail_end = 0; ///< from where the marks start
+    Nanometres throat = 0;   ///< where the host is entered; bury and fid reach on from there
+};
+/// Facts, marks, spans of the shape, and cautions about a short tail.
+void lay_bury(End& end, const BuryPart& bury, const Request& request, BuryPlace place);
+/// All of that but the marks beyond the throat, of a kind that has its own there.
+void lay_tail(End& end, const BuryPart& bury, const Request& request, Nanometres tail_end);
+
+/// K of the braid that a tail is led into: what the shop measured for the kind, else the rope's
+/// own, else that of the tables. The figure's spread is that of K. Code::figure_missing.
+[[nodiscard]] Result<Figure> read_braid_constant(const Request& request);
+
+/// Host used beyond the tail's own length. Its spread is what that of K does; where K has
+/// none, the share of the take-up that the tables' spread is of the take-up which they
+/// state it for. `too_thick` where the tail does not go in; Code::figure_missing.
+[[nodiscard]] Result<SourcedLength>
+read_take_up(const Request& request, const std::array<BuriedPart, 2>& tail, Fault too_thick);
+
+/// Puts `usual` in place of the tables' share as the spread of a take-up; the spread of
+/// a K that has one stays.
+void set_usual_spread(SourcedLength& take_up, const Request& request, Length usual);
 
 } // namespace libsplice

@@ -1,7 +1,7 @@
 // The eye itself, as every kind with an eye needs it: geometry, rows, marks, limits.
 #pragma once
 
-#include "libsplice/allowance/kind.h"
+#include "libsplice/allowance/parts/parts.h"
 
 namespace libsplice {
 
@@ -23,7 +23,11 @@ inline constexpr FieldDeclaration pin{
     Dimension::length,
     0.0,
     1.0,
-    "0 mm: a soft eye"};
+    "0 mm: a soft eye",
+    false,
+    {},
+    {},
+    FieldRole::pin};
 } // namespace field
 
 /// Which of a kind's fields describe the eye.
@@ -32,38 +36,57 @@ struct EyeFields {
     std::size_t pin;
 };
 
-/// An eye worked out for rope (or core) of one diameter.
+/// What a kind calls its eye's rows, the two marks of its throat, tail side first, and its field.
+struct EyeWords {
+    Item round = Item::eye_legs;
+    Item to_bearing = Item::throat_to_bearing;
+    MarkName near = MarkName::near_throat;
+    MarkName far = MarkName::far_throat;
+    std::string_view field = "eye";
+};
+
+/// An eye worked out, for rope (or core) of one diameter.
 struct EyePart {
-    Length rope; ///< diameter of what goes round
-    Length pin;
-    Length inside;     ///< crown to throat
-    Length rope_round; ///< throat to throat
-    Angle throat_angle;
-    CitationId source{}; ///< of the inside length
-    Length soft_spread;  ///< how far a pin that is not known moves the bearing point; 0 with a pin
-    Length legs{};       ///< how far the legs lie side by side before the throat; behind a ring
+    EyeFacts facts;
+    EyeWords words;
+    SourcedLength round; ///< rope from throat to throat
+    Group round_group = Group::own;
+    SourcedLength bearing; ///< from the bearing point to the throat
+    Length soft_spread;    ///< how far a pin that is not known moves the bearing point
 };
 
 /// Works the eye out and checks it: Code::eye_too_small, Code::throat_too_wide (the published limit
-/// on the angle at the throat, where a pin is given).
-[[nodiscard]] Result<EyePart> read_eye(const Request& request, EyeFields fields, Length rope);
-/// The same for a length and a pin that the kind has found itself; `source` is the length's.
-[[nodiscard]] Result<EyePart> shape_eye(const Request& request, Length inside, CitationId source,
-                                        Length pin, Length rope);
+/// on the angle at the throat, where a pin is given). Faults name the words' field.
+[[nodiscard]] Result<EyePart> read_eye(const Request& request, EyeFields fields, Length diameter,
+                                       const EyeWords& words = {});
+
+/// An eye whose shape the kind has found itself.
+struct EyeShape {
+    Length inside;
+    CitationId source{}; ///< of the inside length
+    Length pin;          ///< what it is shaped on
+    Length legs = {};    ///< how far the legs lie side by side before the throat
+};
+/// Without the published limits; nothing where the rope does not go round the pin so short.
+[[nodiscard]] std::optional<EyePart> bend_eye(const EyeShape& shape, Length diameter,
+                                              const EyeWords& words = {});
+/// With them, as read_eye().
+[[nodiscard]] Result<EyePart> shape_eye(const Request& request, const EyeShape& shape,
+                                        Length diameter, const EyeWords& words = {});
+
+/// The bearing point of an eye that bears elsewhere than inside its crown: `bearing` lies between
+/// it and the throat, and what it bears on there is `pin` thick.
+void bear_elsewhere(EyePart& eye, const SourcedLength& bearing, Length pin);
+
+/// Gives the rope round the eye the spread that comes of a diameter known to `sd` only.
+void doubt_diameter(EyePart& eye, Length sd);
 
 /// Rows `rope round the eye`, `throat to bearing point` and, on a soft eye, the spread of a pin
 /// that is not known.
-void add_eye_rows(End& allowance, const EyePart& eye);
-/// What a kind calls the two marks of its throat, tail side first.
-struct ThroatMarks {
-    MarkName near = MarkName::near_throat;
-    MarkName far = MarkName::far_throat;
-};
-/// Marks near throat, crown and far throat; the end's standing part begins at the far throat.
-void add_eye_marks(End& allowance, const EyePart& eye, Nanometres near_throat,
-                   ThroatMarks names = {});
-/// Values, the loop of the shape, and a caution where the eye is short for its pin.
-void add_eye_facts(End& allowance, const EyePart& eye, const Request& request,
-                   Nanometres near_throat);
+void add_eye_rows(End& end, const EyePart& eye);
+
+/// Facts, the loop of the shape, marks near throat, crown and far throat, and a caution where the
+/// eye is short for its pin. The end's standing part begins at the far throat.
+void lay_eye(End& end, const EyePart& eye, const Request& request, Nanometres near_throat);
 
 } // namespace libsplice

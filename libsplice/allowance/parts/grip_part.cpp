@@ -1,5 +1,5 @@
-#include "libsplice/allowance/parts/grip_part.h"
-
+// How well the braid grips a buried tail: a cross-check beside the published length.
+#include "libsplice/allowance/parts/buried_eye_part.h"
 #include "libsplice/mechanics/rope/grip.h"
 
 #include <numbers>
@@ -32,17 +32,18 @@ Angle degrees(double count) {
 
 } // namespace
 
-void add_grip(End& allowance, const BuryPart& bury, const Request& request) {
+void add_grip(End& end, const BuryPart& bury, const Request& request) {
     const Assumed assumed{
         request.rules.find(FigureId::braid_angle), request.rules.find(FigureId::self_friction),
         request.rules.find(FigureId::packing), request.rules.find(FigureId::throat_share)};
     if (!assumed.all_known()) {
         return;
     }
-    const auto tail = tail_inside(bury);
+    const double packing = assumed.packing->number();
+    const double share = assumed.share->number();
     const auto margin = [&](double angle, double friction) {
-        return grip_margin(tail, bury.rope, {degrees(angle), friction, assumed.packing->number()},
-                           assumed.share->number());
+        return grip_margin(bury.facts.inside, bury.host.diameter,
+                           {degrees(angle), friction, packing}, share);
     };
     const auto usual = margin(assumed.angle->number(), assumed.friction->number());
     const auto low = margin(assumed.angle->lowest_number(), assumed.friction->lowest_number());
@@ -50,15 +51,15 @@ void add_grip(End& allowance, const BuryPart& bury, const Request& request) {
     if (!usual || !low || !high) {
         return;
     }
-    allowance.add(Value{ValueName::grip_margin, *usual});
-    allowance.add(Value{ValueName::grip_margin_low, *low});
-    allowance.add(Value{ValueName::grip_margin_high, *high});
-    allowance.add(Value{ValueName::friction, assumed.friction->number()});
-    allowance.add(Value{ValueName::braid_angle_deg, assumed.angle->number()});
-    allowance.add(Value{ValueName::packing, assumed.packing->number()});
-    allowance.add(Value{ValueName::throat_share, assumed.share->number()});
+    end.grip = GripFacts{.margin = *usual,
+                         .lowest = *low,
+                         .highest = *high,
+                         .friction = assumed.friction->number(),
+                         .braid_angle_deg = assumed.angle->number(),
+                         .packing = packing,
+                         .throat_share = share};
     if (*low < 1.0) {
-        allowance.add(Caution{may_slip, assumed.friction->source});
+        end.add(Caution{may_slip, assumed.friction->source});
     }
 }
 

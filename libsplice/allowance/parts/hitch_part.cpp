@@ -5,48 +5,54 @@
 
 namespace libsplice {
 
-Result<double> read_turns(const Request& request, std::optional<std::size_t> field) {
-    if (field && request.fields.has(*field)) {
-        return request.fields.at(*field);
-    }
-    const auto usual = request.rules.need(FigureId::turns);
-    if (!usual) {
-        return Unexpected(usual.error());
-    }
-    return usual->number();
+Turn turn_round(Length around, Length diameter) {
+    return {around, from_geometry(round_turn(around, diameter),
+                                  {FormulaId::turns, {1.0, around.si(), diameter.si()}})};
+}
+
+Turn turn_round(Length first, Length second, Length gap, Length diameter) {
+    return {first,
+            from_geometry(turn_round_two(first, second, gap, diameter),
+                          {FormulaId::turns_round_two,
+                           {1.0, ((first + diameter) / 2.0).si(), ((second + diameter) / 2.0).si(),
+                            (first / 2.0 + gap + second / 2.0).si()}})};
+}
+
+SourcedLength rope_in(const Turn& turn, double count) {
+    SourcedLength rope = turn.rope;
+    rope.length = rope.length * count;
+    *rope.working.numbers.begin() = count; // the first operand of both formulas
+    return rope;
 }
 
 Result<HitchPart> read_hitch(const Request& request, HitchFields fields) {
     const Length around(request.fields.at(fields.around));
-    return read_hitch(request, fields,
-                      {around, round_turn(around, request.rope.counting_diameter())});
+    return read_hitch(request, fields, turn_round(around, request.rope.counting_diameter()));
 }
 
 Result<HitchPart> read_hitch(const Request& request, HitchFields fields, Turn turn) {
-    const Length rope = request.rope.counting_diameter();
-    const auto count = read_turns(request, fields.turns);
-    const auto beyond = request.rules.need(FigureId::beyond_turns);
-    const auto left = field_or_figure(request, fields.tail, FigureId::tail, rope);
-    if (!count || !beyond) {
-        return Unexpected(count ? beyond.error() : count.error());
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
+    HitchPart part;
+    part.around_name = fields.around_name;
+    part.turn = turn;
+    part.turns = need.field_or(fields.turns, FigureId::turns);
+    part.beyond = need.length(FigureId::beyond_turns, diameter);
+    part.tail = need.field_or(fields.tail, FigureId::tail, diameter);
+    if (need.failed()) {
+        return need.fault();
     }
-    if (!left) {
-        return Unexpected(left.error());
-    }
-    return HitchPart{fields.around_name, turn, *count, from_figure(*beyond, rope), *left};
+    return part;
 }
 
-void add_load_past(End& allowance, const Request& request) {
-    const auto turns = allowance.find(ValueName::turns);
+std::optional<double> load_past_turns(const Request& request, double turns) {
     const auto friction = request.rules.find(FigureId::friction);
-    if (turns && friction != nullptr) {
-        allowance.add(Value{ValueName::load_past_turns, load_past(*turns, friction->number())});
-    }
+    return friction == nullptr ? std::nullopt : std::optional(load_past(turns, friction->number()));
 }
 
 End lay_hitch(const Request& request, const HitchPart& hitch, Finish finish) {
     const Nanometres width = to_nanometres(request.rope.counting_diameter());
-    const SourcedLength turns = from_geometry(hitch.turn.rope * hitch.turns);
+    const SourcedLength turns = rope_in(hitch.turn, hitch.turns);
 
     End allowance;
     allowance.add(row_of(Item::turns, turns));
@@ -59,12 +65,14 @@ End lay_hitch(const Request& request, const HitchPart& hitch, Finish finish) {
     allowance.add(Mark{MarkName::knot_far_side, far_side});
     allowance.add(Mark{MarkName::turns_end, turns_end});
     allowance.add(Mark{MarkName::load_side, allowance.standing_mark});
-    allowance.add(Value{hitch.around_name, hitch.turn.around.si()});
-    allowance.add(Value{ValueName::turns, hitch.turns});
-    allowance.add(Value{ValueName::knot_m, hitch.beyond.length.si()});
-    allowance.add(Value{ValueName::tail_m, hitch.tail.length.si()});
-    allowance.add(
-        Value{ValueName::bend_ratio, hitch.turn.around / request.rope.counting_diameter()});
+    allowance.turns = TurnFacts{.count = hitch.turns,
+                                .around = hitch.turn.around,
+                                .around_name = hitch.around_name,
+                                .bend_ratio = hitch.turn.around / request.rope.counting_diameter()};
+    allowance.knot = KnotFacts{hitch.beyond.length, {}, hitch.tail.length};
+    if (hitch.around_name == ValueName::pin_m) {
+        allowance.pin = hitch.turn.around;
+    }
     allowance.add(Span{finish.form, far_side, turns_end, width, finish.count});
     allowance.add(Span{Span::Form::turns, turns_end, allowance.standing_mark, width, hitch.turns,
                        to_nanometres(hitch.turn.around)});

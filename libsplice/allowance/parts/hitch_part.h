@@ -19,7 +19,10 @@ inline constexpr FieldDeclaration held_pin{"pin",
                                            0.001,
                                            1.0,
                                            "none; it must be given",
-                                           true};
+                                           true,
+                                           {},
+                                           {},
+                                           FieldRole::pin};
 [[nodiscard]] constexpr FieldDeclaration turns_of(std::string_view default_text,
                                                   double lowest = 1.0) {
     return {"turns",
@@ -41,9 +44,14 @@ struct HitchFields {
 
 /// One full turn of a hitch.
 struct Turn {
-    Length around; ///< diameter of what it goes round
-    Length rope;   ///< rope that it takes
+    Length around;      ///< diameter of what it goes round
+    SourcedLength rope; ///< rope that it takes
 };
+/// A turn round one round thing; round two of them with `gap` between.
+[[nodiscard]] Turn turn_round(Length around, Length diameter);
+[[nodiscard]] Turn turn_round(Length first, Length second, Length gap, Length diameter);
+/// `count` of them.
+[[nodiscard]] SourcedLength rope_in(const Turn& turn, double count);
 
 /// What ends a hitch beyond its turns. Turns of it go round the line itself.
 struct Finish {
@@ -60,19 +68,16 @@ struct HitchPart {
     SourcedLength tail;
 };
 
-/// The number of turns: the field if the kind has one and it is given, else the figure `turns`.
-[[nodiscard]] Result<double> read_turns(const Request& request, std::optional<std::size_t> field);
-
 /// A hitch round a round thing of the diameter in field `around`, which must be required.
 [[nodiscard]] Result<HitchPart> read_hitch(const Request& request, HitchFields fields);
 /// The same for a turn that the kind has worked out itself; field `around` is not read.
 [[nodiscard]] Result<HitchPart> read_hitch(const Request& request, HitchFields fields, Turn turn);
 
-/// Value `load_past_turns`: the share of a load that gets past the turns, whose value has been
-/// added before, and reaches what finishes them; where the rope's friction is known.
-void add_load_past(End& allowance, const Request& request);
+/// The share of a load that gets past `turns` and reaches what finishes them; where the rope's
+/// friction is known.
+[[nodiscard]] std::optional<double> load_past_turns(const Request& request, double turns);
 
-/// All of a hitch but its steps: from the tail's end tail, hitch and turns, to the load side, from
+/// All of a hitch but its steps: from the tail's end: tail, hitch and turns, to the load side, from
 /// which it is measured. In slippery rope with the slip caution.
 [[nodiscard]] End lay_hitch(const Request& request, const HitchPart& hitch, Finish finish);
 

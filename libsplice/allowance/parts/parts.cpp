@@ -1,28 +1,67 @@
+// What several kinds are built from.
 #include "libsplice/allowance/parts/parts.h"
 
 #include "libsplice/units/show.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace libsplice {
 
-SourcedLength from_figure(const Figure& figure, Length rope) {
-    return {figure.length(rope), figure.spread(rope), figure.origin, figure.source};
+SourcedLength from_job(Length length) {
+    return {length, {}, SpreadOrigin::none, cited_job, {FormulaId::as_job, {}}};
 }
 
-Result<SourcedLength> field_or_figure(const Request& request, std::size_t field, FigureId figure,
-                                      Length rope) {
-    if (const auto given = request.fields.length(field)) {
-        return from_job(*given);
+SourcedLength taken_off_by_job(Length length) {
+    return {-length, {}, SpreadOrigin::none, cited_job, {FormulaId::less_as_job, {}}};
+}
+
+SourcedLength from_geometry(Length length, const Working& working) {
+    return {length, {}, SpreadOrigin::none, cited_geometry, working};
+}
+
+SourcedLength from_figure(const Figure& figure, Length diameter) {
+    return {figure.length(diameter), figure.spread(diameter), figure.origin, figure.source,
+            figure.unit == FigureUnit::diameters
+                ? Working(FormulaId::diameters, {figure.value, diameter.si()})
+                : Working(FormulaId::as_printed, {})};
+}
+
+SourcedLength times(double count, const SourcedLength& each) {
+    SourcedLength all = each;
+    all.length = each.length * count;
+    all.sd = each.sd * std::abs(count);
+    all.working = each.working.formula == FormulaId::diameters
+                      ? Working(FormulaId::times_diameters,
+                                {count, each.working.numbers[0], each.working.numbers[1]})
+                      : Working(FormulaId::times_length, {count, each.length.si()});
+    return all;
+}
+
+Figure Figures::figure(FigureId id) {
+    auto found = request_.rules.need(id);
+    if (found) {
+        return *found;
     }
-    const auto found = request.rules.need(figure);
-    if (!found) {
-        return Unexpected(found.error());
-    }
-    return from_figure(*found, rope);
+    keep(std::move(found).error());
+    Figure nothing;
+    nothing.unit = FigureUnit::mm; // a length and a number alike
+    return nothing;
+}
+
+SourcedLength Figures::field_or(std::size_t field, FigureId id, Length diameter) {
+    const auto given = request_.fields.length(field);
+    return given ? from_job(*given) : length(id, diameter);
+}
+
+double Figures::field_or(std::optional<std::size_t> field, FigureId id) {
+    return field && request_.fields.has(*field) ? request_.fields.at(*field) : number(id);
 }
 
 Row row_of(Item item, const SourcedLength& length, Group group) {
-    return Row{item,          group, length.origin, length.source, to_nanometres(length.length),
-               length.sd.si()};
+    return Row{
+        item,           group,         length.origin, length.source, to_nanometres(length.length),
+        length.sd.si(), length.working};
 }
 
 // Common practice among riggers; no document that is cited prints it.
@@ -76,18 +115,10 @@ Nanometres add_cutting_loss(End& allowance, const Request& request, Cut cut) {
     return row.length;
 }
 
-void add_crossing(End& allowance, double count, Nanometres at, Length rope) {
-    const Nanometres start = at - to_nanometres(rope * count);
-    allowance.add(
-        Span{Span::Form::crossed, std::max<Nanometres>(start, 0), at, to_nanometres(rope), count});
-}
-
-void set_value(End& allowance, ValueName name, Length length) {
-    for (Value& value : allowance.values) {
-        if (value.name == name) {
-            value.value = length.si();
-        }
-    }
+void add_crossing(End& end, double count, Nanometres at, Length diameter) {
+    const Nanometres start = at - to_nanometres(diameter * count);
+    end.add(Span{Span::Form::crossed, std::max<Nanometres>(start, 0), at, to_nanometres(diameter),
+                 count});
 }
 
 void add_retained(End& allowance, const Request& request) {
@@ -104,18 +135,26 @@ void add_slip_caution(End& allowance, const Request& request) {
 }
 
 std::optional<Fault> check_minimum(const Request& request, FigureId minimum, std::string_view field,
-                                   Length chosen, Length rope) {
+                                   Length chosen, Length diameter) {
     const auto figure = request.rules.find(minimum);
-    if (figure == nullptr || to_nanometres(chosen) >= to_nanometres(figure->length(rope))) {
+    if (figure == nullptr || to_nanometres(chosen) >= to_nanometres(figure->length(diameter))) {
         return std::nullopt;
     }
     Fault fault{Code::below_published_minimum,
                 "a " + std::string(field) + " of " + show_length(chosen, UnitSystem::metric) +
                     " is below the published minimum of " +
-                    show_length(figure->length(rope), UnitSystem::metric) + " for this rope"};
+                    show_length(figure->length(diameter), UnitSystem::metric) + " for this rope"};
     fault.field = field;
     fault.rule = to_text(request.citations.at(figure->source));
     return fault;
+}
+
+void count_both_sides(End& end) {
+    for (Row& row : end.rows) {
+        row.length *= 2;
+        row.sd *= 2.0;
+        row.working.sides = 2;
+    }
 }
 
 } // namespace libsplice

@@ -6,32 +6,29 @@ namespace libsplice {
 namespace {
 
 /// The tight length times the hand's factor; the factor's spread is the knot's.
-Result<SourcedLength> rope_in_knot(const Request& request, std::size_t field) {
-    const auto tight = request.rules.need(FigureId::knot);
-    const auto usual = request.rules.need(FigureId::set);
-    if (!tight || !usual) {
-        return Unexpected(tight ? usual.error() : tight.error());
-    }
-    const Length tightest = tight->length(request.rope.counting_diameter());
-    const double factor = request.fields.has(field) ? request.fields.at(field) : usual->number();
-    return SourcedLength{tightest * factor, tightest * usual->number_spread(), usual->origin,
-                         tight->source};
+SourcedLength rope_in_knot(Figures& need, const Request& request, std::size_t field) {
+    const SourcedLength tight = need.length(FigureId::knot, request.rope.counting_diameter());
+    const Figure usual = need.figure(FigureId::set);
+    SourcedLength in_knot = times(need.field_or(std::optional(field), FigureId::set), tight);
+    in_knot.sd = tight.length * usual.number_spread();
+    in_knot.origin = usual.origin;
+    return in_knot;
 }
 
 } // namespace
 
 Result<StopperPart> read_stopper(const Request& request, StopperFields fields) {
-    const Length rope = request.rope.counting_diameter();
-    const auto knot = rope_in_knot(request, fields.set);
-    if (!knot) {
-        return Unexpected(knot.error());
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
+    StopperPart part;
+    part.knot = rope_in_knot(need, request, fields.set);
+    part.body = need.length(FigureId::body, diameter);
+    part.beyond = need.field_or(fields.beyond, fields.beyond_is.figure, diameter);
+    part.beyond_is = fields.beyond_is;
+    if (need.failed()) {
+        return need.fault();
     }
-    const auto body = request.rules.need(FigureId::body);
-    const auto tail = field_or_figure(request, fields.beyond, fields.beyond_is.figure, rope);
-    if (!body || !tail) {
-        return Unexpected(body ? tail.error() : body.error());
-    }
-    return StopperPart{{}, *knot, from_figure(*body, rope), *tail, fields.beyond_is};
+    return part;
 }
 
 End lay_stopper(const Request& request, const StopperPart& stopper) {
@@ -55,13 +52,12 @@ End lay_stopper(const Request& request, const StopperPart& stopper) {
     if (stopper.ball) {
         allowance.standing_mark += to_nanometres(stopper.ball->length);
         allowance.add(Mark{MarkName::ball_face, allowance.standing_mark});
-        allowance.add(Value{ValueName::ball_m, stopper.ball->length.si()});
     }
-    allowance.add(Value{ValueName::knot_m, stopper.knot.length.si()});
-    if (stopper.body) {
-        allowance.add(Value{ValueName::body_m, stopper.body->length.si()});
-    }
-    allowance.add(Value{stopper.beyond_is.value, stopper.beyond.length.si()});
+    const auto length_of = [](const std::optional<SourcedLength>& part) {
+        return part ? std::optional(part->length) : std::nullopt;
+    };
+    allowance.knot = KnotFacts{stopper.knot.length, length_of(stopper.body), stopper.beyond.length,
+                               stopper.beyond_is.value, length_of(stopper.ball)};
     allowance.add(Span{Span::Form::straight, tail_end, far_side, width});
     allowance.add(Span{stopper.form, far_side, face, width, stopper.count});
     if (stopper.ball) {

@@ -1,3 +1,4 @@
+// How a tail is thinned: in pairs of strands where they are known.
 #include "libsplice/allowance/parts/taper_part.h"
 
 #include <cmath>
@@ -43,25 +44,48 @@ static_assert(static_cast<std::size_t>(MarkName::drop_pair_11) -
                   static_cast<std::size_t>(MarkName::drop_pair_1) + 1 ==
               most_pairs);
 
-/// What the break tests say of a step of this size, at their cautious end: a crude reading, in
-/// proportion to the section that ends at once.
-void add_end_caution(End& allowance, const Request& request, double end_section) {
-    const auto loss = request.rules.find(FigureId::blunt_loss);
-    if (loss == nullptr) {
-        return;
+TaperFacts facts_of(const TaperPart& taper) {
+    TaperFacts facts;
+    if (const auto& schedule = taper.schedule) {
+        facts.strands = schedule->strands;
+        facts.pairs = static_cast<int>(schedule->drops.size());
+        facts.end_step = schedule->end_step;
+        facts.end_section = schedule->end_section;
+    } else {
+        facts.end_section = to_nanometres(taper.length) > 0 ? 0.0 : 1.0;
     }
-    allowance.add(Value{ValueName::end_loss, loss->highest_number() * end_section});
-    allowance.add(Caution{
-        "the tail ends with {end_section} of its section at once, which is more than one pair of "
-        "strands: rope breaks at such an end. Read crudely from break tests of blunt ends, up to "
-        "{end_loss} of its strength is lost there",
-        loss->source});
+    return facts;
+}
+
+/// What the break tests say of the step at the end, at their cautious end: a crude reading, in
+/// proportion to the section that ends at once. Nothing where no more than a pair does.
+const Figure* loss_at_end(const Request& request, const TaperPart& taper) {
+    const bool blunt =
+        taper.schedule ? taper.schedule->ends_in_more_than_a_pair() : taper.facts.end_section > 0.0;
+    return blunt ? request.rules.find(FigureId::blunt_loss) : nullptr;
+}
+
+/// Drops `pairs` of the strands, or as many as can be, along the taper.
+std::optional<Fault> set_out(TaperPart& taper, int strands, bool is_blunt, std::optional<int> pairs,
+                             Length diameter) {
+    const int most = strands / 2 - 1;
+    if (pairs.value_or(0) > most) {
+        return Fault{Code::field_out_of_range,
+                     "of " + std::to_string(strands) + " strands at most " + std::to_string(most) +
+                         " pairs can be dropped: one is left",
+                     {},
+                     "pairs"};
+    }
+    taper.schedule =
+        taper_schedule(strands, is_blunt ? 0 : pairs.value_or(most), taper.length, diameter);
+    taper.even_end = taper.schedule->even_end();
+    return std::nullopt;
 }
 
 } // namespace
 
 Result<TaperPart> read_taper(const Request& request, TaperFields fields, Length length,
-                             Length rope) {
+                             Length diameter) {
     const auto strands = read_strands(request, fields.strands);
     if (!strands) {
         return Unexpected(strands.error());
@@ -80,62 +104,43 @@ Result<TaperPart> read_taper(const Request& request, TaperFields fields, Length 
     TaperPart taper;
     taper.length = is_blunt ? Length() : length;
     taper.even_end = is_blunt ? 1.0 : 0.0;
-    if (!*strands) {
-        return pairs && *pairs > 0
-                   ? Result<TaperPart>(refuse(Code::field_missing,
-                                              "pairs of strands can be counted off only where the "
-                                              "number of strands is given",
-                                              "strands"))
-                   : taper;
+    if (!*strands && pairs && *pairs > 0) {
+        return refuse(Code::field_missing,
+                      "pairs of strands can be counted off only where the number of strands is "
+                      "given",
+                      "strands");
     }
-    const int most = **strands / 2 - 1;
-    if (pairs.value_or(0) > most) {
-        return refuse(Code::field_out_of_range,
-                      "of " + std::to_string(**strands) + " strands at most " +
-                          std::to_string(most) + " pairs can be dropped: one is left",
-                      "pairs");
+    if (*strands) {
+        if (auto fault = set_out(taper, **strands, is_blunt, pairs, diameter)) {
+            return Unexpected(*std::move(fault));
+        }
     }
-    taper.schedule =
-        taper_schedule(**strands, is_blunt ? 0 : pairs.value_or(most), taper.length, rope);
-    taper.even_end = taper.schedule->even_end();
+    taper.facts = facts_of(taper);
+    if (const Figure* loss = loss_at_end(request, taper)) {
+        taper.facts.end_loss = loss->highest_number() * taper.facts.end_section;
+    }
     return taper;
 }
 
-void add_taper_marks(End& allowance, const TaperPart& taper, Nanometres tail_end) {
-    if (to_nanometres(taper.length) <= 0) {
-        return;
+void lay_taper(End& end, const TaperPart& taper, const Request& request, Nanometres tail_end) {
+    if (to_nanometres(taper.length) > 0) {
+        end.add(Mark{MarkName::taper_start, tail_end + to_nanometres(taper.length)});
     }
     if (taper.schedule) {
-        const auto& drops = taper.schedule->drops;
-        for (std::size_t i = drops.size(); i-- > 0;) {
-            allowance.add(Mark{mark_of_pair(i), tail_end + to_nanometres(drops[i].from_end)});
+        for (std::size_t i = 0; i < taper.schedule->drops.size(); ++i) {
+            const PairDrop& drop = taper.schedule->drops[i];
+            const Nanometres at = tail_end + to_nanometres(drop.from_end);
+            end.add(Mark{mark_of_pair(i), at});
+            end.add(Thinning{mark_of_pair(i), at, drop.strands_left, drop.section,
+                             to_nanometres(drop.outside), to_nanometres(drop.step)});
         }
     }
-    allowance.add(Mark{MarkName::taper_start, tail_end + to_nanometres(taper.length)});
-}
-
-void add_taper_facts(End& allowance, const TaperPart& taper, const Request& request,
-                     Nanometres tail_end) {
-    const auto& schedule = taper.schedule;
-    const double end_section = schedule                          ? schedule->end_section
-                               : to_nanometres(taper.length) > 0 ? 0.0
-                                                                 : 1.0;
-    if (schedule) {
-        allowance.add(Value{ValueName::strands, static_cast<double>(schedule->strands)});
-        allowance.add(Value{ValueName::pairs, static_cast<double>(schedule->drops.size())});
-        allowance.add(Value{ValueName::end_step_m, schedule->end_step.si()});
-        for (std::size_t i = 0; i < schedule->drops.size(); ++i) {
-            const PairDrop& drop = schedule->drops[i];
-            allowance.add(Thinning{mark_of_pair(i), tail_end + to_nanometres(drop.from_end),
-                                   drop.strands_left, drop.section, to_nanometres(drop.outside),
-                                   to_nanometres(drop.step)});
-        }
-    }
-    if (schedule || end_section > 0.0) {
-        allowance.add(Value{ValueName::end_section, end_section});
-    }
-    if (schedule ? schedule->ends_in_more_than_a_pair() : end_section > 0.0) {
-        add_end_caution(allowance, request, end_section);
+    if (const Figure* loss = loss_at_end(request, taper)) {
+        end.add(Caution{
+            "the tail ends with {end_section} of its section at once, which is more than one pair "
+            "of strands: rope breaks at such an end. Read crudely from break tests of blunt ends, "
+            "up to {end_loss} of its strength is lost there",
+            loss->source});
     }
 }
 

@@ -37,20 +37,17 @@ struct TaperPart {
     Length length;
     std::optional<TaperSchedule> schedule; ///< where the strands are known
     double even_end = 0.0; ///< section at the end where the steps are taken as an even taper
+    TaperFacts facts;
 };
 
-/// Works out the taper of a tail that goes into braid of diameter `rope` from its length.
+/// Works out the taper of a tail that goes into braid of diameter `diameter` from its length.
 /// Code::field_out_of_range for an odd number of strands, more pairs than can be dropped, or pairs
 /// without a taper; Code::field_missing for pairs of a core whose strands are not given.
 [[nodiscard]] Result<TaperPart> read_taper(const Request& request, TaperFields fields,
-                                           Length length, Length rope);
+                                           Length length, Length diameter);
 
-/// The marks before the throat: each pair's, then the taper's start. Call it before the eye's
-/// marks.
-void add_taper_marks(End& allowance, const TaperPart& taper, Nanometres tail_end);
-
-/// Values, the schedule, and a caution where more than a pair of strands ends at once.
-void add_taper_facts(End& allowance, const TaperPart& taper, const Request& request,
-                     Nanometres tail_end);
+/// The marks of the taper's start and of each pair, the schedule, and a caution where more than a
+/// pair of strands ends at once.
+void lay_taper(End& end, const TaperPart& taper, const Request& request, Nanometres tail_end);
 
 } // namespace libsplice

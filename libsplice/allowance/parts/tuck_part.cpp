@@ -1,3 +1,4 @@
+// Strands tucked: how many, how long they are, and what is left of them.
 #include "libsplice/allowance/parts/tuck_part.h"
 
 #include "libsplice/units/show.h"
@@ -6,48 +7,29 @@ namespace libsplice {
 
 namespace {
 
-Result<double> count_of_tucks(const Request& request, std::size_t field) {
-    double count = 0.0;
-    if (request.fields.has(field)) {
-        count = request.fields.at(field);
-    } else {
-        const auto figure = request.rules.need(FigureId::tucks);
-        if (!figure) {
-            return Unexpected(figure.error());
-        }
-        count = figure->number();
-    }
+std::optional<Fault> too_few(const Request& request, double count) {
     const auto least = request.rules.find(FigureId::minimum_tucks);
-    if (least != nullptr && count < least->number()) {
-        Fault fault{Code::below_published_minimum,
-                    show_number(count, 0) + " tucks are below the published minimum of " +
-                        show_number(least->number(), 0) + " for " +
-                        std::string(name_of(request.rope.fibre))};
-        fault.field = "tucks";
-        fault.rule = to_text(request.citations.at(least->source));
-        return Unexpected(std::move(fault));
+    if (least == nullptr || count >= least->number()) {
+        return std::nullopt;
     }
-    return count;
+    Fault fault{Code::below_published_minimum, show_number(count, 0) +
+                                                   " tucks are below the published minimum of " +
+                                                   show_number(least->number(), 0) + " for " +
+                                                   std::string(name_of(request.rope.fibre))};
+    fault.field = "tucks";
+    fault.rule = to_text(request.citations.at(least->source));
+    return fault;
 }
 
 /// Strand length that one full tuck needs.
-Result<SourcedLength> rope_for_a_tuck(const Request& request, std::optional<std::size_t> pick) {
-    const Length rope = request.rope.counting_diameter();
+SourcedLength rope_for_a_tuck(Figures& need, const Request& request,
+                              std::optional<std::size_t> pick) {
+    const Length diameter = request.rope.counting_diameter();
     if (request.rope.construction == Construction::three_strand || !pick) {
-        const auto figure = request.rules.need(FigureId::per_tuck);
-        if (!figure) {
-            return Unexpected(figure.error());
-        }
-        return from_figure(*figure, rope);
+        return need.length(FigureId::per_tuck, diameter);
     }
-    const auto picks = request.rules.need(FigureId::picks_per_tuck);
-    const auto length = field_or_figure(request, *pick, FigureId::pick, rope);
-    if (!picks || !length) {
-        return Unexpected(picks ? length.error() : picks.error());
-    }
-    const double count = picks->number();
-    return SourcedLength{length->length * count, length->sd * count, length->origin,
-                         length->source};
+    const double picks = need.number(FigureId::picks_per_tuck);
+    return times(picks, need.field_or(*pick, FigureId::pick, diameter));
 }
 
 double number_or_none(const Request& request, FigureId id) {
@@ -58,28 +40,23 @@ double number_or_none(const Request& request, FigureId id) {
 } // namespace
 
 Result<TuckPart> read_tucks(const Request& request, TuckFields fields) {
-    const Length rope = request.rope.counting_diameter();
-    const auto count = count_of_tucks(request, fields.tucks);
-    if (!count) {
-        return Unexpected(count.error());
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
+    TuckPart tucks;
+    tucks.count = need.field_or(std::optional(fields.tucks), FigureId::tucks);
+    if (!need.failed()) {
+        need.check(too_few(request, tucks.count));
     }
-    const auto a_tuck = rope_for_a_tuck(request, fields.pick);
-    if (!a_tuck) {
-        return Unexpected(a_tuck.error());
+    const SourcedLength a_tuck = rope_for_a_tuck(need, request, fields.pick);
+    tucks.end_left = need.field_or(fields.end_left, FigureId::end_left, diameter);
+    need.check(check_minimum(request, FigureId::minimum_end_left, "end_left", tucks.end_left.length,
+                             diameter));
+    if (need.failed()) {
+        return need.fault();
     }
-    const auto end_left = field_or_figure(request, fields.end_left, FigureId::end_left, rope);
-    if (!end_left) {
-        return Unexpected(end_left.error());
-    }
-    if (auto fault = check_minimum(request, FigureId::minimum_end_left, "end_left",
-                                   end_left->length, rope)) {
-        return Unexpected(*std::move(fault));
-    }
-    TuckPart tucks{*count, number_or_none(request, FigureId::tucks_single),
-                   number_or_none(request, FigureId::tucks_half), *a_tuck, *end_left};
-    const double all = tucks.count + tucks.singles + tucks.halves;
-    tucks.unlaid.length = a_tuck->length * all;
-    tucks.unlaid.sd = a_tuck->sd * all;
+    tucks.singles = number_or_none(request, FigureId::tucks_single);
+    tucks.halves = number_or_none(request, FigureId::tucks_half);
+    tucks.unlaid = times(tucks.count + tucks.singles + tucks.halves, a_tuck);
     return tucks;
 }
 

@@ -119,13 +119,13 @@ bool far_end_is_fixed(const BoundEnds& ends, LineEnd end) {
 
 void add_far_end(std::vector<FieldText>& fields, const Kind& kind, const BoundEnds& ends,
                  LineEnd end) {
-    const bool declared =
-        std::ranges::any_of(kind.declaration.fields,
-                            [](const FieldDeclaration& field) { return field.name == "far_end"; });
-    const bool given =
-        std::ranges::any_of(fields, [](const FieldText& field) { return field.name == "far_end"; });
-    if (declared && !given && far_end_is_fixed(ends, end)) {
-        fields.push_back({"far_end", "fixed"});
+    const auto at = find_field(kind.declaration.fields, FieldRole::far_end);
+    if (!at || !far_end_is_fixed(ends, end)) {
+        return;
+    }
+    const FieldDeclaration& far_end = kind.declaration.fields[*at];
+    if (std::ranges::find(fields, far_end.name, &FieldText::name) == fields.end()) {
+        fields.push_back({far_end.name, far_end.choices[1]});
     }
 }
 
@@ -135,15 +135,15 @@ void add_strip(CellReader& cells, const Kind& kind, std::vector<FieldText>& of_k
     if (strip.text.empty()) {
         return;
     }
-    constexpr std::string_view cover_end = "cover_end";
-    if (std::ranges::find(kind.declaration.fields, cover_end, &FieldDeclaration::name) ==
-        kind.declaration.fields.end()) {
+    const auto at = find_field(kind.declaration.fields, FieldRole::cover_end);
+    if (!at) {
         cells.add(Fault{Code::strip_does_not_fit,
                         "cover can be taken off only behind a stripped-eye at end a, not a " +
                             std::string(kind.declaration.name)},
                   Column::strip);
         return;
     }
+    const std::string_view cover_end = kind.declaration.fields[*at].name;
     if (std::ranges::find(of_kind, cover_end, &FieldText::name) != of_kind.end()) {
         cells.add(Fault{Code::cannot_be_both, "give strip or end_a.cover_end, not both"},
                   Column::strip);
@@ -153,8 +153,7 @@ void add_strip(CellReader& cells, const Kind& kind, std::vector<FieldText>& of_k
 }
 
 Nanometres to_pin_centre(LineEnd end, const End& allowance, CellReader& cells) {
-    const auto pin = allowance.find(ValueName::pin_m);
-    if (!pin || !(*pin > 0.0)) {
+    if (!allowance.pin || !(*allowance.pin > Length())) {
         add_fault(cells, end,
                   Fault{Code::field_missing,
                         "measured to the pin's centre needs the pin's diameter as pin",
@@ -162,7 +161,7 @@ Nanometres to_pin_centre(LineEnd end, const End& allowance, CellReader& cells) {
                         std::string(measured_field)});
         return 0;
     }
-    return to_nanometres(Length(*pin / 2.0));
+    return to_nanometres(*allowance.pin / 2.0);
 }
 
 bool closes(const BoundEnd& end) {

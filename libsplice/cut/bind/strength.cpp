@@ -1,7 +1,7 @@
 // Finds where a line is weakest, and refuses a load that it does not hold.
 #include "libsplice/cut/bind/strength.h"
 
-#include "libsplice/allowance/parts/bend_part.h"
+#include "libsplice/allowance/parts/laid_back_part.h"
 #include "libsplice/cut/layout.h"
 #include "libsplice/units/show.h"
 
@@ -24,6 +24,11 @@ void take(Strength& strength, Retained retained, WeakPlace place, std::optional<
     }
 }
 
+bool bends_over_something(const End& made) {
+    return (made.eye && made.eye->bent_round > Length()) ||
+           (made.turns && made.turns->bend_ratio.has_value());
+}
+
 void count_end(LineEnd end, const BoundEnd& bound, Strength& strength) {
     const End& made = *bound.allowance;
     if (made.retained) {
@@ -34,7 +39,7 @@ void count_end(LineEnd end, const BoundEnd& bound, Strength& strength) {
     }
     if (made.bend_retained) {
         take(strength, *made.bend_retained, WeakPlace::pin, end);
-    } else if (made.find(ValueName::bend_ratio)) {
+    } else if (bends_over_something(made)) {
         strength.not_counted.push_back("the bend over the pin" + at_end(end));
     }
     if (!bound.fitting.empty()) {

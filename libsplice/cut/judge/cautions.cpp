@@ -51,7 +51,7 @@ using Cautions = std::vector<PieceCaution>;
 
 /// From the end to where the slip knot has to stand; 0 where the splice needs none.
 Nanometres slack_cover_needed(const End& end) {
-    return to_nanometres(Length(end.find(ValueName::slip_knot_m).value_or(0.0)));
+    return end.cover && end.cover->slip_knot ? to_nanometres(*end.cover->slip_knot) : 0;
 }
 
 void add_cautions_of_ends(const BoundEnds& ends, Cautions& cautions) {

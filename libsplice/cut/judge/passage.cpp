@@ -27,15 +27,13 @@ constexpr std::string_view too_thick = "the rope is thicker over the bury than t
 // Distances run on the finished line, from the bearing point of end a.
 
 bool bury_lies_on(const End& end, Length sheave) {
-    const auto inside = end.find(ValueName::eye_m);
-    const auto bury = end.find(ValueName::bury_m);
-    return inside && bury && sheave.si() >= *inside && sheave.si() <= *inside + *bury;
+    return end.eye && end.bury && sheave >= end.eye->inside &&
+           sheave <= end.eye->inside + end.bury->tail;
 }
 
 bool cover_end_lies_on(const End& end, Length sheave) {
-    const auto cover_end = end.find(ValueName::cover_end_m);
-    const auto tail = end.find(ValueName::cover_tail_m);
-    return cover_end && tail && sheave.si() >= *cover_end - *tail && sheave.si() <= *cover_end;
+    return end.cover && end.cover->end && end.cover->tail &&
+           sheave >= *end.cover->end - *end.cover->tail && sheave <= *end.cover->end;
 }
 
 } // namespace
@@ -61,15 +59,15 @@ void add_passage_cautions(const BoundLine& line, std::vector<PieceCaution>& caut
         *line.route->least_sheave < along.advised_sheave->value) {
         cautions.push_back({{small_sheave, along.advised_sheave->source}, {}});
     }
-    const auto cover_end = end.find(ValueName::cover_end_m);
+    const auto cover_end = end.cover ? end.cover->end : std::nullopt;
     if (along.cleat && cover_end && along.cover_at_cleat &&
-        along.cleat->si() - *cover_end < along.cover_at_cleat->value.si()) {
+        *along.cleat - *cover_end < along.cover_at_cleat->value) {
         add(cover_short_of_cleat, along.cover_at_cleat->source, LineEnd::a);
     }
     for (const LineEnd which : both_ends) {
-        const auto over = line.end(which).allowance->find(ValueName::over_bury_m);
-        if (along.smallest_hole && over && line.counts(which) &&
-            *over > along.smallest_hole->si()) {
+        const auto& bury = line.end(which).allowance->bury;
+        if (along.smallest_hole && bury && line.counts(which) &&
+            bury->over > *along.smallest_hole) {
             add(too_thick, cited_geometry, which);
         }
     }

@@ -143,7 +143,7 @@ std::optional<double> TightOnPin::beyond_loop() const {
     }
     const double standing = curve.points.front().x - body->lower;
     const double tail = curve.points.back().x - body->upper;
-    return (length_of(curve) - standing - loop->rope.si() - tail) / clearance;
+    return (length_of(curve) - standing - loop->rope_round.si() - tail) / clearance;
 }
 
 double TightOnPin::in_hitch() const {

@@ -190,8 +190,8 @@ void draw(Sketch& sketch, const End& allowance) {
         draw_turns(sketch, *spar);
     } else if (const Span* loop = find_span(allowance, {Form::loop})) {
         const double round = from_nanometres(loop->to - loop->from).si();
-        const double inside = allowance.find(ValueName::eye_m).value_or(0.5 * round);
-        const double to_bearing = allowance.find(ValueName::bearing_m).value_or(inside);
+        const double inside = allowance.eye ? allowance.eye->inside.si() : 0.5 * round;
+        const double to_bearing = allowance.eye ? allowance.eye->bearing.si() : inside;
         const Eye eye = eye_of(*loop, inside);
         draw_eye(sketch, eye);
         draw_hold(sketch, eye, allowance);

@@ -1,4 +1,5 @@
 // One end as JSON.
+#include "libsplice/allowance/values.h"
 #include "libsplice/sheet/json/json_format.h"
 #include "libsplice/sheet/json/json_parts.h"
 #include "libsplice/sheet/panel/panel_marks.h"
@@ -27,7 +28,7 @@ void write_taper(JsonText& json, const End& allowance, const Names& names) {
 
 void write_values(JsonText& json, const End& allowance, const Names& names) {
     json.begin_object();
-    for (const Value& value : allowance.values) {
+    for (const Value& value : values_of(allowance)) {
         const std::string_view name = names.of(value.name);
         if (name.ends_with("_m")) {
             json.metres(name, to_nanometres(Length(value.value)));

@@ -1,6 +1,7 @@
 // One end for people: its allowance, row by row, and how it is made.
 #include "libsplice/sheet/panel/end_panel.h"
 
+#include "libsplice/allowance/values.h"
 #include "libsplice/sheet/panel/panel_facts.h"
 #include "libsplice/sheet/panel/panel_marks.h"
 #include "libsplice/sheet/panel/panel_stretch.h"
@@ -15,7 +16,7 @@ namespace {
 
 void write_values(Page& page, const End& allowance, const Names& names, UnitSystem units) {
     constexpr std::array columns{PageColumn{26}, PageColumn{20, true}};
-    for (const Value& value : allowance.values) {
+    for (const Value& value : values_of(allowance)) {
         page.row(columns, std::array<std::string, 2>{show_name(names.of(value.name)),
                                                      show_value(value, names, units)});
     }
@@ -73,7 +74,7 @@ void EndPanel::figures() const {
         page.section("TAPER");
         write_taper(page, sheet.allowance, book.names(), units);
     }
-    if (!sheet.allowance.values.empty()) {
+    if (!values_of(sheet.allowance).empty()) {
         page.section("FIGURES");
         write_values(page, sheet.allowance, book.names(), units);
     }

@@ -57,24 +57,24 @@ void write_ledger(Page& page, std::span<const LedgerRow> ledger, std::string_vie
 }
 
 void write_bury(Page& page, const End& allowance, UnitSystem units) {
-    const auto bury = allowance.find(ValueName::bury_m);
-    if (!bury) {
+    if (!allowance.bury) {
         return;
     }
-    std::string text = show_length(Length(*bury), units);
-    if (const auto minimum = allowance.find(ValueName::minimum_bury_m)) {
-        text += "; smallest published " + show_length(Length(*minimum), units);
+    const BuryFacts& bury = *allowance.bury;
+    std::string text = show_length(bury.tail, units);
+    if (bury.minimum > Length()) {
+        text += "; smallest published " + show_length(bury.minimum, units);
     }
-    if (const auto over = allowance.find(ValueName::over_bury_m)) {
-        text += "; the rope is " + show_fine(Length(*over), units) + " thick over it";
+    if (bury.over > Length()) {
+        text += "; the rope is " + show_fine(bury.over, units) + " thick over it";
     }
     page.fact("Bury", text);
 }
 
 void write_measuring(Page& page, const End& allowance) {
-    if (allowance.bury_reach > 0 && allowance.find(ValueName::take_up_m)) {
+    if (allowance.bury_reach > 0 && allowance.bury) {
         page.write_in({"Host before", "Host after"});
-    } else if (allowance.find(ValueName::knot_m)) {
+    } else if (allowance.knot) {
         page.write_in({"Rope in knot"});
     }
 }

@@ -11,6 +11,9 @@
 
 namespace libsplice {
 
+/// A formula with its numbers, in one line of text.
+[[nodiscard]] std::string show_working(const Working& working, UnitSystem units);
+
 /// The working of `piece.ledger[at]`: formula and numbers in one line of text.
 [[nodiscard]] std::string working_of(const Piece& piece, std::size_t at, UnitSystem units);
 

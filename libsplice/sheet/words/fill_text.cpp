@@ -1,6 +1,8 @@
 // Replaces each {name} of a text by the figure of that name.
 #include "libsplice/sheet/words/fill_text.h"
 
+#include "libsplice/allowance/values.h"
+
 #include <algorithm>
 
 namespace libsplice {
@@ -30,7 +32,7 @@ void append_mark(std::string& into, std::string_view name, const TemplateContext
 }
 
 void append_value(std::string& into, std::string_view name, const TemplateContext& filling) {
-    const auto& values = filling.allowance.values;
+    const auto values = values_of(filling.allowance);
     const auto value = std::ranges::find_if(values, [&](const Value& each) {
         return without_unit(filling.names.of(each.name)) == name;
     });

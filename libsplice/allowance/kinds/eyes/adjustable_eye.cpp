@@ -2,7 +2,6 @@
 // stopper.
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/parts/buried_eye_part.h"
-#include "libsplice/allowance/parts/grip_part.h"
 #include "libsplice/allowance/parts/stopper_part.h"
 
 namespace libsplice {
@@ -64,40 +63,36 @@ constexpr std::array steps{
          "creeps under load, lengthen the bury."},
     Step{Action::measure, {}, "Load it at the marking tension and measure."}};
 
-/// Letting the eye out by a length draws twice that through the host; it waits between stopper and
-/// host.
-Nanometres add_travel(End& allowance, const Request& request) {
-    const Length reach = request.fields.length(travel).value_or(Length());
-    allowance.add(Value{ValueName::travel_m, reach.si()});
-    if (reach > Length()) {
-        allowance.add(row_of(Item::travel, from_job(reach * 2.0)));
-    }
-    return to_nanometres(reach * 2.0);
-}
-
 Result<End> work_out(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    const auto eye_part = read_eye(request, {eye, pin}, rope);
-    auto inside = read_bury(request, {bury, {}, {}, {}}, rope);
-    auto allowance = lay_stopper_knot(request, {set, end_left, left_behind_stopper}, 4.0, steps);
-    if (!inside) {
-        auto fault = inside.error();
-        fault.field = "bury";
-        return Unexpected(std::move(fault));
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
+    BuryFields bury_fields{bury, {}, {}, {}};
+    bury_fields.tail_name = "bury";
+    const auto inside = need.part(read_bury(request, bury_fields, host_of(diameter)));
+    const auto eye_part = need.part(read_eye(request, {eye, pin}, diameter));
+    auto end =
+        need.part(lay_stopper_knot(request, {set, end_left, left_behind_stopper}, 4.0, steps));
+    if (need.failed()) {
+        return need.fault();
     }
-    if (!eye_part || !allowance) {
-        return Unexpected(eye_part ? allowance.error() : eye_part.error());
+    // Letting the eye out by a length draws twice that through the host; it waits between stopper
+    // and host.
+    const Length reach = request.fields.length(travel).value_or(Length());
+    end.add(Value{ValueName::travel_m, reach.si()});
+    if (reach > Length()) {
+        SourcedLength waits = from_job(reach * 2.0);
+        waits.working = {FormulaId::twice_travel, {reach.si()}};
+        end.add(row_of(Item::travel, waits));
     }
-    const Nanometres leaves_host = allowance->standing_mark + add_travel(*allowance, request);
-    add_eye_rows(*allowance, *eye_part);
-    add_bury_rows(*allowance, *inside);
-    const Nanometres near_throat = leaves_host + to_nanometres(inside->tail.length);
-    add_eye_marks(*allowance, *eye_part, near_throat);
-    add_bury_marks(*allowance, *inside);
-    add_bury_facts(*allowance, *inside, request, leaves_host);
-    add_eye_facts(*allowance, *eye_part, request, near_throat);
-    add_grip(*allowance, *inside, request);
-    return allowance;
+    const Nanometres leaves_host = end.standing_mark + to_nanometres(reach * 2.0);
+    const Nanometres near_throat = leaves_host + to_nanometres(inside.facts.tail);
+    add_eye_rows(end, eye_part);
+    add_bury_rows(end, inside);
+    lay_bury(end, inside, request,
+             {leaves_host, near_throat + to_nanometres(eye_part.facts.rope_round)});
+    lay_eye(end, eye_part, request, near_throat);
+    add_grip(end, inside, request);
+    return end;
 }
 
 } // namespace

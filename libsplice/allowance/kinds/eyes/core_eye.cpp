@@ -1,7 +1,6 @@
 // core-eye: the load-bearing core is spliced into itself, and its cover stays over the eye.
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/parts/buried_eye_part.h"
-#include "libsplice/allowance/parts/core_part.h"
 #include "libsplice/allowance/parts/covered_part.h"
 #include "libsplice/mechanics/rope/braid.h"
 
@@ -68,37 +67,36 @@ constexpr std::array steps{
          Part::cover}};
 
 /// The cover goes on over the swollen core.
-Length over_cover(Length rope, Length core_diameter) {
-    const double ratio = core_diameter / rope;
-    return diameter_over_bury(rope, ratio * ratio);
+Length over_cover(Length diameter, Length core_diameter) {
+    const double ratio = core_diameter / diameter;
+    return diameter_over_bury(diameter, ratio * ratio);
 }
 
 Result<End> work_out(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    const auto core_part = read_core(request, core);
-    if (!core_part) {
-        return Unexpected(core_part.error());
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
+    const auto core_part = need.part(read_core(request, core));
+    if (need.failed()) {
+        return need.fault();
     }
-    const auto eye_part = read_eye(request, {eye, pin}, rope);
-    auto bury =
-        read_bury(request, {tail, taper, exit, setting, pairs, strands}, core_part->diameter, rope);
-    if (!eye_part || !bury) {
-        return Unexpected(eye_part ? bury.error() : eye_part.error());
+    const auto eye_part = need.part(read_eye(request, {eye, pin}, diameter));
+    const auto bury =
+        need.part(read_bury(request, {tail, taper, exit, setting, pairs, strands},
+                            {core_part.diameter, diameter, over_cover(diameter, core_part.diameter),
+                             Span::Form::core}));
+    if (need.failed()) {
+        return need.fault();
     }
-    bury->outside = over_cover(rope, core_part->diameter);
-    bury->seen = Span::Form::core;
-    auto allowance = eye_with_bury(request, *eye_part, *bury);
-    add_slip_knot(allowance, request);
-    add_small_rope_caution(allowance, request,
+    auto end = eye_with_bury(request, eye_part, bury);
+    add_slip_knot(end, request);
+    add_small_rope_caution(end, request,
                            "the core of covered rope this thin is too small for most hands: "
                            "consider a stripped-eye or a knot");
-    if (core_part->assumed) {
-        allowance.add(Caution{"the core's diameter is assumed, not known: measure it and give it "
-                              "as core, for it decides the take-up and the least tail",
-                              core_part->source});
-    }
-    allowance.steps = steps;
-    return allowance;
+    add_core_caution(end, core_part,
+                     "the core's diameter is assumed, not known: measure it and give it as core, "
+                     "for it decides the take-up and the least tail");
+    end.steps = steps;
+    return end;
 }
 
 } // namespace

@@ -12,9 +12,16 @@ namespace {
 constexpr FieldDeclaration eye_field{
     "eye", "inside length of the eye as spliced, pressed flat", Dimension::length, 0.001,
     10.0,  "so that the throat lands 8 D from the bar"};
-constexpr FieldDeclaration bar_field{
-    "pin", "diameter of the bar, ring or edge that the eye goes round", Dimension::length, 0.0,
-    1.0,   "not known: taken as twice the rope, with a spread"};
+constexpr FieldDeclaration bar_field{"pin",
+                                     "diameter of the bar, ring or edge that the eye goes round",
+                                     Dimension::length,
+                                     0.0,
+                                     1.0,
+                                     "not known: taken as twice the rope, with a spread",
+                                     false,
+                                     {},
+                                     {},
+                                     FieldRole::pin};
 
 enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs };
 constexpr std::array fields{eye_field,   bar_field,      field::tail, field::taper,
@@ -61,94 +68,84 @@ struct Bar {
 };
 
 /// A bar that is not known may be anything from nothing to twice what is taken for it.
-Result<Bar> read_bar(const Request& request, Length rope) {
+Bar read_bar(Figures& need, const Request& request, Length diameter) {
     if (const auto given = request.fields.length(pin)) {
         return Bar{*given, {}, cited_job};
     }
-    const auto taken = request.rules.need(FigureId::bar_diameters);
-    if (!taken) {
-        return Unexpected(taken.error());
-    }
-    const Length diameter = taken->length(rope);
-    return Bar{diameter, diameter * 2.0 * std::numbers::inv_sqrt3, taken->source};
+    const Figure taken = need.figure(FigureId::bar_diameters);
+    const Length bar = taken.length(diameter);
+    return Bar{bar, bar * 2.0 * std::numbers::inv_sqrt3, taken.source};
 }
 
 /// The two turns on the bar and what draws up besides them.
-Length used_on_bar(const Bar& bar, Length rope, const SourcedLength& draw) {
-    return (bar.diameter + rope) * 2.0 + draw.length;
+Length used_on_bar(const Bar& bar, Length diameter, const SourcedLength& draw) {
+    return (bar.diameter + diameter) * 2.0 + draw.length;
 }
 
-Result<EyePart> read_flat_eye(const Request& request, Length rope, Length used) {
-    const auto stand = request.rules.need(FigureId::eye_diameters);
-    if (!stand) {
-        return Unexpected(stand.error());
+/// Pressed flat while it is made. The finished length ends at the bar, not at the crown of the eye
+/// as it was spliced.
+Result<EyePart> read_flat_eye(const Request& request, Length diameter, const Bar& bar,
+                              const SourcedLength& draw) {
+    const auto clear = request.rules.need(FigureId::eye_diameters);
+    if (!clear) {
+        return Unexpected(clear.error());
     }
+    const Length used = used_on_bar(bar, diameter, draw);
     const auto given = request.fields.length(eye);
-    const Length inside = given.value_or(used + stand->length(rope));
-    if (inside < used + rope) {
+    const Length inside = given.value_or(used + clear->length(diameter));
+    if (inside < used + diameter) {
         return Unexpected(Fault{Code::eye_too_small,
                                 "an eye of " + show_length(inside, UnitSystem::metric) +
                                     " is used up on the bar; it must be at least " +
-                                    show_length(used + rope, UnitSystem::metric),
+                                    show_length(used + diameter, UnitSystem::metric),
                                 {},
                                 "eye"});
     }
-    return shape_eye(request, inside, given ? cited_job : stand->source, Length(), rope);
+    auto flat = shape_eye(request, {inside, given ? cited_job : clear->source, {}}, diameter);
+    if (flat) {
+        SourcedLength bearing = draw;
+        bearing.length = inside - used;
+        bear_elsewhere(*flat, bearing, bar.diameter);
+    }
+    return flat;
 }
 
 /// The crown's rope, both legs of it, lies in the two turns.
-void add_turns_on_bar(End& allowance, const Bar& bar, Length used, Length rope) {
-    for (const Mark& mark : allowance.marks) {
-        if (mark.name == MarkName::crown) {
-            const Nanometres leg = to_nanometres(used);
-            allowance.add(Span{Span::Form::turns, mark.from_tail_end - leg,
-                               mark.from_tail_end + leg, to_nanometres(rope), 2.0,
-                               to_nanometres(bar.diameter)});
-        }
-    }
-}
-
-/// The finished length ends at the bar, not at the crown of the eye as it was spliced.
-void move_bearing_to_bar(End& allowance, const Bar& bar, Length used, const SourcedLength& draw) {
-    set_value(allowance, ValueName::pin_m, bar.diameter);
-    allowance.add(Value{ValueName::shaped_on_m, 0.0});
-    for (Row& row : allowance.rows) {
-        if (row.item == Item::throat_to_bearing) {
-            row.length += to_nanometres(used);
-            row.sd = draw.sd.si();
-            row.origin = draw.origin;
-            row.source = draw.source;
-            allowance.add(Value{ValueName::bearing_m, from_nanometres(-row.length).si()});
-        }
-    }
+void add_turns_on_bar(End& end, const Bar& bar, const EyeFacts& eye) {
+    const Nanometres leg = to_nanometres(eye.inside - eye.bearing);
+    const Nanometres crown = end.standing_mark - to_nanometres(eye.rope_round / 2.0);
+    end.add(Span{Span::Form::turns, crown - leg, crown + leg, to_nanometres(eye.diameter), 2.0,
+                 to_nanometres(bar.diameter)});
 }
 
 Result<End> work_out(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    const auto bar = read_bar(request, rope);
-    const auto draw_figure = request.rules.need(FigureId::turn_draw);
-    if (!bar || !draw_figure) {
-        return Unexpected(bar ? draw_figure.error() : bar.error());
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
+    const Bar bar = read_bar(need, request, diameter);
+    const auto draw = need.length(FigureId::turn_draw, diameter);
+    if (need.failed()) {
+        return need.fault();
     }
-    const auto draw = from_figure(*draw_figure, rope);
-    const Length used = used_on_bar(*bar, rope, draw);
-    const auto flat = read_flat_eye(request, rope, used);
-    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs}, rope);
-    if (!flat || !bury) {
-        return Unexpected(flat ? bury.error() : flat.error());
+    const auto flat = need.part(read_flat_eye(request, diameter, bar, draw));
+    const auto bury =
+        need.part(read_bury(request, {tail, taper, exit, setting, pairs}, host_of(diameter)));
+    if (need.failed()) {
+        return need.fault();
     }
-    auto allowance = eye_with_bury(request, *flat, *bury);
-    move_bearing_to_bar(allowance, *bar, used, draw);
-    add_turns_on_bar(allowance, *bar, used, rope);
-    if (bar->spread > Length()) {
-        allowance.add(
-            row_of(Item::soft_eye, {{}, bar->spread, SpreadOrigin::stated_guess, bar->source}));
-        allowance.add(Caution{"the bar's diameter is not given as pin: the throat may land "
-                              "elsewhere by twice what the bar differs",
-                              bar->source});
+    auto end = eye_with_bury(request, flat, bury);
+    add_turns_on_bar(end, bar, flat.facts);
+    if (bar.spread > Length()) {
+        end.add(row_of(Item::soft_eye, {{},
+                                        bar.spread,
+                                        SpreadOrigin::stated_guess,
+                                        bar.source,
+                                        {FormulaId::not_known_pin, {}}}));
+        end.add(Caution{"the bar's diameter is not given as pin: the throat may land elsewhere by "
+                        "twice what the bar differs",
+                        bar.source});
     }
-    allowance.steps = steps;
-    return allowance;
+    end.steps = steps;
+    return end;
 }
 
 } // namespace

@@ -1,6 +1,6 @@
 // locked-eye: each part is passed through the other at the throat, then the tail is buried.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/parts/locked_part.h"
+#include "libsplice/allowance/parts/buried_eye_part.h"
 
 namespace libsplice {
 
@@ -15,7 +15,9 @@ constexpr FieldDeclaration far_end{
     0.0,
     "free; fixed where the other end is made first",
     false,
-    far_end_choices};
+    far_end_choices,
+    {},
+    FieldRole::far_end};
 
 enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs, other_end };
 constexpr std::array fields{field::eye_of("5 times the pin, at least 8 D"),
@@ -99,8 +101,7 @@ Result<End> work_out(const Request& request) {
         return allowance;
     }
     const bool fixed = request.fields.has(other_end) && request.fields.at(other_end) > 0.5;
-    allowance->steps = fixed ? std::span<const Step>(steps_far_end_fixed)
-                             : std::span<const Step>(steps_far_end_free);
+    allowance->steps = fixed ? Steps(steps_far_end_fixed) : Steps(steps_far_end_free);
     return allowance;
 }
 

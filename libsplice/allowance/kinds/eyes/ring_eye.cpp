@@ -1,7 +1,6 @@
 // ring-eye: an eye closed round a low-friction ring by a seizing or stitching between its legs.
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/parts/buried_eye_part.h"
-#include "libsplice/mechanics/rope/eye.h"
 #include "libsplice/units/show.h"
 
 namespace libsplice {
@@ -105,7 +104,7 @@ struct Ring {
     Length closing; ///< length of the seizing or stitching
 };
 
-Result<Ring> read_ring(const Request& request, Length rope) {
+Result<Ring> read_ring(const Request& request, Length diameter) {
     Ring ring;
     ring.groove = *request.fields.length(groove);
     const Length hole = *request.fields.length(bore);
@@ -124,21 +123,24 @@ Result<Ring> read_ring(const Request& request, Length rope) {
     if (!length) {
         return Unexpected(length.error());
     }
-    ring.closing = length->length(rope);
+    ring.closing = length->length(diameter);
     return ring;
 }
 
-/// Rope round the ring to where the closing starts, and from there two legs side by side.
-Result<EyePart> close_round(const Request& request, const Ring& ring, Length rope) {
+/// Rope round the ring to where the closing starts, and from there two legs side by side. Pin and
+/// line bear on the bore, not on the groove that the rope lies in.
+Result<EyePart> close_round(const Request& request, const Ring& ring, Length diameter) {
     const auto clear = request.rules.need(FigureId::ring_clearance);
     if (!clear) {
         return Unexpected(clear.error());
     }
-    const Length from_centre = ring.groove / 2.0 + rope / 2.0 + clear->length(rope);
-    const auto round = teardrop_eye(ring.groove, rope, from_centre, rope / 2.0);
+    const Length from_centre = ring.groove / 2.0 + diameter / 2.0 + clear->length(diameter);
     const Length shortest = ring.groove / 2.0 + from_centre + ring.closing;
     const auto given = request.fields.length(eye);
     const Length inside = given.value_or(shortest);
+    auto round = bend_eye(
+        {inside, given ? cited_job : clear->source, ring.groove, inside - shortest + ring.closing},
+        diameter);
     if (!round || to_nanometres(inside) < to_nanometres(shortest)) {
         return Unexpected(Fault{Code::eye_too_small,
                                 "an eye of " + show_length(inside, UnitSystem::metric) +
@@ -148,62 +150,46 @@ Result<EyePart> close_round(const Request& request, const Ring& ring, Length rop
                                 {},
                                 "eye"});
     }
-    const Length legs = inside - shortest + ring.closing;
-    return EyePart{rope,
-                   ring.groove,
-                   inside,
-                   round->rope + legs * 2.0,
-                   round->throat_angle,
-                   given ? cited_job : clear->source,
-                   {},
-                   legs};
-}
-
-/// Pin and line bear on the bore, not on the groove that the rope lies in.
-void move_bearing_to_bore(End& allowance, const Ring& ring) {
-    set_value(allowance, ValueName::pin_m, ring.groove - ring.wall * 2.0);
-    for (Row& row : allowance.rows) {
-        if (row.item == Item::throat_to_bearing) {
-            row.length += to_nanometres(ring.wall);
-            allowance.add(Value{ValueName::bearing_m, from_nanometres(-row.length).si()});
-        }
-    }
+    SourcedLength bearing = round->bearing;
+    bearing.length = inside - ring.wall;
+    bear_elsewhere(*round, bearing, ring.groove - ring.wall * 2.0);
+    return *std::move(round);
 }
 
 /// The closing holds both legs, next to the ring.
-void add_closing(End& allowance, const Ring& ring, const EyePart& eye, Nanometres near_throat) {
+void add_closing(End& end, const Ring& ring, const EyeFacts& eye) {
     const auto form = ring.stitched ? Span::Form::stitched : Span::Form::seized;
-    const Nanometres width = to_nanometres(eye.rope);
+    const Nanometres width = to_nanometres(eye.diameter);
+    const Nanometres far_throat = end.standing_mark;
+    const Nanometres near_throat = far_throat - to_nanometres(eye.rope_round);
     const Nanometres ends = near_throat + to_nanometres(eye.legs);
-    const Nanometres far_throat = allowance.standing_mark;
     const Nanometres begins = ends - to_nanometres(ring.closing);
-    allowance.add(Span{form, begins, ends, width});
-    allowance.add(
+    end.add(Span{form, begins, ends, width});
+    end.add(
         Span{form, far_throat - (ends - near_throat), far_throat - (begins - near_throat), width});
 }
 
 Result<End> work_out(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    const auto ring = read_ring(request, rope);
+    const Length diameter = request.rope.counting_diameter();
+    const auto ring = read_ring(request, diameter);
     if (!ring) {
         return Unexpected(ring.error());
     }
-    const auto eye_part = close_round(request, *ring, rope);
-    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs}, rope);
-    if (!eye_part || !bury) {
-        return Unexpected(eye_part ? bury.error() : eye_part.error());
+    Figures need(request);
+    const auto eye_part = need.part(close_round(request, *ring, diameter));
+    const auto bury =
+        need.part(read_bury(request, {tail, taper, exit, setting, pairs}, host_of(diameter)));
+    if (need.failed()) {
+        return need.fault();
     }
-    auto allowance = eye_with_bury(request, *eye_part, *bury);
-    move_bearing_to_bore(allowance, *ring);
-    add_closing(allowance, *ring, *eye_part,
-                allowance.standing_mark - to_nanometres(eye_part->rope_round));
-    allowance.add(Value{ValueName::groove_m, ring->groove.si()});
-    allowance.add(Value{ValueName::bore_m, (ring->groove - ring->wall * 2.0).si()});
-    allowance.add(
+    auto end = eye_with_bury(request, eye_part, bury);
+    add_closing(end, *ring, eye_part.facts);
+    end.add(Value{ValueName::groove_m, ring->groove.si()});
+    end.add(Value{ValueName::bore_m, eye_part.facts.pin.si()});
+    end.add(
         Value{ring->stitched ? ValueName::overlap_m : ValueName::seizing_m, ring->closing.si()});
-    allowance.steps = ring->stitched ? std::span<const Step>(steps_stitched)
-                                     : std::span<const Step>(steps_seized);
-    return allowance;
+    end.steps = ring->stitched ? Steps(steps_stitched) : Steps(steps_seized);
+    return end;
 }
 
 } // namespace

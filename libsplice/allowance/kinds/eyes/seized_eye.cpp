@@ -1,6 +1,6 @@
 // seized-eye: the end laid back along the standing part and bound to it with seizings.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/parts/lap_part.h"
+#include "libsplice/allowance/parts/laid_back_part.h"
 
 namespace libsplice {
 
@@ -44,22 +44,21 @@ constexpr std::array steps{
          "Load the eye, haul the crossing turns tight again where they have given, and measure."}};
 
 Result<End> work_out(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    const auto eye_part = read_eye(request, {eye, pin}, rope);
-    const auto end = field_or_figure(request, tail, FigureId::tail, rope);
-    const auto bound = field_or_figure(request, seizing, FigureId::seizing, rope);
-    if (!eye_part || !end || !bound) {
-        return Unexpected(!eye_part ? eye_part.error() : !end ? end.error() : bound.error());
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
+    const auto eye_part = need.part(read_eye(request, {eye, pin}, diameter));
+    const auto left = need.field_or(tail, FigureId::tail, diameter);
+    const auto bound = need.field_or(seizing, FigureId::seizing, diameter);
+    if (need.failed()) {
+        return need.fault();
     }
-    auto allowance = eye_with_lap(
-        request, *eye_part,
-        {*end, bound->length, MarkName::seizing_end, ValueName::seizing_m, Span::Form::seized},
-        "tail");
-    if (allowance) {
-        add_untested_caution(*allowance, request);
-        allowance->steps = steps;
+    auto end = eye_with_lap(request, eye_part,
+                            {left, bound.length, MarkName::seizing_end, ValueName::seizing_m,
+                             Span::Form::seized, "tail"});
+    if (end) {
+        end->steps = steps;
     }
-    return allowance;
+    return end;
 }
 
 } // namespace

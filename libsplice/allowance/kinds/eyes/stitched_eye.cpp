@@ -1,6 +1,6 @@
 // stitched-eye: the end laid back along the standing part and the two stitched together.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/parts/lap_part.h"
+#include "libsplice/allowance/parts/laid_back_part.h"
 
 namespace libsplice {
 
@@ -43,21 +43,20 @@ constexpr std::array steps{
          "Load the eye, look for passes that have gone slack, then measure it again."}};
 
 Result<End> work_out(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    const auto eye_part = read_eye(request, {eye, pin}, rope);
-    const auto lap = field_or_figure(request, overlap, FigureId::overlap, rope);
-    if (!eye_part || !lap) {
-        return Unexpected(eye_part ? lap.error() : eye_part.error());
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
+    const auto eye_part = need.part(read_eye(request, {eye, pin}, diameter));
+    const auto lap = need.field_or(overlap, FigureId::overlap, diameter);
+    if (need.failed()) {
+        return need.fault();
     }
-    auto allowance = eye_with_lap(
-        request, *eye_part,
-        {*lap, lap->length, MarkName::lap_end, ValueName::overlap_m, Span::Form::stitched},
-        "overlap");
-    if (allowance) {
-        add_untested_caution(*allowance, request);
-        allowance->steps = steps;
+    auto end = eye_with_lap(
+        request, eye_part,
+        {lap, lap.length, MarkName::lap_end, ValueName::overlap_m, Span::Form::stitched});
+    if (end) {
+        end->steps = steps;
     }
-    return allowance;
+    return end;
 }
 
 } // namespace

@@ -2,11 +2,8 @@
 // core.
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/parts/buried_eye_part.h"
-#include "libsplice/allowance/parts/core_part.h"
-#include "libsplice/allowance/parts/take_up_part.h"
+#include "libsplice/allowance/parts/covered_part.h"
 #include "libsplice/units/show.h"
-
-#include <algorithm>
 
 namespace libsplice {
 
@@ -18,7 +15,11 @@ constexpr FieldDeclaration cover_end{
     Dimension::length,
     0.001,
     50.0,
-    "beyond the bury, with room for the cover's tail"};
+    "beyond the bury, with room for the cover's tail",
+    false,
+    {},
+    {},
+    FieldRole::cover_end};
 constexpr FieldDeclaration cover_tail{
     "cover_tail", "cover kept beyond the cover end and led into the core", Dimension::length, 0.0,
     5.0,          "the table's multiple of the nominal diameter"};
@@ -107,7 +108,6 @@ struct CoverPart {
     Length from_bearing; ///< on the finished line
     SourcedLength tail;
     SourcedLength take_up;
-    Length over; ///< diameter of the core
 };
 
 /// The cover's tail keeps its section over its first half and is thinned to nothing over the other.
@@ -123,28 +123,27 @@ Result<SourcedLength> take_up_over_cover(const Request& request, const CorePart&
                               "core"});
 }
 
-Result<CoverPart> read_cover(const Request& request, const CorePart& core, const End& allowance) {
+Result<CoverPart> read_cover(const Request& request, const CorePart& core, const EyePart& eye_part,
+                             const BuryPart& bury) {
     CoverPart cover;
-    const auto tail =
-        field_or_figure(request, tail_of_cover, FigureId::cover_tail, request.rope.diameter);
-    const auto gap = request.rules.need(FigureId::cover_gap);
-    if (!tail || !gap) {
-        return Unexpected(tail ? gap.error() : tail.error());
+    Figures need(request);
+    cover.tail = need.field_or(tail_of_cover, FigureId::cover_tail, request.rope.diameter);
+    const Figure gap = need.figure(FigureId::cover_gap);
+    if (need.failed()) {
+        return need.fault();
     }
-    cover.tail = *tail;
-    cover.over = core.diameter;
-    const auto take_up = take_up_over_cover(request, core, cover.tail.length);
-    if (!take_up) {
-        return Unexpected(take_up.error());
+    cover.take_up = need.part(take_up_over_cover(request, core, cover.tail.length));
+    if (need.failed()) {
+        return need.fault();
     }
-    cover.take_up = *take_up;
-    const Length bury = from_nanometres(allowance.bury_reach);
+    const Length over_bury =
+        from_nanometres(to_nanometres(bury.facts.tail) + to_nanometres(bury.facts.take_up));
     const Length shortest =
-        bury + gap->length(core.diameter) + cover.tail.length + cover.take_up.length;
+        over_bury + gap.length(core.diameter) + cover.tail.length + cover.take_up.length;
     // A distance on the finished line runs over both buries, where the core is shorter than it was
     // marked.
-    const Length inside = Length(*allowance.find(ValueName::eye_m));
-    const Length lost = Length(*allowance.find(ValueName::take_up_m)) + cover.take_up.length;
+    const Length inside = eye_part.facts.inside;
+    const Length lost = bury.facts.take_up + cover.take_up.length;
     cover.from_bearing = request.fields.length(end_of_cover).value_or(inside + shortest - lost);
     cover.from_throat = cover.from_bearing - inside + lost;
     if (to_nanometres(cover.from_throat) < to_nanometres(shortest)) {
@@ -158,21 +157,14 @@ Result<CoverPart> read_cover(const Request& request, const CorePart& core, const
     return cover;
 }
 
-void add_cover(End& allowance, const CoverPart& cover) {
-    const Nanometres end = allowance.standing_mark + to_nanometres(cover.from_throat);
-    allowance.add(Mark{MarkName::cover_end, end});
-    allowance.add(Span{Span::Form::core, allowance.standing_mark, end, to_nanometres(cover.over)});
-    allowance.add(row_of(Item::cover_take_up, cover.take_up, Group::take_up));
-    allowance.add(Value{ValueName::cover_tail_m, cover.tail.length.si()});
-    allowance.add(Value{ValueName::cover_end_m, cover.from_bearing.si()});
-    allowance.bury_reach = to_nanometres(cover.from_throat);
-    allowance.milks_cover = true;
-}
-
-/// The exit lies beyond the bury by as much as the fid needs; it must come out before the cover's
-/// mark.
-void keep_marks_in_order(End& allowance) {
-    std::ranges::sort(allowance.marks, {}, &Mark::from_tail_end);
+void add_cover(End& end, const CoverPart& cover, const CorePart& core) {
+    const Nanometres cover_ends = end.standing_mark + to_nanometres(cover.from_throat);
+    end.add(Mark{MarkName::cover_end, cover_ends});
+    end.add(Span{Span::Form::core, end.standing_mark, cover_ends, to_nanometres(core.diameter)});
+    end.add(row_of(Item::cover_take_up, cover.take_up, Group::take_up));
+    end.cover = CoverFacts{{}, cover.tail.length, cover.from_bearing};
+    end.bury_reach = to_nanometres(cover.from_throat);
+    end.milks_cover = true;
 }
 
 Result<End> work_out(const Request& request) {
@@ -180,20 +172,25 @@ Result<End> work_out(const Request& request) {
     if (!core_part) {
         return Unexpected(core_part.error());
     }
-    auto allowance = eye_with_bury(
-        request, {eye, pin}, {tail, taper, exit, setting, pairs, strands}, core_part->diameter);
-    if (!allowance) {
-        return allowance;
+    Figures need(request);
+    auto eye_part = need.part(read_eye(request, {eye, pin}, core_part->diameter));
+    const auto bury = need.part(read_bury(request, {tail, taper, exit, setting, pairs, strands},
+                                          host_of(core_part->diameter)));
+    if (need.failed()) {
+        return need.fault();
     }
-    const auto cover = read_cover(request, *core_part, *allowance);
+    const auto cover = read_cover(request, *core_part, eye_part, bury);
     if (!cover) {
         return Unexpected(cover.error());
     }
-    add_cover(*allowance, *cover);
-    keep_marks_in_order(*allowance);
-    add_assumed_core(*allowance, *core_part);
-    allowance->steps = steps;
-    return allowance;
+    if (core_part->assumed) {
+        doubt_diameter(eye_part, core_part->sd);
+    }
+    End end = eye_with_bury(request, eye_part, bury);
+    add_cover(end, *cover, *core_part);
+    add_core_caution(end, *core_part);
+    end.steps = steps;
+    return end;
 }
 
 } // namespace

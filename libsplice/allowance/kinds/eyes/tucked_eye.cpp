@@ -66,26 +66,25 @@ constexpr std::array steps_plait{
          "splice must be slim."},
     Step{Action::load, {}, "Load the eye, then measure it again."}};
 
+/// The near throat is where the unlaying stops.
+constexpr EyeWords words{.near = MarkName::unlay};
+
 Result<End> work_out(const Request& request) {
-    const auto eye_part = read_eye(request, {eye, pin}, request.rope.counting_diameter());
-    if (!eye_part) {
-        return Unexpected(eye_part.error());
+    Figures need(request);
+    const auto eye_part =
+        need.part(read_eye(request, {eye, pin}, request.rope.counting_diameter(), words));
+    const auto tuck_part = need.part(read_tucks(request, {tucks, end_left, pick}));
+    if (need.failed()) {
+        return need.fault();
     }
-    const auto tuck_part = read_tucks(request, {tucks, end_left, pick});
-    if (!tuck_part) {
-        return Unexpected(tuck_part.error());
-    }
-    End allowance;
-    add_eye_rows(allowance, *eye_part);
-    const Nanometres near_throat = add_tucks(allowance, *tuck_part, request);
-    // The near throat is where the unlaying stops.
-    add_eye_marks(allowance, *eye_part, near_throat, {.near = MarkName::unlay});
-    add_eye_facts(allowance, *eye_part, request, near_throat);
-    add_retained(allowance, request);
-    allowance.steps = request.rope.construction == Construction::three_strand
-                          ? std::span<const Step>(steps_laid)
-                          : std::span<const Step>(steps_plait);
-    return allowance;
+    End end;
+    add_eye_rows(end, eye_part);
+    const Nanometres near_throat = add_tucks(end, tuck_part, request);
+    lay_eye(end, eye_part, request, near_throat);
+    add_retained(end, request);
+    end.steps = request.rope.construction == Construction::three_strand ? Steps(steps_laid)
+                                                                        : Steps(steps_plait);
+    return end;
 }
 
 } // namespace

@@ -1,11 +1,8 @@
 // core-to-core: the bearing cores of two covered ends led inside each other, covers butted over
 // them.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/parts/both_sides_part.h"
 #include "libsplice/allowance/parts/buried_eye_part.h"
-#include "libsplice/allowance/parts/core_part.h"
-#include "libsplice/allowance/parts/grip_part.h"
-#include "libsplice/allowance/parts/join_part.h"
+#include "libsplice/allowance/parts/covered_part.h"
 
 namespace libsplice {
 
@@ -69,17 +66,18 @@ Result<End> work_out(const Request& request) {
     if (!core_part) {
         return Unexpected(core_part.error());
     }
-    auto bury = read_bury(request, {tail, taper, exit, setting, pairs, strands},
-                          core_part->diameter, request.rope.counting_diameter());
+    Host host = host_of(core_part->diameter);
+    host.counted = request.rope.counting_diameter();
+    host.seen = Span::Form::core;
+    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs, strands}, host);
     if (!bury) {
         return Unexpected(bury.error());
     }
-    bury->seen = Span::Form::core;
-    End side = buried_side(request, *bury, Cut::shears);
+    End side = buried_side(request, *bury, MarkName::join);
     add_stitching(side, request, core_part->diameter);
     add_grip(side, *bury, request);
     add_retained(side, request);
-    add_assumed_core(side, *core_part);
+    add_core_caution(side, *core_part);
     side.steps = steps;
     count_both_sides(side);
     return side;

@@ -1,7 +1,6 @@
 // cover-over-join: a thin line led into the hollow end of a thicker tail.
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/parts/bury_part.h"
-#include "libsplice/allowance/parts/take_up_part.h"
 #include "libsplice/mechanics/rope/braid.h"
 #include "libsplice/units/show.h"
 
@@ -92,41 +91,61 @@ struct Nose {
     CitationId practice{};
 };
 
+std::optional<Fault> ends_before_stitch(const Nose& nose) {
+    if (to_nanometres(nose.length.length) > to_nanometres(nose.first_stitch)) {
+        return std::nullopt;
+    }
+    return Fault{Code::field_out_of_range,
+                 "a nose of " + show_length(nose.length.length, UnitSystem::metric) +
+                     " ends before its first stitch, " +
+                     show_length(nose.first_stitch, UnitSystem::metric) +
+                     " from the cover's end; it must be longer than that",
+                 {},
+                 "tail"};
+}
+
+std::optional<Fault> longer_than_nose(const Nose& nose) {
+    if (nose.taper <= nose.length.length) {
+        return std::nullopt;
+    }
+    return Fault{Code::taper_longer_than_tail,
+                 "a taper of " + show_length(nose.taper, UnitSystem::metric) +
+                     " is longer than the nose of " +
+                     show_length(nose.length.length, UnitSystem::metric),
+                 {},
+                 "taper"};
+}
+
 Result<Nose> read_nose(const Request& request, Length diameter) {
-    const auto length = field_or_figure(request, tail, FigureId::tail, diameter);
-    const auto printed_taper = request.rules.need(FigureId::taper);
-    const auto printed_tail = request.rules.need(FigureId::tail);
-    const auto stitch = request.rules.need(FigureId::stitch_start);
-    if (!length || !printed_taper || !printed_tail || !stitch) {
-        return Unexpected(!length          ? length.error()
-                          : !printed_taper ? printed_taper.error()
-                          : !printed_tail  ? printed_tail.error()
-                                           : stitch.error());
+    Figures need(request);
+    Nose nose;
+    nose.thin = diameter;
+    nose.length = need.field_or(tail, FigureId::tail, diameter);
+    const Figure printed_taper = need.figure(FigureId::taper);
+    const Figure printed_tail = need.figure(FigureId::tail);
+    nose.first_stitch = need.figure(FigureId::stitch_start).length(diameter);
+    nose.practice = printed_tail.source;
+    need.check(
+        check_minimum(request, FigureId::minimum_tail, "tail", nose.length.length, diameter));
+    need.check(ends_before_stitch(nose));
+    if (need.failed()) {
+        return need.fault();
     }
-    if (auto fault =
-            check_minimum(request, FigureId::minimum_tail, "tail", length->length, diameter)) {
-        return Unexpected(*std::move(fault));
+    const double share = printed_taper.length(diameter) / printed_tail.length(diameter);
+    nose.taper = request.fields.length(taper).value_or(nose.length.length * share);
+    need.check(longer_than_nose(nose));
+    if (need.failed()) {
+        return need.fault();
     }
-    if (to_nanometres(length->length) <= to_nanometres(stitch->length(diameter))) {
-        return Unexpected(Fault{Code::field_out_of_range,
-                                "a nose of " + show_length(length->length, UnitSystem::metric) +
-                                    " ends before its first stitch, " +
-                                    show_length(stitch->length(diameter), UnitSystem::metric) +
-                                    " from the cover's end; it must be longer than that",
-                                {},
-                                "tail"});
-    }
-    const double share = printed_taper->length(diameter) / printed_tail->length(diameter);
-    const Length thinned = request.fields.length(taper).value_or(length->length * share);
-    if (thinned > length->length) {
-        return Unexpected(Fault{Code::taper_longer_than_tail,
-                                "a taper of " + show_length(thinned, UnitSystem::metric) +
-                                    " is longer than the nose of " +
-                                    show_length(length->length, UnitSystem::metric),
-                                {},
-                                "taper"});
-    }
-    return Nose{diameter, *length, thinned, stitch->length(diameter), printed_tail->source};
+    return nose;
+}
+
+/// What both pieces know of the nose.
+BuryFacts facts_of(const Nose& nose) {
+    BuryFacts bury;
+    bury.tail = nose.length.length;
+    bury.taper = nose.taper;
+    return bury;
 }
 
 End thin_piece(const Request& request, const Nose& nose) {
@@ -149,37 +168,55 @@ End thin_piece(const Request& request, const Nose& nose) {
     if (taper_start < piece.standing_mark) {
         piece.add(Span{Span::Form::buried, taper_start, piece.standing_mark, width});
     }
+    piece.bury = facts_of(nose);
     piece.steps = steps_thin;
     return piece;
 }
 
+/// The nose's section as a share of the braid's that it goes into.
+double section_in(const Request& request, const Nose& nose) {
+    const double ratio = nose.thin / request.rope.counting_diameter();
+    return ratio * ratio;
+}
+
 /// A hollow braid swells over the nose and shortens. A cover whose core the line replaces may do
 /// either; no source says how much, so only the spread is known.
-Result<SourcedLength> take_up_of_thick(const Request& request, const Nose& nose) {
-    const Length rope = request.rope.counting_diameter();
+Result<SourcedLength> take_up_of_thick(const Request& request, const Nose& nose,
+                                       const BuryFacts& bury) {
+    const Length diameter = request.rope.counting_diameter();
     const auto spread = request.rules.need(FigureId::take_up_spread);
     if (!spread) {
         return Unexpected(spread.error());
     }
     if (request.rope.construction != Construction::twelve_strand) {
-        return SourcedLength{{}, spread->length(rope), SpreadOrigin::stated_guess, spread->source};
+        return SourcedLength{{},
+                             spread->length(diameter),
+                             SpreadOrigin::stated_guess,
+                             spread->source,
+                             {FormulaId::not_known_take_up, {}}};
     }
-    const double ratio = nose.thin / rope;
-    const double section = ratio * ratio;
     auto take_up = read_take_up(
-        request, tapered_tail(nose.length.length, nose.taper, section),
+        request, bury.inside,
         {Code::table_value_wrong, "the nose does not go into a braid with this braid constant"});
     if (take_up) {
-        set_usual_spread(*take_up, request, spread->length(rope) * section);
+        set_usual_spread(*take_up, request, spread->length(diameter) * section_in(request, nose));
     }
     return take_up;
 }
 
 Result<End> thick_piece(const Request& request, const Nose& nose) {
-    const auto take_up = take_up_of_thick(request, nose);
+    const bool hollow = request.rope.construction == Construction::twelve_strand;
+    BuryFacts bury = facts_of(nose);
+    if (hollow) {
+        const double section = section_in(request, nose);
+        bury.inside = tapered_tail(bury.tail, bury.taper, section);
+        bury.over = diameter_over_bury(request.rope.counting_diameter(), section);
+    }
+    const auto take_up = take_up_of_thick(request, nose, bury);
     if (!take_up) {
         return Unexpected(take_up.error());
     }
+    bury.take_up = take_up->length;
     End piece;
     piece.add(row_of(Item::take_up, *take_up, Group::take_up));
     piece.standing_mark = add_cutting_loss(piece, request, usual_cut(request.rope));
@@ -188,14 +225,9 @@ Result<End> thick_piece(const Request& request, const Nose& nose) {
     piece.add(Mark{MarkName::cover_end, piece.standing_mark});
     piece.add(Mark{MarkName::first_stitch, piece.standing_mark + to_nanometres(nose.first_stitch)});
     piece.add(Mark{MarkName::nose_end, nose_end});
-    piece.add(Value{ValueName::take_up_m, take_up->length.si()});
-    if (request.rope.construction == Construction::twelve_strand) {
-        const Length rope = request.rope.counting_diameter();
-        const double ratio = nose.thin / rope;
-        piece.add(Value{ValueName::over_bury_m, diameter_over_bury(rope, ratio * ratio).si()});
-    }
     piece.add(Span{Span::Form::covered, piece.standing_mark, nose_end,
                    to_nanometres(request.rope.diameter)});
+    piece.bury = bury;
     piece.steps = steps_thick;
     return piece;
 }
@@ -247,10 +279,7 @@ Result<End> work_out(const Request& request) {
     if (!piece) {
         return piece;
     }
-    piece->add(Value{ValueName::tail_m, nose->length.length.si()});
-    piece->add(Value{ValueName::bury_m, nose->length.length.si()});
-    piece->add(Value{ValueName::taper_m, nose->taper.si()});
-    piece->add(Value{ValueName::stitch_start_m, nose->first_stitch.si()});
+    piece->stitching = StitchFacts{nose->first_stitch, std::nullopt};
     add_sheave_cautions(*piece, request, *nose);
     return piece;
 }

@@ -1,7 +1,6 @@
 // end-for-end: double braid joined cover into core and core into cover; square plait pair by pair.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/parts/both_sides_part.h"
-#include "libsplice/allowance/parts/join_part.h"
+#include "libsplice/allowance/parts/bury_part.h"
 #include "libsplice/allowance/parts/tuck_part.h"
 
 namespace libsplice {
@@ -107,34 +106,29 @@ Result<End> side_of_plait(const Request& request) {
 /// The two extraction marks meet: the cover up to its reference mark takes the place of the core
 /// up to its entry mark, which lie a short section to either side of it.
 Result<End> side_of_braid(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    const auto bury = read_bury(request, {tail, taper, exit, setting}, rope);
-    if (!bury) {
-        return Unexpected(bury.error());
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
+    const auto bury =
+        need.part(read_bury(request, {tail, taper, exit, setting}, host_of(diameter)));
+    const auto section = need.length(FigureId::short_section, diameter);
+    if (need.failed()) {
+        return need.fault();
     }
-    const auto figure = request.rules.need(FigureId::short_section);
-    if (!figure) {
-        return Unexpected(figure.error());
-    }
-    const auto section = from_figure(*figure, rope);
     const Nanometres short_section = to_nanometres(section.length);
 
     End side;
-    add_bury_rows(side, *bury);
+    add_bury_rows(side, bury);
     side.add(row_of(Item::short_section, section));
     const Nanometres tail_end = add_cutting_loss(side, request, Cut::shears);
-    const Nanometres reference = tail_end + to_nanometres(bury->tail.length);
+    const Nanometres reference = tail_end + to_nanometres(bury.facts.tail);
     side.standing_mark = reference + short_section;
-    add_taper_marks(side, *bury, tail_end);
+    lay_tail(side, bury, request, tail_end);
     side.add(Mark{MarkName::reference, reference});
     side.add(Mark{MarkName::extraction, side.standing_mark});
     side.add(Mark{MarkName::core_entry, side.standing_mark + short_section});
-    side.bury_reach =
-        short_section + to_nanometres(bury->tail.length) + to_nanometres(bury->take_up.length);
-    side.fid_reach = to_nanometres(bury->exit);
+    side.bury_reach += short_section;
     side.add(Mark{MarkName::core_exit, side.standing_mark + side.fid_reach});
-    add_bury_facts(side, *bury, request, tail_end);
-    add_crossing(side, 2.0, side.standing_mark, rope);
+    add_crossing(side, 2.0, side.standing_mark, diameter);
     side.add(Value{ValueName::short_section_m, section.length.si()});
     side.steps = steps_braid;
     return side;

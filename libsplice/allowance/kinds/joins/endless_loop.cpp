@@ -1,8 +1,6 @@
 // endless-loop: one rope closed to a loop, its two tails buried past each other.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/parts/both_sides_part.h"
 #include "libsplice/allowance/parts/buried_eye_part.h"
-#include "libsplice/allowance/parts/grip_part.h"
 
 namespace libsplice {
 
@@ -52,26 +50,19 @@ constexpr std::array steps{
          "centres and once round a circle of pin and rope together."}};
 
 Result<End> work_out(const Request& request) {
-    const auto bury =
-        read_bury(request, {tail, taper, exit, setting, pairs}, request.rope.counting_diameter());
+    const Length diameter = request.rope.counting_diameter();
+    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs}, host_of(diameter));
     if (!bury) {
         return Unexpected(bury.error());
     }
-    End allowance;
-    add_bury_rows(allowance, *bury);
-    const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::shears);
-    count_both_sides(allowance);
-    add_taper_marks(allowance, *bury, tail_end);
-    allowance.standing_mark = tail_end + to_nanometres(bury->tail.length);
-    allowance.add(Mark{MarkName::crossing, allowance.standing_mark});
-    add_bury_marks(allowance, *bury);
-    add_bury_facts(allowance, *bury, request, tail_end);
-    add_crossing(allowance, 1.0, allowance.standing_mark, bury->rope);
-    add_stitching(allowance, request, bury->rope);
-    add_grip(allowance, *bury, request);
-    add_retained(allowance, request);
-    allowance.steps = steps;
-    return allowance;
+    End side = buried_side(request, *bury, MarkName::crossing);
+    count_both_sides(side);
+    add_crossing(side, 1.0, side.standing_mark, diameter);
+    add_stitching(side, request, diameter);
+    add_grip(side, *bury, request);
+    add_retained(side, request);
+    side.steps = steps;
+    return side;
 }
 
 } // namespace

@@ -1,6 +1,5 @@
 // long-splice: a join of laid rope no thicker than the rope, each strand laid in for another.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/parts/both_sides_part.h"
 #include "libsplice/allowance/parts/parts.h"
 #include "libsplice/units/show.h"
 
@@ -55,17 +54,8 @@ constexpr std::array steps{
          "Load the closed line, measure round it, then trim. It has to run through its block by "
          "hand, both ways."}};
 
-Result<SourcedLength> unlaid_strands(const Request& request, double count) {
-    auto a_crown =
-        field_or_figure(request, crown, FigureId::crown, request.rope.counting_diameter());
-    if (!a_crown) {
-        return a_crown;
-    }
-    return SourcedLength{a_crown->length * count, a_crown->sd * count, a_crown->origin,
-                         a_crown->source};
-}
-
-Result<double> count_of_crowns(const Request& request, const Figure& printed) {
+double count_of_crowns(Figures& need, const Request& request) {
+    const Figure printed = need.figure(FigureId::crowns);
     if (!request.fields.has(crowns)) {
         return printed.number();
     }
@@ -77,41 +67,36 @@ Result<double> count_of_crowns(const Request& request, const Figure& printed) {
                     {},
                     "crowns"};
         fault.rule = to_text(request.citations.at(printed.source));
-        return Unexpected(std::move(fault));
+        need.check(std::move(fault));
     }
     return count;
 }
 
 Result<End> work_out(const Request& request) {
-    const auto printed = request.rules.need(FigureId::crowns);
-    const auto of_one_strand = request.rules.need(FigureId::strand_crowns);
-    if (!printed || !of_one_strand) {
-        return Unexpected(printed ? of_one_strand.error() : printed.error());
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
+    const double count = count_of_crowns(need, request);
+    const double of_one_strand = need.number(FigureId::strand_crowns);
+    const auto a_crown = need.field_or(crown, FigureId::crown, diameter);
+    if (need.failed()) {
+        return need.fault();
     }
-    const auto count = count_of_crowns(request, *printed);
-    if (!count) {
-        return Unexpected(count.error());
-    }
-    const auto unlaid = unlaid_strands(request, *count);
-    if (!unlaid) {
-        return Unexpected(unlaid.error());
-    }
-    const Length a_crown = unlaid->length / *count;
-    const Length one_strand = a_crown * of_one_strand->number();
+    const auto unlaid = times(count, a_crown);
+    const Length one_strand = a_crown.length * of_one_strand;
 
     End side;
-    side.add(row_of(Item::unlaid, *unlaid));
+    side.add(row_of(Item::unlaid, unlaid));
     const Nanometres tail_end = add_cutting_loss(side, request, Cut::shears);
-    side.standing_mark = tail_end + to_nanometres(unlaid->length);
+    side.standing_mark = tail_end + to_nanometres(unlaid.length);
     side.add(Mark{MarkName::unlay, side.standing_mark});
     side.add(Mark{MarkName::strand_unlay, side.standing_mark + to_nanometres(one_strand)});
     side.bury_reach = to_nanometres(one_strand);
-    side.add(Value{ValueName::crowns, *count});
-    side.add(Value{ValueName::crown_m, a_crown.si()});
-    side.add(Value{ValueName::unlay_m, unlaid->length.si()});
+    side.add(Value{ValueName::crowns, count});
+    side.add(Value{ValueName::crown_m, a_crown.length.si()});
+    side.add(Value{ValueName::unlay_m, unlaid.length.si()});
     side.add(Value{ValueName::strand_unlay_m, one_strand.si()});
-    side.add(Span{Span::Form::crossed, tail_end, side.standing_mark,
-                  to_nanometres(request.rope.counting_diameter()), *count});
+    side.add(
+        Span{Span::Form::crossed, tail_end, side.standing_mark, to_nanometres(diameter), count});
     add_retained(side, request);
     side.steps = steps;
     count_both_sides(side);

@@ -1,7 +1,6 @@
 // sewn-join: two ends of an endless control line laid together, or butted, and stitched.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/parts/both_sides_part.h"
-#include "libsplice/allowance/parts/join_part.h"
+#include "libsplice/allowance/parts/buried_eye_part.h"
 
 namespace libsplice {
 
@@ -85,33 +84,35 @@ constexpr std::array steps_butt{
 
 /// Half of the overlap belongs to each side.
 Result<End> overlapped_side(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    const auto whole = field_or_figure(request, overlap, FigureId::overlap, rope);
-    if (!whole) {
-        return Unexpected(whole.error());
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
+    const auto whole = need.field_or(overlap, FigureId::overlap, diameter);
+    if (need.failed()) {
+        return need.fault();
     }
-    const SourcedLength half{whole->length / 2.0, whole->sd / 2.0, whole->origin, whole->source};
+    SourcedLength half = times(0.5, whole);
+    half.working = {FormulaId::half_of, {whole.length.si()}};
     End side;
     side.add(row_of(Item::overlap, half));
     const Nanometres tail_end = add_cutting_loss(side, request, usual_cut(request.rope));
     side.standing_mark = tail_end + to_nanometres(half.length);
-    const Nanometres end = tail_end + to_nanometres(whole->length);
+    const Nanometres end = tail_end + to_nanometres(whole.length);
     side.add(Mark{MarkName::join, side.standing_mark});
     side.add(Mark{MarkName::overlap_end, end});
     side.bury_reach = end - side.standing_mark;
-    side.add(Value{ValueName::overlap_m, whole->length.si()});
-    side.add(Span{Span::Form::stitched, tail_end, end, to_nanometres(rope)});
+    side.add(Value{ValueName::overlap_m, whole.length.si()});
+    side.add(Span{Span::Form::stitched, tail_end, end, to_nanometres(diameter)});
     side.steps = steps_overlap;
     return side;
 }
 
 Result<End> butted_side(const Request& request) {
     const auto bury = read_bury(request, {tail, taper, exit, setting, pairs, strands},
-                                request.rope.counting_diameter());
+                                host_of(request.rope.counting_diameter()));
     if (!bury) {
         return Unexpected(bury.error());
     }
-    End side = buried_side(request, *bury, Cut::shears);
+    End side = buried_side(request, *bury, MarkName::join);
     side.steps = steps_butt;
     return side;
 }

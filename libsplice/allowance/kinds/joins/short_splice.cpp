@@ -1,6 +1,5 @@
 // short-splice: two ends of laid rope married and tucked into each other, both ways.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/parts/both_sides_part.h"
 #include "libsplice/allowance/parts/tuck_part.h"
 
 namespace libsplice {

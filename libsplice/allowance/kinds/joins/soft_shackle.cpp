@@ -1,6 +1,5 @@
 // soft-shackle: doubled rope with a noose at its middle that closes behind a knot of both ends.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/parts/both_sides_part.h"
 #include "libsplice/allowance/parts/parts.h"
 
 #include <numbers>
@@ -15,7 +14,11 @@ constexpr FieldDeclaration pin_field{
     Dimension::length,
     0.0,
     1.0,
-    "0 mm: bends as tight as the rope allows"};
+    "0 mm: bends as tight as the rope allows",
+    false,
+    {},
+    {},
+    FieldRole::pin};
 constexpr FieldDeclaration end_left_field{"end_left",
                                           "each end beyond the knot, led back into its own leg",
                                           Dimension::length,
@@ -61,51 +64,46 @@ constexpr std::array steps{
          "that the noose cannot pass the knot."}};
 
 /// Both legs lie half round the bearing at either end; a straight line there counts already.
-Length round_bearings(const Request& request, Length rope) {
+SourcedLength round_bearings(const Request& request, Length diameter) {
     const Length bearing = request.fields.length(pin).value_or(Length());
-    return (bearing + rope) * std::numbers::pi - bearing * 2.0;
-}
-
-/// The rows of one of the two legs.
-End one_leg(const Request& request, Length rope, const SourcedLength& noose,
-            const SourcedLength& knot, const SourcedLength& left) {
-    End allowance;
-    allowance.add(row_of(Item::round_bearings, from_geometry(round_bearings(request, rope))));
-    allowance.add(row_of(Item::noose, noose, Group::hand));
-    allowance.add(row_of(Item::knot, knot, Group::hand));
-    allowance.add(row_of(Item::end_left, left));
-    return allowance;
+    return from_geometry((bearing + diameter) * std::numbers::pi - bearing * 2.0,
+                         {FormulaId::round_bearings, {bearing.si(), diameter.si()}});
 }
 
 Result<End> work_out(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    const auto noose = request.rules.need(FigureId::noose);
-    const auto knot = request.rules.need(FigureId::knot);
-    const auto left = field_or_figure(request, end_left, FigureId::end_left, rope);
-    if (!noose || !knot || !left) {
-        return Unexpected(!noose ? noose.error() : !knot ? knot.error() : left.error());
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
+    const auto noose = need.length(FigureId::noose, diameter);
+    const auto knot = need.length(FigureId::knot, diameter);
+    const auto left = need.field_or(end_left, FigureId::end_left, diameter);
+    if (need.failed()) {
+        return need.fault();
     }
-    const auto in_knot = from_figure(*knot, rope);
-    auto allowance = one_leg(request, rope, from_figure(*noose, rope), in_knot, *left);
-    const Nanometres tail_end = add_cutting_loss(allowance, request, Cut::shears);
-    count_both_sides(allowance);
-    const Nanometres far_side = tail_end + to_nanometres(left->length);
-    allowance.standing_mark = far_side + to_nanometres(in_knot.length);
-    allowance.laid = 4;
-    allowance.add(Mark{MarkName::knot_far_side, far_side});
-    allowance.add(Mark{MarkName::knot_face, allowance.standing_mark});
-    allowance.add(Value{ValueName::pin_m, request.fields.length(pin).value_or(Length()).si()});
-    allowance.add(Value{ValueName::noose_m, noose->length(rope).si()});
-    allowance.add(Value{ValueName::knot_m, in_knot.length.si()});
-    allowance.add(Value{ValueName::end_left_m, left->length.si()});
-    allowance.add(Span{Span::Form::knot, far_side, allowance.standing_mark, to_nanometres(rope)});
-    allowance.add(Caution{"every figure of this shackle is an estimate: make one, measure it, and "
-                          "cut the rest from that",
-                          noose->source});
-    allowance.add(Caution{"no source says what this shackle holds", cited_job,
-                          Caution::Weight::refused_for_person});
-    allowance.steps = steps;
-    return allowance;
+    // The rows of one of the two legs, then of both.
+    End end;
+    end.add(row_of(Item::round_bearings, round_bearings(request, diameter)));
+    end.add(row_of(Item::noose, noose, Group::hand));
+    end.add(row_of(Item::knot, knot, Group::hand));
+    end.add(row_of(Item::end_left, left));
+    const Nanometres tail_end = add_cutting_loss(end, request, Cut::shears);
+    count_both_sides(end);
+    const Nanometres far_side = tail_end + to_nanometres(left.length);
+    end.standing_mark = far_side + to_nanometres(knot.length);
+    end.laid = 4;
+    end.pin = request.fields.length(pin);
+    end.knot = KnotFacts{knot.length, {}, left.length, ValueName::end_left_m, {}};
+    end.add(Mark{MarkName::knot_far_side, far_side});
+    end.add(Mark{MarkName::knot_face, end.standing_mark});
+    end.add(Value{ValueName::pin_m, end.pin.value_or(Length()).si()});
+    end.add(Value{ValueName::noose_m, noose.length.si()});
+    end.add(Span{Span::Form::knot, far_side, end.standing_mark, to_nanometres(diameter)});
+    end.add(Caution{"every figure of this shackle is an estimate: make one, measure it, and cut "
+                    "the rest from that",
+                    noose.source});
+    end.add(Caution{"no source says what this shackle holds", cited_job,
+                    Caution::Weight::refused_for_person});
+    end.steps = steps;
+    return end;
 }
 
 } // namespace

@@ -1,7 +1,6 @@
 // two-eye-strop: a strop made whole, a locked and buried eye at each end.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/parts/both_sides_part.h"
-#include "libsplice/allowance/parts/locked_part.h"
+#include "libsplice/allowance/parts/buried_eye_part.h"
 
 namespace libsplice {
 

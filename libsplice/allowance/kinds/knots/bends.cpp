@@ -47,14 +47,14 @@ constexpr std::array knots{
 };
 
 Result<End> work_out(const Bend& bend, const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    const auto knot = request.rules.need(FigureId::knot);
-    const auto left = field_or_figure(request, tail, FigureId::tail, rope);
-    if (!knot || !left) {
-        return Unexpected(knot ? left.error() : knot.error());
+    const Length diameter = request.rope.counting_diameter();
+    Figures need(request);
+    const auto knot = need.length(FigureId::knot, diameter);
+    const auto left = need.field_or(tail, FigureId::tail, diameter);
+    if (need.failed()) {
+        return need.fault();
     }
-    End allowance =
-        lay_stopper(request, {{}, from_figure(*knot, rope), {}, *left, {}, bend.form, bend.count});
+    End allowance = lay_stopper(request, {{}, knot, {}, left, {}, bend.form, bend.count});
     add_slip_caution(allowance, request);
     allowance.steps = bend.steps;
     return allowance;

@@ -35,12 +35,11 @@ void add_clove_margin(End& allowance, const Request& request, const HitchPart& h
     const double margin = clove_hitch_margin(hitch.turn.around, request.rope.counting_diameter(),
                                              coefficient, coefficient) /
                           load_past(hitch.turns - own_turns, coefficient);
-    allowance.add(Value{ValueName::hitch_margin, margin});
+    allowance.turns->margin = margin;
     if (margin >= 1.0 || is_stitched) {
         return;
     }
-    allowance.add(
-        Value{ValueName::extra_turns, std::ceil(turns_to_hold(1.0 / margin, coefficient))});
+    allowance.turns->extra = std::ceil(turns_to_hold(1.0 / margin, coefficient));
     allowance.add(
         Caution{"friction alone does not hold this clove hitch (margin {hitch_margin}, below 1): "
                 "finish it with half hitches; turns more that would hold: {extra_turns}",

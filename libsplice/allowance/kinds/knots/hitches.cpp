@@ -235,7 +235,7 @@ Result<End> work_out(const HitchKnot& knot, const Request& request) {
     }
     End allowance = lay_hitch(request, *hitch, finish);
     if (knot.friction == Friction::of_turns) {
-        add_load_past(allowance, request);
+        allowance.turns->load_past = load_past_turns(request, hitch->turns);
     }
     if (by_crossing) {
         add_clove_margin(allowance, request, *hitch, stitched_down);

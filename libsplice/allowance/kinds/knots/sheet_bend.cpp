@@ -1,7 +1,6 @@
 // sheet-bend: this line's end bent to the bight of another, as a hoisting tail to a halyard.
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/parts/hitch_part.h"
-#include "libsplice/mechanics/rope/hitch.h"
 
 namespace libsplice {
 
@@ -44,10 +43,10 @@ constexpr std::array steps{
     Step{Action::load, {}, "Keep it loaded, or tape the tails: flogging shakes it out."}};
 
 Result<End> work_out(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
-    const Length thick = request.fields.length(other).value_or(rope);
+    const Length diameter = request.rope.counting_diameter();
+    const Length thick = request.fields.length(other).value_or(diameter);
     const auto bend = read_hitch(request, {other, turns, tail, ValueName::other_m},
-                                 {thick, turn_round_two(thick, thick, {}, rope)});
+                                 turn_round(thick, thick, {}, diameter));
     if (!bend) {
         return Unexpected(bend.error());
     }

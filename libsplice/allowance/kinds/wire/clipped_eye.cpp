@@ -1,6 +1,6 @@
 // clipped-eye: wire turned back round a thimble and held by wire-rope clips.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/parts/turned_back_part.h"
+#include "libsplice/allowance/parts/laid_back_part.h"
 #include "libsplice/units/show.h"
 
 namespace libsplice {
@@ -54,31 +54,34 @@ struct Clips {
 };
 
 Result<Clips> read_clips(const Request& request) {
-    const auto count = request.rules.need(FigureId::clips);
-    const auto turned = request.rules.need(FigureId::turn_back);
-    const auto spacing = request.rules.need(FigureId::clip_spacing);
-    if (!count || !turned || !spacing) {
-        return Unexpected(!count ? count.error() : !turned ? turned.error() : spacing.error());
+    Figures need(request);
+    const Figure count = need.figure(FigureId::clips);
+    const Figure turned = need.figure(FigureId::turn_back);
+    const Figure spacing = need.figure(FigureId::clip_spacing);
+    if (need.failed()) {
+        return need.fault();
     }
-    Clips chosen{count->number(), from_figure(*turned, request.rope.diameter),
-                 spacing->length(request.rope.diameter)};
+    const Length diameter = request.rope.diameter;
+    Clips chosen{count.number(), from_figure(turned, diameter), spacing.length(diameter)};
     const auto named = [&](Fault fault, const Figure& figure) {
         fault.rule = to_text(request.citations.at(figure.source));
         return Unexpected(std::move(fault));
     };
     if (request.fields.has(clips)) {
-        if (request.fields.at(clips) < chosen.count) {
+        const double given = request.fields.at(clips);
+        if (given < chosen.count) {
             return named(Fault{Code::below_published_minimum,
-                               show_number(request.fields.at(clips), 0) +
+                               show_number(given, 0) +
                                    " clips are below the published minimum of " +
                                    show_number(chosen.count, 0) + " for this size",
                                {},
                                "clips"},
-                         *count);
+                         count);
         }
-        const double more = request.fields.at(clips) / chosen.count;
-        chosen.count = request.fields.at(clips);
-        chosen.turn_back.length = chosen.turn_back.length * more;
+        const Length sd = chosen.turn_back.sd; // as printed; the clips are counted
+        chosen.turn_back = times(given / chosen.count, chosen.turn_back);
+        chosen.turn_back.sd = sd;
+        chosen.count = given;
     }
     if (const auto given = request.fields.length(turn_back)) {
         if (to_nanometres(*given) < to_nanometres(chosen.turn_back.length)) {
@@ -89,7 +92,7 @@ Result<Clips> read_clips(const Request& request) {
                                    " for this size and " + show_number(chosen.count, 0) + " clips",
                                {},
                                "turn_back"},
-                         *turned);
+                         turned);
         }
         chosen.turn_back = from_job(*given);
     }
@@ -97,22 +100,18 @@ Result<Clips> read_clips(const Request& request) {
 }
 
 Result<End> work_out(const Request& request) {
-    const auto eye_part = read_eye(request, {eye, pin}, request.rope.diameter);
-    if (!eye_part) {
-        return Unexpected(eye_part.error());
+    Figures need(request);
+    const auto eye_part =
+        need.part(read_eye(request, {eye, pin}, request.rope.diameter, turned_back_words));
+    const auto held = need.part(read_clips(request));
+    if (need.failed()) {
+        return need.fault();
     }
-    const auto held = read_clips(request);
-    if (!held) {
-        return Unexpected(held.error());
-    }
-    End allowance;
-    const TurnedBackPart turned{*eye_part, held->turn_back, Span::Form::clipped, held->count};
-    allowance.add(Value{ValueName::clips, held->count});
-    add_turned_back(allowance, turned);
-    allowance.add(Value{ValueName::spacing_m, held->spacing.si()});
-    add_turned_back_facts(allowance, turned, request);
-    allowance.steps = steps;
-    return allowance;
+    End end = turned_back_eye(request, {eye_part, held.turn_back, Span::Form::clipped, held.count});
+    end.add(Value{ValueName::clips, held.count});
+    end.add(Value{ValueName::spacing_m, held.spacing.si()});
+    end.steps = steps;
+    return end;
 }
 
 } // namespace

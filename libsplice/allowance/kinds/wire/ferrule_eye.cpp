@@ -1,6 +1,6 @@
 // ferrule-eye: wire turned back round a thimble into a sleeve that is pressed over both parts.
 #include "libsplice/allowance/built_in_kinds.h"
-#include "libsplice/allowance/parts/turned_back_part.h"
+#include "libsplice/allowance/parts/laid_back_part.h"
 
 namespace libsplice {
 
@@ -45,17 +45,14 @@ constexpr std::array steps{
          "eye and measure it."}};
 
 Result<End> work_out(const Request& request) {
-    const auto eye_part = read_eye(request, {eye, pin}, request.rope.diameter);
+    const auto eye_part = read_eye(request, {eye, pin}, request.rope.diameter, turned_back_words);
     if (!eye_part) {
         return Unexpected(eye_part.error());
     }
-    const TurnedBackPart turned{*eye_part, from_job(Length(request.fields.at(turn_back))),
-                                Span::Form::pressed};
-    End allowance;
-    add_turned_back(allowance, turned);
-    add_turned_back_facts(allowance, turned, request);
-    allowance.steps = steps;
-    return allowance;
+    End end = turned_back_eye(
+        request, {*eye_part, from_job(Length(request.fields.at(turn_back))), Span::Form::pressed});
+    end.steps = steps;
+    return end;
 }
 
 } // namespace

@@ -58,10 +58,10 @@ Result<End> work_out(const Request& request) {
                                 "insertion"});
     }
     End allowance;
-    allowance.add(row_of(Item::shank, from_job(-to_mouth.length)));
+    allowance.add(row_of(Item::shank, taken_off_by_job(to_mouth.length)));
     allowance.add(row_of(Item::insertion, inside));
     if (to_nanometres(grown.length) != 0) {
-        allowance.add(row_of(Item::growth, from_job(-grown.length)));
+        allowance.add(row_of(Item::growth, taken_off_by_job(grown.length)));
     }
     allowance.standing_mark = to_nanometres(inside.length);
     allowance.add(Mark{MarkName::shank_mouth, allowance.standing_mark});

@@ -1,0 +1,138 @@
+// The formulas as they are printed.
+#include "libsplice/allowance/working.h"
+
+#include <gsl/assert>
+
+#include <algorithm>
+
+namespace libsplice {
+
+namespace {
+
+using enum OperandUnit;
+
+constexpr OperandDeclaration diameter_of_rope{"D", length};
+
+constexpr std::array table{
+    FormulaDeclaration{FormulaId::none, "worked out by the plug-in"},
+    FormulaDeclaration{FormulaId::as_job, "as the job says"},
+    FormulaDeclaration{FormulaId::less_as_job, "taken off, as the job says"},
+    FormulaDeclaration{FormulaId::as_printed, "as the source gives it"},
+    FormulaDeclaration{FormulaId::diameters, "{n} D", {{{"n", number}, diameter_of_rope}}},
+    FormulaDeclaration{FormulaId::times_diameters,
+                       "{f} x {n} D",
+                       {{{"f", number}, {"n", number}, diameter_of_rope}}},
+    FormulaDeclaration{FormulaId::times_length, "{f} l", {{{"f", number}, {"l", length, "each"}}}},
+    FormulaDeclaration{
+        FormulaId::eye,
+        "R (pi + 2b) + 2t",
+        {{{"R", length, "half of pin and rope together"},
+          {"h", length, "from the pin's centre to where the legs meet"},
+          {"w", length,
+           "off the axis, q = sqrt(h^2 + w^2), t = sqrt(q^2 - R^2), b = asin(R/q) - atan(w/h)"},
+          {"2b", degrees}}}},
+    FormulaDeclaration{
+        FormulaId::eye_with_legs,
+        "R (pi + 2b) + 2t + 2l",
+        {{{"R", length, "half of pin and rope together"},
+          {"h", length, "from the pin's centre to where the legs meet"},
+          {"w", length,
+           "off the axis, q = sqrt(h^2 + w^2), t = sqrt(q^2 - R^2), b = asin(R/q) - atan(w/h)"},
+          {"2b", degrees},
+          {"l", length, "side by side"}}}},
+    FormulaDeclaration{
+        FormulaId::to_throat,
+        "-E",
+        {{{"E", length,
+           "from the bearing point to the throat, which lies within the finished length"}}}},
+    FormulaDeclaration{FormulaId::not_known_pin, "no length; a spread, because what the eye will "
+                                                 "hang on is not known"},
+    FormulaDeclaration{FormulaId::not_known_take_up,
+                       "no length; a spread, because no source says whether the cover grows longer "
+                       "or shorter"},
+    FormulaDeclaration{FormulaId::take_up,
+                       "(T - P)/sqrt(1 - aK) + 2P/(sqrt(1 - aK) + sqrt(1 - eK)) - T",
+                       {{{"T", length, "of tail inside"},
+                         {"P", length, "of it thinned"},
+                         {"K", number, "of the braid"},
+                         {"a", number, "the tail's section as a share of the host's"},
+                         {"e", number, "the same at its end"}}}},
+    FormulaDeclaration{
+        FormulaId::settling, "-s T", {{{"s", share}, {"T", length, "of tail inside"}}}},
+    FormulaDeclaration{
+        FormulaId::turns,
+        "{n} pi (A + D)",
+        {{{"n", number}, {"A", length, "across what it goes round"}, diameter_of_rope}}},
+    FormulaDeclaration{FormulaId::turns_round_two,
+                       "{n} (2 sqrt(C^2 - (r - s)^2) + pi (r + s) + 2 (r - s) asin((r - s)/C))",
+                       {{{"n", number},
+                         {"r", length, "from the first centre to the middle of the rope"},
+                         {"s", length, "from the second"},
+                         {"C", length, "from centre to centre"}}}},
+    FormulaDeclaration{FormulaId::round_bearings,
+                       "pi (B + D) - 2B",
+                       {{{"B", length, "across what it bears on"}, diameter_of_rope}}},
+    FormulaDeclaration{FormulaId::half_of, "l/2", {{{"l", length}}}},
+    FormulaDeclaration{FormulaId::twice_travel, "2t", {{{"t", length, "of travel"}}}},
+    FormulaDeclaration{FormulaId::from_route, "along the route"},
+    FormulaDeclaration{FormulaId::less_fitting, "less the fitting, from the rope's bearing point "
+                                                "to the fitting's working point"},
+    FormulaDeclaration{FormulaId::half_pin,
+                       "p/2",
+                       {{{"p", length, "across the pin, whose centre the job measures to"}}}},
+    FormulaDeclaration{
+        FormulaId::further_parts, "{n} L", {{{"n", number}, {"L", length, "of one part"}}}},
+    FormulaDeclaration{FormulaId::stretch,
+                       "L ((1 + m)/(1 + w) - 1)",
+                       {{{"L", length, "between the bearing points"},
+                         {"m", share, "at the marking tension"},
+                         {"w", share, "at the line's tension"}}}},
+    FormulaDeclaration{FormulaId::lengthening,
+                       "L (1/(1 + s) - 1)",
+                       {{{"L", length, "between the bearing points"}, {"s", share}}}},
+    FormulaDeclaration{FormulaId::shortening,
+                       "L (1/(1 - s) - 1)",
+                       {{{"L", length, "between the bearing points"}, {"s", share}}}},
+    FormulaDeclaration{FormulaId::milk_out,
+                       "the greater of s L and m",
+                       {{{"s", share}, {"L", length}, {"m", length}}}},
+    FormulaDeclaration{FormulaId::spare,
+                       "z s",
+                       {{{"z", number},
+                         {"s", length,
+                          "of spread: spreads of one group added, the groups combined as the root "
+                          "of their squares"}}}},
+    FormulaDeclaration{FormulaId::rounding, "up to the next whole {u}", {{{"u", length}}}},
+};
+
+constexpr bool is_in_order() {
+    for (std::size_t i = 0; i < table.size(); ++i) {
+        if (static_cast<std::size_t>(table.at(i).id) != i) {
+            return false;
+        }
+    }
+    return true;
+}
+static_assert(table.size() == static_cast<std::size_t>(FormulaId::rounding) + 1 && is_in_order());
+
+} // namespace
+
+std::size_t FormulaDeclaration::operand_count() const {
+    return static_cast<std::size_t>(
+        std::ranges::count_if(operands, [](const OperandDeclaration& operand) {
+            return operand.unit != OperandUnit::none;
+        }));
+}
+
+const FormulaDeclaration& declaration_of(FormulaId id) {
+    return table.at(static_cast<std::size_t>(id));
+}
+
+Working::Working(FormulaId id, std::initializer_list<double> in_order) : formula(id) {
+    Expects(in_order.size() == declaration_of(id).operand_count());
+    for (const double value : in_order) {
+        numbers.push_back(value);
+    }
+}
+
+} // namespace libsplice
