@@ -62,11 +62,17 @@ void PartsWriter::add_caution(const Caution& caution, std::optional<LineEnd> end
 
 void PartsWriter::add_steps(LineEnd end, const TemplateContext& filling) {
     for (const Step& step : filling.allowance.steps) {
-        splice_step record{};
-        record.end = number_of(end);
-        record.text = filled(step.text, &filling);
-        parts_.steps.push_back(record);
+        text_.clear();
+        append_filled(text_, step.text, filling);
+        add_step(end, text_);
     }
+}
+
+void PartsWriter::add_step(std::optional<LineEnd> end, std::string_view text) {
+    splice_step record{};
+    record.end = number_of(end);
+    record.text = texts_.keep(text);
+    parts_.steps.push_back(record);
 }
 
 } // namespace libsplice::abi

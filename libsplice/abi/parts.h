@@ -37,6 +37,7 @@ class PartsWriter {
     void add_caution(const Caution& caution, std::optional<LineEnd> end,
                      const TemplateContext* filling);
     void add_steps(LineEnd end, const TemplateContext& filling);
+    void add_step(std::optional<LineEnd> end, std::string_view text);
 
   private:
     [[nodiscard]] const char* filled(std::string_view text, const TemplateContext* filling);

@@ -170,9 +170,11 @@ void Sheet::keep_parts(const Piece& piece, PartsWriter& writer) {
             writer.add_caution({text, caution.rule, caution.weight}, end, nullptr);
         }
     }
-    for (const LineEnd end : {LineEnd::a, LineEnd::b}) {
-        if (with_steps_ && piece.line->counts(end)) {
-            writer.add_steps(end, filling_of(piece, end, UnitSystem::metric));
+    if (with_steps_) {
+        for (const PieceStep& step : piece.steps) {
+            std::string text;
+            append_step(text, piece, step, UnitSystem::metric);
+            writer.add_step(step.end, text);
         }
     }
 }

@@ -13,7 +13,10 @@ namespace {
 
 constexpr std::array<std::string_view, 2> measured_choices{"bearing", "pin-centre"};
 
-constexpr std::array<FieldDeclaration, 4> fields_of_every_end{
+constexpr std::array<std::string_view, 2> made_choices{"bench", "aboard"};
+constexpr std::array<std::string_view, 2> no_or_yes{"no", "yes"};
+
+constexpr std::array<FieldDeclaration, 6> fields_of_every_end{
     FieldDeclaration{"rule", "a named rule of the tables to follow in place of the default",
                      Dimension::choice, 0.0, 0.0, "the kind's default for this rope"},
     FieldDeclaration{"fitting", "name of the fitting that makes up part of the length",
@@ -23,6 +26,11 @@ constexpr std::array<FieldDeclaration, 4> fields_of_every_end{
                      Dimension::length, 0.0, 5.0, "none; needed where a fitting is named"},
     FieldDeclaration{"measured", "what the finished length runs to at this end", Dimension::choice,
                      0.0, 0.0, "bearing", false, measured_choices},
+    FieldDeclaration{"made", "where this end is made", Dimension::choice, 0.0, 0.0, "bench", false,
+                     made_choices},
+    FieldDeclaration{"captive",
+                     "whether the fitting is closed and sits in the eye before it is drawn up",
+                     Dimension::choice, 0.0, 0.0, "no", false, no_or_yes},
 };
 
 std::vector<std::string_view> all_field_names(std::span<const Kind> kinds) {

@@ -99,6 +99,7 @@ constexpr auto marks = std::to_array<std::string_view>({"tail end",
                                                         "drop pair 9",
                                                         "drop pair 10",
                                                         "drop pair 11",
+                                                        "trim",
                                                         "bearing point"});
 static_assert(marks.size() == static_cast<std::size_t>(MarkName::bearing_point) + 1);
 

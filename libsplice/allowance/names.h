@@ -119,6 +119,7 @@ enum class MarkName : std::uint16_t {
     drop_pair_9,
     drop_pair_10,
     drop_pair_11,
+    trim,
     bearing_point,
 };
 [[nodiscard]] std::span<const std::string_view> mark_names();

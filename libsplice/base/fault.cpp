@@ -66,6 +66,7 @@ constexpr std::array titles{
     CodeTitle{Code::pair_unlike, "the lines of a pair are not alike"},
     CodeTitle{Code::route_impassable, "the rope cannot run the way of its route"},
     CodeTitle{Code::overloaded, "the line does not hold its load"},
+    CodeTitle{Code::order_impossible, "the ends cannot both be made"},
     CodeTitle{Code::piece_longer_than_reels, "a piece is longer than any reel of its rope"},
     CodeTitle{Code::rope_not_on_stock, "the stock has no such rope"},
     CodeTitle{Code::stock_runs_out, "the stock does not suffice"},

@@ -75,6 +75,7 @@ enum class Code : std::uint16_t {
     pair_unlike = 409,
     route_impassable = 410,
     overloaded = 412,
+    order_impossible = 413,
 
     piece_longer_than_reels = 501,
     rope_not_on_stock = 502,

@@ -31,6 +31,7 @@ struct FitAndSpare {
     Nanometres wear = 0;                 ///< rope for re-makes
     std::optional<Nanometres> spare;     ///< as the shop states it, in place of the risk's
     double spare_quantile = 0.0;         ///< standard deviations that the spare covers
+    LineEnd kept_at{};                   ///< the end that extra and wear lie at
 };
 
 /// One end of a line as the job asks for it.
@@ -40,6 +41,8 @@ struct BoundEnd {
     std::string fitting;                      ///< its name; empty: none
     std::optional<Nanometres> fitting_length; ///< bearing point to working point
     Nanometres pin_centre = 0; ///< bearing point beyond the pin's centre, if so measured
+    bool captive = false;      ///< the fitting is closed and sits in the end before it is drawn up
+    bool aboard = false;       ///< made aboard, when the line is in its place
 };
 
 /// Both ends of a line and the order in which they are made.
@@ -144,6 +147,7 @@ struct RouteLength {
     std::optional<Length> tail_hauled;  ///< of a purchase whose hauled state is given
     std::optional<Length> least_sheave; ///< the smallest that the line turns on
     bool eased = false;                 ///< the longest state, which carries no load
+    bool rove = false;                  ///< led through what the route names, not only measured
 
     /// The whole way.
     [[nodiscard]] Nanometres length() const { return to_nanometres(straight + wrapped); }
@@ -178,6 +182,34 @@ struct Strength {
     std::vector<std::string> not_counted;         ///< what may weaken it and no source says how
 };
 
+/// One thing to do to the line, in the order in which it can be done.
+struct PieceStep {
+    std::optional<LineEnd> end; ///< none: the line as a whole
+    Action action = Action::plain;
+    Part part = Part::rope;
+    ShortList<std::uint8_t, most_marks> at; ///< numbers of marks of its end
+    std::string_view text;                  ///< `{named}` in it stands for the next member
+    std::string_view named = {};
+    TextAmounts amounts = {}; ///< `{1}` stands for the first of them
+};
+
+/// The steps of a line, and the places in them of those that its length or its texts complete.
+struct OrderOfWork {
+    std::vector<PieceStep> steps;
+    std::optional<std::size_t> check;
+    std::optional<std::size_t> fit_first;
+    std::array<std::optional<std::size_t>, 2> trim;    ///< of each end
+    std::array<std::optional<std::size_t>, 2> cut_raw; ///< the raw cut of each plain end
+    std::array<std::optional<std::size_t>, 2> aboard;  ///< the last cut of each plain end, aboard
+};
+
+/// How often a made end can be made again out of the rope for wear.
+struct Remakes {
+    LineEnd end{};
+    Nanometres takes = 0; ///< rope that one re-make of that end takes
+    Nanometres count = 0;
+};
+
 /// A line that carries a person, and what rules ask of such rope.
 struct PersonVerdict {
     bool carries = false;
@@ -198,6 +230,8 @@ struct BoundLine {
     AlongLine along;
     Strength strength;
     PersonVerdict person;
+    OrderOfWork work;
+    std::vector<Remakes> remakes;       ///< of each made end; empty where there is no rope for wear
     std::vector<PieceCaution> cautions; ///< those that do not depend on its length
 
     [[nodiscard]] const BoundEnd& end(LineEnd which) const { return ends.at(which); }

@@ -2,7 +2,7 @@
 #include "libsplice/cut/cutter.h"
 
 #include "libsplice/cut/bind/route.h"
-#include "libsplice/cut/ways_out.h"
+#include "libsplice/cut/judge/ways_out.h"
 #include "libsplice/cut/work_out_piece.h"
 #include "libsplice/job/vocabulary.h"
 
@@ -40,10 +40,12 @@ void start_over(Piece& piece, const LineTexts& texts) {
     fresh.ledger.swap(piece.ledger);
     fresh.marks.swap(piece.marks);
     fresh.lengths.swap(piece.lengths);
+    fresh.steps.swap(piece.steps);
     fresh.cautions.swap(piece.cautions);
     fresh.ledger.clear();
     fresh.marks.clear();
     fresh.lengths.clear();
+    fresh.steps.clear();
     fresh.cautions.clear();
     piece = std::move(fresh);
 }

@@ -19,6 +19,20 @@ inline constexpr std::array both_ends{LineEnd::a, LineEnd::b};
 /// Rope between the two ends' standing marks.
 [[nodiscard]] Nanometres room_between(const BoundLine& line, const Piece& piece);
 
+/// Whether rope lies outside the tail of the end: spare, cover that is milked out, rope that is
+/// kept.
+[[nodiscard]] bool has_outside(const BoundLine& line, LineEnd end);
+
+/// Whether rope that is never trimmed at the bench lies there.
+[[nodiscard]] bool keeps_rope(const BoundLine& line, LineEnd end);
+
+/// How many marks lie outside those of the end itself: its tail end, and where to trim if rope is
+/// kept between the two.
+[[nodiscard]] std::size_t marks_outside(const BoundLine& line, LineEnd end);
+
+/// Whether there is a figure to check before the last end is made.
+[[nodiscard]] bool has_check(const BoundLine& line);
+
 /// Fills the marks of both ends and what lies between them; ledger and cut length stand in the
 /// piece.
 void place_marks(const BoundLine& line, Piece& piece);

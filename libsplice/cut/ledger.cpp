@@ -150,15 +150,15 @@ void add_milk_out(Ledger& ledger, const BoundLine& line, Nanometres loaded) {
                free_end(line.ends));
 }
 
-/// Rope outside the tail of the end made last.
+/// Rope outside the tails: what is kept, and what is over at the end made last.
 void add_over(Ledger& ledger, const BoundLine& line, const std::vector<LedgerRow>& rows) {
     const LineEnd last = line.ends.last_end();
     const Working as_job(FormulaId::as_job, {});
     if (line.fit.extra != 0) {
-        ledger.add(Item::extra, line.fit.extra, cited_job, as_job, last);
+        ledger.add(Item::extra, line.fit.extra, cited_job, as_job, line.fit.kept_at);
     }
     if (line.fit.wear != 0) {
-        ledger.add(Item::wear, line.fit.wear, cited_job, as_job, last);
+        ledger.add(Item::wear, line.fit.wear, cited_job, as_job, line.fit.kept_at);
     }
     if (line.fit.spare) {
         ledger.add(Item::spare, *line.fit.spare, cited_job, as_job, last);
@@ -185,6 +185,9 @@ void write_ledger(const BoundLine& line, Nanometres finished, Piece& piece) {
     add_over(ledger, line, piece.ledger);
     piece.loaded = loaded;
     piece.cut = ledger.sum();
+    for (const LineEnd end : both_ends) {
+        piece.outside[static_cast<std::size_t>(end)] = outside_tail(piece.ledger, end);
+    }
     piece.over = outside_tail(piece.ledger, line.ends.last_end());
 }
 

@@ -29,7 +29,8 @@ struct PieceMark {
 struct Check {
     LineEnd from{};
     LineEnd to{};
-    Nanometres reads = 0;
+    Nanometres reads = 0;        ///< before the first end is loaded
+    Nanometres reads_loaded = 0; ///< once it is loaded, its splice drawn out
 };
 
 /// Elastic, which is pulled out over its relaxed length wherever it is.
@@ -84,15 +85,19 @@ struct Piece : LineTexts {
     Nanometres loaded = 0; ///< rope between the bearing points, in the state that was asked for
     Nanometres cut = 0;
     std::vector<LedgerRow> ledger;
-    std::vector<PieceMark> marks;         ///< those of end a ascending, then those of end b
-    Nanometres between_marks = 0;         ///< last mark of end a to last mark of end b
+    std::vector<PieceMark> marks; ///< those of end a ascending, then those of end b
+    Nanometres between_marks = 0; ///< last mark of end a to last mark of end b, never negative
+    /// The marks that it lies between; nothing for a cut end.
+    std::array<std::optional<MarkName>, 2> between;
     Nanometres over = 0;                  ///< rope outside the tail of the end made last
+    std::array<Nanometres, 2> outside{};  ///< rope outside the tail of either end
     std::optional<Check> check;           ///< none where the last end is only cut
     std::optional<double> chance_outside; ///< of falling outside the tolerance
     Strength strength;                    ///< its line's; empty in a refused piece
     std::optional<StretchAtLoad> stretch; ///< where its rope's stretch at that pull is known
     std::vector<LengthAtPull> lengths;    ///< at several pulls, each once, the shortest first
     std::optional<Elastic> elastic; ///< of elastic of which the job says how far it is pulled out
+    std::vector<PieceStep> steps;   ///< in the order in which they can be done
     std::vector<PieceCaution> cautions; ///< all of them: of its ends, its line and its length
 
     /// A line that cannot be cut. The fault outlives the piece.

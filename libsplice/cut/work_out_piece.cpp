@@ -8,6 +8,7 @@
 #include "libsplice/cut/layout.h"
 #include "libsplice/cut/ledger.h"
 #include "libsplice/cut/line_stretch.h"
+#include "libsplice/cut/steps/piece_steps.h"
 
 namespace libsplice {
 
@@ -21,6 +22,7 @@ std::optional<LineFault> work_out_piece(const BoundLine& line, Nanometres finish
     piece.elastic = elastic_of(line, piece.loaded);
     place_marks(line, piece);
     piece.check = check_figure(line, piece);
+    add_steps(line, piece);
     piece.chance_outside = chance_outside_tolerance(line, piece);
     piece.strength = line.strength;
     add_stretch(line, piece);

@@ -14,6 +14,8 @@ constexpr std::array<std::string_view, 2> end_letters{"a", "b"};
 constexpr std::string_view fitting_field = "fitting";
 constexpr std::string_view fitting_length_field = "fitting_length";
 constexpr std::string_view measured_field = "measured";
+constexpr std::string_view made_field = "made";
+constexpr std::string_view captive_field = "captive";
 
 Column column_of(LineEnd end) {
     return end == LineEnd::a ? Column::end_a : Column::end_b;
@@ -52,6 +54,8 @@ struct EndCells {
     std::string fitting;
     std::optional<Nanometres> fitting_length;
     bool to_pin_centre = false;
+    bool aboard = false;
+    bool captive = false;
 };
 
 const FieldDeclaration* find_common(std::string_view name) {
@@ -72,12 +76,19 @@ bool take_common(const EndFieldCell& given, Length diameter, CellReader& cells, 
     }
     const auto value =
         read_field(*declaration, {given.field, given.cell.text, given.cell.unit}, diameter);
+    const auto chosen = [&](std::string_view word) {
+        return declaration->choices[static_cast<std::size_t>(*value)] == word;
+    };
     if (!value) {
         add_fault(cells, given.end, value.error());
     } else if (given.field == fitting_length_field) {
         end.fitting_length = to_nanometres(Length(*value));
     } else if (given.field == measured_field) {
-        end.to_pin_centre = declaration->choices[static_cast<std::size_t>(*value)] == "pin-centre";
+        end.to_pin_centre = chosen("pin-centre");
+    } else if (given.field == made_field) {
+        end.aboard = chosen("aboard");
+    } else if (given.field == captive_field) {
+        end.captive = chosen("yes");
     }
     return true;
 }
@@ -96,6 +107,13 @@ void check_fitting(LineEnd end, const EndCells& read, CellReader& cells) {
                         {},
                         std::string(fitting_field)});
     }
+    if (read.captive && read.fitting.empty()) {
+        add_fault(cells, end,
+                  Fault{Code::field_missing,
+                        "what is captive needs its name as fitting, and its fitting_length",
+                        {},
+                        std::string(captive_field)});
+    }
 }
 
 EndCells read_cells(LineEnd end, Length diameter, CellReader& cells) {
@@ -109,12 +127,16 @@ EndCells read_cells(LineEnd end, Length diameter, CellReader& cells) {
     return read;
 }
 
-/// Whether the other end is finished, and so can no longer be passed through the rope.
+/// Whether the end is more than cut and whipped.
+bool is_bulky(const BoundEnd& end) {
+    return (end.kind != nullptr && end.kind->declaration.reach != Reach::plain) ||
+           !end.fitting.empty();
+}
+
+/// Whether the other end is finished or in its place, and so can no longer be passed through the
+/// rope.
 bool far_end_is_fixed(const BoundEnds& ends, LineEnd end) {
-    const BoundEnd& far = ends.at(other(end));
-    const bool bulky = (far.kind != nullptr && far.kind->declaration.reach != Reach::plain) ||
-                       !far.fitting.empty();
-    return ends.first_end != end && bulky;
+    return (ends.first_end != end && is_bulky(ends.at(other(end)))) || ends.at(end).aboard;
 }
 
 void add_far_end(std::vector<FieldText>& fields, const Kind& kind, const BoundEnds& ends,
@@ -191,9 +213,22 @@ void close_line(BoundEnds& ends, CellReader& cells) {
     }
 }
 
+/// An end that is made aboard is made last, unless both are made there.
+void check_aboard(const BoundEnds& ends, CellReader& cells) {
+    if (ends.first().aboard && !ends.last().aboard) {
+        add_fault(cells, ends.first_end,
+                  Fault{Code::cannot_be_both,
+                        "the end made first is made at the bench; write first_end for the other "
+                        "end, or made = aboard at both",
+                        {},
+                        std::string(made_field)});
+    }
+}
+
 } // namespace
 
-BoundEnds bind_ends(const Book& book, EndTable& table, const Rope* rope, CellReader& cells) {
+BoundEnds bind_ends(const Book& book, EndTable& table, const Rope* rope, Fit fit,
+                    CellReader& cells) {
     const Length diameter = rope == nullptr ? Length() : rope->counting_diameter();
     BoundEnds ends;
     ends.first_end = static_cast<LineEnd>(cells.choice(Column::first_end, end_letters).value_or(0));
@@ -205,6 +240,9 @@ BoundEnds bind_ends(const Book& book, EndTable& table, const Rope* rope, CellRea
         cells_of_end = read_cells(end, diameter, cells);
         bound.fitting = cells_of_end.fitting;
         bound.fitting_length = cells_of_end.fitting_length;
+        bound.captive = cells_of_end.captive;
+        bound.aboard = cells_of_end.aboard ||
+                       (fit == Fit::trim_aboard && end == ends.last_end() && is_bulky(bound));
     }
     for (const LineEnd end : both_ends) {
         auto& bound = ends.ends[static_cast<std::size_t>(end)];
@@ -227,6 +265,7 @@ BoundEnds bind_ends(const Book& book, EndTable& table, const Rope* rope, CellRea
         }
     }
     close_line(ends, cells);
+    check_aboard(ends, cells);
     return ends;
 }
 

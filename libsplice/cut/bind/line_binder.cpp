@@ -4,11 +4,13 @@
 #include "libsplice/cut/bind/along_line.h"
 #include "libsplice/cut/bind/ends.h"
 #include "libsplice/cut/bind/fit.h"
+#include "libsplice/cut/bind/order.h"
 #include "libsplice/cut/bind/person.h"
 #include "libsplice/cut/bind/route.h"
 #include "libsplice/cut/bind/states.h"
 #include "libsplice/cut/bind/strength.h"
 #include "libsplice/cut/judge/cautions.h"
+#include "libsplice/cut/steps/order_of_work.h"
 
 namespace libsplice {
 
@@ -46,7 +48,7 @@ std::unique_ptr<const BoundLine> LineBinder::bind(CellReader& cells) {
     const auto load = read_load(cells);
     const bool carries_person = cells.yes(Column::carries_person);
     line->rope = find_rope(cells);
-    line->ends = bind_ends(book_, ends_, line->rope, cells);
+    line->ends = bind_ends(book_, ends_, line->rope, line->fit.fit, cells);
     line->route = bind_route(settings_, line->rope, cells);
     if (cells.fault_count() != faults_before) {
         return nullptr;
@@ -59,10 +61,12 @@ std::unique_ptr<const BoundLine> LineBinder::bind(CellReader& cells) {
     line->along = bind_along_line(line->along, rules, rope, line->ends, cells);
     line->strength = bind_strength({book_, rules, rope, line->ends, line->route, load}, cells);
     line->person = bind_person(carries_person, book_, rope, line->ends, cells);
+    bind_order(*line, cells);
     if (cells.fault_count() != faults_before) {
         return nullptr;
     }
     line->pulls = bind_pulls(rope, line->states, line->strength.load);
+    line->work = order_of_work(*line);
     line->cautions = cautions_of_line(*line);
     return line;
 }

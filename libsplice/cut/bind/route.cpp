@@ -21,6 +21,7 @@ RouteLength from_way(const WayLength& way) {
     route.straight = way.straight;
     route.wrapped = way.wrapped;
     route.turns = way.turns;
+    route.rove = true;
     return route;
 }
 
@@ -98,6 +99,7 @@ OrWayFault<RouteLength> measured(const LacingRoute& lacing, Length rope) {
     }
     RouteLength route;
     route.straight = std::get<Length>(length);
+    route.rove = true;
     return route;
 }
 

@@ -63,6 +63,24 @@ void write_steps(JsonText& json, std::optional<LineEnd> end, std::span<const Pie
     }
 }
 
+void write_step(JsonText& json, const PieceStep& step, std::string_view text) {
+    json.begin_object();
+    json.key("end");
+    step.end ? json.text(letter_of(*step.end)) : json.null();
+    json.text("action", name_of(step.action));
+    if (step.part != Part::rope) {
+        json.text("part", name_of(step.part));
+    }
+    json.key("at");
+    json.begin_array();
+    for (const std::uint8_t number : step.at) {
+        json.whole(number);
+    }
+    json.end_array();
+    json.text("text", text);
+    json.end_object();
+}
+
 void write_error(JsonText& json, const Fault& fault) {
     json.begin_object();
     json.key("code");

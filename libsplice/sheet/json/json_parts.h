@@ -15,6 +15,9 @@ void write_ledger(JsonText& json, std::span<const LedgerRow> ledger, std::string
 void write_marks(JsonText& json, std::span<const PieceMark> marks, const Names& names,
                  bool with_end);
 
+/// One step of a piece, `text` its sentence.
+void write_step(JsonText& json, const PieceStep& step, std::string_view text);
+
 /// The steps of one end as the elements of an array that is open: action, numbers of the marks that
 /// it names and the text, filled in. `end` is null where there is only one.
 void write_steps(JsonText& json, std::optional<LineEnd> end, std::span<const PieceMark> marks,

@@ -153,6 +153,7 @@ void JsonSheet::write_check(const Piece& piece) {
     json_.text("from", letter_of(piece.check->from));
     json_.text("to", letter_of(piece.check->to));
     json_.metres("reads_m", piece.check->reads);
+    json_.metres("reads_loaded_m", piece.check->reads_loaded);
     json_.end_object();
 }
 
@@ -180,13 +181,10 @@ void JsonSheet::write_cautions(const Piece& piece) {
 void JsonSheet::write_making(const Piece& piece) {
     json_.key("steps");
     json_.begin_array();
-    if (const BoundLine* plan = piece.line; plan != nullptr) {
-        for (const LineEnd end : {plan->ends.first_end, other(plan->ends.first_end)}) {
-            if (plan->counts(end)) {
-                write_steps(json_, end, marks_of(piece, end),
-                            filling_of(piece, end, UnitSystem::metric));
-            }
-        }
+    for (const PieceStep& step : piece.steps) {
+        text_.clear();
+        append_step(text_, piece, step, UnitSystem::metric);
+        write_step(json_, step, text_);
     }
     json_.end_array();
     json_.metres("between_marks_m",

@@ -70,9 +70,13 @@ std::string show_amount(const TextAmount& amount, UnitSystem units) {
     return show_number(amount.value, 1);
 }
 
-/// Whether the name is the number of an amount, which then has been appended.
+/// Whether the name is `named` or the number of an amount, which then has been appended.
 bool append_amount(std::string& into, std::string_view name, const TextAmounts& amounts,
-                   UnitSystem units) {
+                   UnitSystem units, std::string_view named) {
+    if (name == "named") {
+        into += named;
+        return true;
+    }
     const auto index = static_cast<std::size_t>(name.empty() ? -1 : name.front() - '1');
     if (name.size() != 1 || index >= amounts.size()) {
         return false;
@@ -108,16 +112,16 @@ void append_filled(std::string& into, std::string_view text, const TemplateConte
     append_with(into, text, [&](std::string_view name) {
         if (name.starts_with('@')) {
             append_mark(into, name.substr(1), filling);
-        } else if (!append_amount(into, name, filling.amounts, filling.units)) {
+        } else if (!append_amount(into, name, filling.amounts, filling.units, filling.named)) {
             append_value(into, name, filling);
         }
     });
 }
 
 void append_amounts(std::string& into, std::string_view text, const TextAmounts& amounts,
-                    UnitSystem units) {
+                    UnitSystem units, std::string_view named) {
     append_with(into, text,
-                [&](std::string_view name) { append_amount(into, name, amounts, units); });
+                [&](std::string_view name) { append_amount(into, name, amounts, units, named); });
 }
 
 } // namespace libsplice

@@ -15,7 +15,8 @@ struct TemplateContext {
     const Names& names;  ///< of its marks and values
     Nanometres over = 0; ///< rope outside the end's own tail end, which its marks are shifted by
     UnitSystem units = UnitSystem::metric;
-    TextAmounts amounts = {}; ///< what `{1}` and so on stand for
+    TextAmounts amounts = {};    ///< what `{1}` and so on stand for
+    std::string_view named = {}; ///< what `{named}` stands for
 };
 
 /// A value as a bench reads it: a length in the unit system, an angle in degrees, a plain number.
@@ -29,8 +30,8 @@ struct TemplateContext {
 /// cut end; `{1}` by the first amount. A figure that the end does not have stands as `(no figure)`.
 void append_filled(std::string& into, std::string_view text, const TemplateContext& filling);
 
-/// The same for a text that belongs to no end: only `{1}` and so on are replaced.
+/// The same for a text that belongs to no end: only `{named}`, `{1}` and so on are replaced.
 void append_amounts(std::string& into, std::string_view text, const TextAmounts& amounts,
-                    UnitSystem units);
+                    UnitSystem units, std::string_view named = {});
 
 } // namespace libsplice

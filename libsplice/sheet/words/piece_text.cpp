@@ -9,8 +9,8 @@ namespace libsplice {
 
 TemplateContext filling_of(const Piece& piece, LineEnd end, UnitSystem units) {
     Expects(piece.line != nullptr);
-    const Nanometres over = end == piece.line->ends.first_end ? 0 : piece.over;
-    return {*piece.line->end(end).allowance, *piece.line->names, over, units, {}};
+    const Nanometres over = piece.outside[static_cast<std::size_t>(end)];
+    return {*piece.line->end(end).allowance, *piece.line->names, over, units, {}, {}};
 }
 
 void append_rule(std::string& into, CitationId rule, CitationLog& citing) {
@@ -32,6 +32,17 @@ void append_caution(std::string& into, const Piece& piece, const PieceCaution& c
         append_amounts(into, caution.caution.text, caution.amounts, units);
     }
     append_rule(into, caution.caution.rule, citing);
+}
+
+void append_step(std::string& into, const Piece& piece, const PieceStep& step, UnitSystem units) {
+    if (!step.end) {
+        append_amounts(into, step.text, step.amounts, units, step.named);
+        return;
+    }
+    TemplateContext context = filling_of(piece, *step.end, units);
+    context.amounts = step.amounts;
+    context.named = step.named;
+    append_filled(into, step.text, context);
 }
 
 void append_caution_with_end(std::string& into, const Piece& piece, const PieceCaution& caution,

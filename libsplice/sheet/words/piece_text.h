@@ -20,6 +20,9 @@ void append_caution(std::string& into, const Piece& piece, const PieceCaution& c
 void append_caution_with_end(std::string& into, const Piece& piece, const PieceCaution& caution,
                              UnitSystem units, CitationLog& citing);
 
+/// Appends the sentence of a step.
+void append_step(std::string& into, const Piece& piece, const PieceStep& step, UnitSystem units);
+
 /// Appends the rule in brackets, if there is one to name.
 void append_rule(std::string& into, CitationId rule, CitationLog& citing);
 

@@ -1,5 +1,5 @@
 // Makes a line that is too short in other ways, one after the other, and keeps those that work.
-#include "libsplice/cut/ways_out.h"
+#include "libsplice/cut/judge/ways_out.h"
 
 #include "libsplice/cut/layout.h"
 #include "libsplice/cut/work_out_piece.h"

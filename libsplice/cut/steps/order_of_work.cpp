@@ -1,0 +1,320 @@
+// Decides what is done before what: nothing is threaded, rove, cut or hung too late.
+#include "libsplice/cut/steps/order_of_work.h"
+
+#include "libsplice/cut/layout.h"
+
+#include <algorithm>
+
+namespace libsplice {
+
+namespace {
+
+constexpr std::string_view put_marks_on = "Put the marks on with the marking tension on the rope.";
+constexpr std::string_view thread_now =
+    "Thread now, because it does not go on once this end is closed: {named}.";
+constexpr std::string_view captive_now =
+    "Put the {named} into this end now: it is closed and does not go in once the end is drawn up.";
+constexpr std::string_view reeve_now = "Reeve now: lead the free end through all that its route "
+                                       "names, in order, without a turn too many.";
+constexpr std::string_view make_aboard =
+    "Make this end aboard, with the line in its place. Count its marks from the bearing point of "
+    "the other end.";
+constexpr std::string_view read_check =
+    "Pull the line to its marking tension. From the bearing point of the end made first to the "
+    "{named} mark of the other end it must read {1} before the first end has been loaded, and {2} "
+    "once it has. Write down what it reads.";
+constexpr std::string_view cut_raw_end =
+    "Cut the raw end square through a turn of tape. Leave on what lies outside the bearing-point "
+    "mark, {1}: the last cut is made aboard.";
+constexpr std::string_view cut_it_aboard = "Aboard, once the line has been tried, cut it where it "
+                                           "fits, not inside the bearing-point mark.";
+constexpr std::array closing_actions{Action::lead_in,
+                                     Action::pass_tail_through_host,
+                                     Action::pass_line_through_tail,
+                                     Action::turn_eye_through,
+                                     Action::bring_together,
+                                     Action::bury,
+                                     Action::tuck,
+                                     Action::tie,
+                                     Action::press,
+                                     Action::seize,
+                                     Action::stitch};
+constexpr std::array thinning_actions{Action::taper, Action::unlay, Action::strip,
+                                      Action::draw_core};
+
+template <class List>
+bool is_one_of(const List& list, Action action) {
+    return std::ranges::find(list, action) != list.end();
+}
+
+std::size_t index_of(LineEnd end) {
+    return static_cast<std::size_t>(end);
+}
+
+/// Builds the list, step after step.
+class Work {
+  public:
+    explicit Work(const BoundLine& line) : line_(line) {}
+
+    [[nodiscard]] OrderOfWork take() { return std::move(work_); }
+    void add_line();
+
+  private:
+    [[nodiscard]] bool made(LineEnd end) const { return line_.end(end).allowance->made; }
+    [[nodiscard]] bool rove() const { return line_.route && line_.route->rove; }
+    [[nodiscard]] bool hangs(LineEnd end) const {
+        return std::ranges::find(line_.end(end).allowance->steps, Action::hang, &Step::action) !=
+               line_.end(end).allowance->steps.end();
+    }
+    /// Whether the end is cut only aboard: it is plain, and rope lies outside it.
+    [[nodiscard]] bool cut_aboard(LineEnd end) const {
+        return !made(end) && has_outside(line_, end) && line_.fit.fit != Fit::exact;
+    }
+
+    PieceStep& add(std::optional<LineEnd> end, Action action, std::string_view text);
+    void add_kind_step(LineEnd end, const Step& step);
+    void add_numbers(PieceStep& step, LineEnd end, std::span<const MarkName> names) const;
+    [[nodiscard]] std::optional<std::size_t> number_of(LineEnd end, MarkName name) const;
+
+    void add_thread_and_reeve();
+    void add_trim(LineEnd end);
+    void add_check();
+    void add_captive(LineEnd end);
+    void add_kind_steps(LineEnd end, std::span<const Step> steps);
+    void add_made(LineEnd end);
+    void add_hanging(LineEnd end);
+    void add_plain_start(LineEnd end);
+    void add_plain_rest(LineEnd end);
+    void add_open_line();
+    void add_last(LineEnd last);
+
+    const BoundLine& line_;
+    OrderOfWork work_;
+};
+
+std::optional<std::size_t> Work::number_of(LineEnd end, MarkName name) const {
+    const std::size_t outside = marks_outside(line_, end);
+    if (name == MarkName::trim || name == MarkName::tail_end) {
+        const bool there = outside > (name == MarkName::trim ? 1U : 0U);
+        return there ? std::optional(name == MarkName::trim ? std::size_t{1} : outside)
+                     : std::nullopt;
+    }
+    const auto& marks = line_.end(end).allowance->marks;
+    const auto mark = std::ranges::find(marks, name, &Mark::name);
+    return mark == marks.end()
+               ? std::nullopt
+               : std::optional(outside + static_cast<std::size_t>(mark - marks.begin()) + 1);
+}
+
+void Work::add_numbers(PieceStep& step, LineEnd end, std::span<const MarkName> names) const {
+    if (step.action == Action::mark && names.empty()) {
+        const std::size_t count =
+            marks_outside(line_, end) + line_.end(end).allowance->marks.size();
+        for (std::size_t number = 1; number <= count; ++number) {
+            step.at.push_back(static_cast<std::uint8_t>(number));
+        }
+    }
+    for (const MarkName name : names) {
+        if (const auto number = number_of(end, name)) {
+            step.at.push_back(static_cast<std::uint8_t>(*number));
+        }
+    }
+}
+
+PieceStep& Work::add(std::optional<LineEnd> end, Action action, std::string_view text) {
+    PieceStep step;
+    step.end = end;
+    step.action = action;
+    step.text = text;
+    work_.steps.push_back(step);
+    return work_.steps.back();
+}
+
+void Work::add_kind_step(LineEnd end, const Step& step) {
+    PieceStep& added = add(end, step.action, step.text);
+    added.part = step.part;
+    add_numbers(added, end, {step.marks.begin(), step.marks.end()});
+}
+
+void Work::add_thread_and_reeve() {
+    work_.fit_first = work_.steps.size();
+    add({}, Action::fit_first, thread_now);
+    if (rove()) {
+        add({}, Action::reeve, reeve_now);
+    }
+}
+
+/// Before anything of the end is thinned or closed.
+void Work::add_trim(LineEnd end) {
+    if (!has_outside(line_, end)) {
+        return;
+    }
+    work_.trim[index_of(end)] = work_.steps.size();
+    const std::array at{marks_outside(line_, end) > 1 ? MarkName::trim : MarkName::tail_end};
+    PieceStep& step = add(end, Action::trim, {});
+    step.named = line_.names->of(at.front());
+    add_numbers(step, end, at);
+}
+
+void Work::add_check() {
+    if (!has_check(line_) || !made(line_.ends.first_end)) {
+        return; // without a made end it is no more than a measured mark
+    }
+    work_.check = work_.steps.size();
+    const End& last = *line_.last().allowance;
+    const auto mark = std::ranges::find(last.marks, last.standing_mark, &Mark::from_tail_end);
+    add({}, Action::measure, read_check).named =
+        mark == last.marks.end() ? "last" : line_.names->of(mark->name);
+}
+
+void Work::add_captive(LineEnd end) {
+    if (line_.end(end).captive) {
+        add(end, Action::fit_first, captive_now).named = line_.end(end).fitting;
+    }
+}
+
+/// The kind's own steps, with the captive fitting before the first that closes the end, and the
+/// trim once the marks are on.
+void Work::add_kind_steps(LineEnd end, std::span<const Step> steps) {
+    const auto closes = std::ranges::find_if(
+        steps, [](const Step& step) { return is_one_of(closing_actions, step.action); });
+    const auto works = std::ranges::find_if(steps, [](const Step& step) {
+        return is_one_of(closing_actions, step.action) ||
+               is_one_of(thinning_actions, step.action) || step.action == Action::trim;
+    });
+    const bool marked = std::find_if(steps.begin(), works, [](const Step& step) {
+                            return step.action == Action::mark;
+                        }) != works;
+    const LineEnd trimmed = line_.ends.closing ? other(end) : end;
+    for (auto step = steps.begin(); step != steps.end(); ++step) {
+        if (step == works) {
+            if (!marked && !line_.end(end).allowance->marks.empty()) {
+                add_kind_step(end, Step{Action::mark, {}, put_marks_on});
+            }
+            add_trim(trimmed);
+        }
+        if (step == closes) {
+            if (line_.ends.closing) {
+                add_thread_and_reeve();
+            }
+            add_captive(end);
+        }
+        if (step->action != Action::trim) {
+            add_kind_step(end, *step);
+        }
+    }
+    if (works == steps.end()) {
+        add_trim(trimmed);
+    }
+}
+
+/// All but what hangs the end on something.
+void Work::add_made(LineEnd end) {
+    const auto steps = line_.end(end).allowance->steps;
+    const auto hang = std::ranges::find(steps, Action::hang, &Step::action);
+    add_kind_steps(end, {steps.begin(), hang});
+}
+
+void Work::add_hanging(LineEnd end) {
+    const auto steps = line_.end(end).allowance->steps;
+    const auto hang = std::ranges::find(steps, Action::hang, &Step::action);
+    for (const Step& step : std::span(hang, steps.end())) {
+        add_kind_step(end, step);
+    }
+}
+
+/// What is done to a plain end at the bench. One that is cut aboard keeps all its rope until then.
+void Work::add_plain_start(LineEnd end) {
+    add_kind_step(end, Step{Action::mark, {}, put_marks_on});
+    if (cut_aboard(end)) {
+        work_.cut_raw[index_of(end)] = work_.steps.size();
+        add(end, Action::cut, cut_raw_end);
+        return;
+    }
+    add_trim(end);
+    for (const Step& step : line_.end(end).allowance->steps) {
+        add_kind_step(end, step);
+    }
+}
+
+/// What is left to do to a plain end that is cut aboard.
+void Work::add_plain_rest(LineEnd end) {
+    if (!cut_aboard(end)) {
+        return;
+    }
+    work_.aboard[index_of(end)] = work_.steps.size();
+    constexpr std::array at{MarkName::bearing_point};
+    add_numbers(add(end, Action::cut_aboard, cut_it_aboard), end, at);
+    bool is_cut = false;
+    for (const Step& step : line_.end(end).allowance->steps) {
+        if (step.action == Action::cut && step.part == Part::rope && !is_cut) {
+            is_cut = true; // this is the cut that is made aboard
+        } else {
+            add_kind_step(end, step);
+        }
+    }
+}
+
+/// The end made last. What has to be on the line goes on over an end that is still free: over this
+/// one if the first is made, else over the first.
+void Work::add_last(LineEnd last) {
+    const bool first_is_free = !made(other(last));
+    const bool put_on_before =
+        !made(last) || !first_is_free || (line_.end(last).aboard && !hangs(last));
+    if (put_on_before) {
+        add_thread_and_reeve();
+    }
+    if (!made(last)) {
+        add_plain_start(last);
+        add_plain_rest(last);
+        return;
+    }
+    if (line_.end(last).aboard) {
+        add(last, Action::plain, make_aboard);
+    }
+    add_made(last);
+    add_hanging(last);
+    if (!put_on_before) {
+        add_thread_and_reeve();
+    }
+}
+
+void Work::add_open_line() {
+    const LineEnd first = line_.ends.first_end;
+    const LineEnd last = line_.ends.last_end();
+    const bool hung_early = rove() || line_.end(last).captive || line_.end(last).aboard;
+    if (made(first)) {
+        add_made(first);
+    } else {
+        add_plain_start(first);
+    }
+    if (made(first) && hung_early) {
+        add_hanging(first);
+    }
+    add_check();
+    add_last(last);
+    if (made(first) && !hung_early) {
+        add_hanging(first);
+    }
+    if (!made(first)) {
+        add_plain_rest(first);
+    }
+}
+
+void Work::add_line() {
+    if (line_.ends.closing) {
+        add_kind_steps(*line_.ends.closing, line_.end(*line_.ends.closing).allowance->steps);
+        return;
+    }
+    add_open_line();
+}
+
+} // namespace
+
+OrderOfWork order_of_work(const BoundLine& line) {
+    Work work(line);
+    work.add_line();
+    return work.take();
+}
+
+} // namespace libsplice
