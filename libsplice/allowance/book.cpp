@@ -54,19 +54,36 @@ std::vector<std::string_view> all_field_names(std::span<const Kind> kinds) {
     return names;
 }
 
-Fault wrong_construction(const KindDeclaration& kind, const Rope& rope,
-                         std::span<const Kind> kinds) {
+/// The last word of a kind's name, which says what sort it is: an eye, a loop, a hitch.
+std::string_view sort_of(std::string_view name) {
+    return name.substr(name.rfind('-') + 1);
+}
+
+/// Up to three kinds that can be made in the rope, those of the same sort first.
+std::vector<std::string_view> others_in(const Rope& rope, const KindDeclaration& kind,
+                                        std::span<const Kind> kinds) {
+    constexpr std::size_t most_named = 3;
     std::vector<std::string_view> possible;
-    for (const Kind& other : kinds) {
-        if (other.declaration.reach != Reach::plain &&
-            other.declaration.constructions.allows(rope.construction)) {
-            possible.push_back(other.declaration.name);
+    for (const bool same_sort : {true, false}) {
+        for (const Kind& other : kinds) {
+            const KindDeclaration& declaration = other.declaration;
+            if (possible.size() < most_named && declaration.reach == kind.reach &&
+                declaration.constructions.allows(rope.construction) &&
+                (sort_of(declaration.name) == sort_of(kind.name)) == same_sort) {
+                possible.push_back(declaration.name);
+            }
         }
     }
-    return Fault{
-        Code::wrong_construction,
-        std::string(kind.name) + " cannot be made in " + std::string(name_of(rope.construction)) +
-            "; what can be: " + (possible.empty() ? "whipped or bare only" : listed(possible))};
+    return possible;
+}
+
+Fault wrong_construction(const KindDeclaration& kind, const Rope& rope,
+                         std::span<const Kind> kinds) {
+    const auto possible = others_in(rope, kind, kinds);
+    return Fault{Code::wrong_construction,
+                 std::string(kind.name) + " cannot be made in " +
+                     std::string(name_of(rope.construction)) + "; what can be, among others: " +
+                     (possible.empty() ? "whipped or bare only" : listed(possible))};
 }
 
 std::size_t field_of_core(const KindDeclaration& kind) {

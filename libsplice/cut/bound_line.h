@@ -187,8 +187,8 @@ struct PieceStep {
     std::optional<LineEnd> end; ///< none: the line as a whole
     Action action = Action::plain;
     Part part = Part::rope;
-    ShortList<std::uint8_t, most_marks> at; ///< numbers of marks of its end
-    std::string_view text;                  ///< `{named}` in it stands for the next member
+    ShortList<std::uint8_t, most_piece_marks> at; ///< numbers of marks of its end
+    std::string_view text;                        ///< `{named}` in it stands for the next member
     std::string_view named = {};
     TextAmounts amounts = {}; ///< `{1}` stands for the first of them
 };

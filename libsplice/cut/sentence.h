@@ -30,7 +30,7 @@ struct TextAmount {
 }
 
 /// The most marks of one end of a piece, the trim and the tail end included.
-inline constexpr std::size_t most_marks = 26;
+inline constexpr std::size_t most_piece_marks = 26;
 
 /// The amounts of a sentence: `{1}` in its text stands for the first of them.
 using TextAmounts = ShortList<TextAmount, 4>;

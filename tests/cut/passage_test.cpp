@@ -21,10 +21,74 @@ TEST(Passage, BuryOnTheSheaveAtFullHoist) {
 
 TEST(Passage, RopeIsThickerOverABury) {
     // Over a tail of its own size rope is root 2 thicker: 7.07 mm.
-    constexpr std::string_view words = "thicker over the bury";
+    constexpr std::string_view words = "over the bury the rope is";
     EXPECT_TRUE(cautions_about(cut_one(with(halyard, {{"smallest_hole", "7 mm"}})).piece(), words));
     EXPECT_FALSE(
         cautions_about(cut_one(with(halyard, {{"smallest_hole", "7.1 mm"}})).piece(), words));
+}
+
+TEST(Passage, StopperHasToBeBiggerThanItsHole) {
+    // A figure-eight in 8 mm: 13.716 x 1.15 = 15.773 D of rope and a body of 3.5 D in a cylinder of
+    // 3.5 D, three quarters full: 8 sqrt(19.273 / (3.5 x 0.75)) = 21.68 mm across.
+    const Line sheet{{"name", "sheet"},
+                     {"rope", "demo-db-poly-8"},
+                     {"length", "5 m"},
+                     {"end_a", "figure-eight"}};
+    constexpr std::string_view words = "the stopper is about";
+    EXPECT_TRUE(cautions_about(cut_one(with(sheet, {{"smallest_hole", "22 mm"}})).piece(), words));
+    EXPECT_FALSE(cautions_about(cut_one(with(sheet, {{"smallest_hole", "21 mm"}})).piece(), words));
+}
+
+TEST(Passage, KnotThatDoesNotGoThroughIsSaid) {
+    // Three parts of 8 mm side by side need a hole of (1 + 2/root 3) x 8 = 17.24 mm.
+    const Line sheet{
+        {"name", "sheet"}, {"rope", "demo-db-poly-8"}, {"length", "5 m"}, {"end_a", "bowline"}};
+    constexpr std::string_view words = "the knot is about";
+    EXPECT_TRUE(
+        cautions_about(cut_one(with(sheet, {{"smallest_hole", "17.2 mm"}})).piece(), words));
+    EXPECT_FALSE(
+        cautions_about(cut_one(with(sheet, {{"smallest_hole", "17.3 mm"}})).piece(), words));
+}
+
+TEST(Passage, BallHasToBeBiggerThanItsHole) {
+    const Line ball{{"name", "halyard"},
+                    {"rope", "demo-db-poly-5"},
+                    {"length", "5 m"},
+                    {"end_a", "stopper-ball"},
+                    {"end_a.ball", "22 mm"}};
+    constexpr std::string_view words = "the stopper is about";
+    EXPECT_TRUE(cautions_about(cut_one(with(ball, {{"smallest_hole", "23 mm"}})).piece(), words));
+    EXPECT_FALSE(cautions_about(cut_one(with(ball, {{"smallest_hole", "8 mm"}})).piece(), words));
+}
+
+TEST(LetOff, TensionInAStateWithoutLoadIsTakenOffWithACaution) {
+    // 12-strand HMPE of 22 kN: 400 N are 1.818 % of it.
+    const Line line = with(
+        plain_line, {{"rope", "demo-b12-hmpe-5"}, {"length", "4242.4 mm"}, {"tension", "400 N"}});
+    constexpr std::string_view words = "carries little or no load";
+    for (const char* state : {"eased", "Lowered", "let out", "hanging slack"}) {
+        const auto one = cut_one(with(line, {{"state", state}}));
+        EXPECT_TRUE(cautions_about(one.piece(), words)) << state;
+        const auto caution =
+            std::ranges::find_if(one.piece().cautions, [&](const PieceCaution& each) {
+                return each.caution.text.find(words) != std::string_view::npos;
+            });
+        ASSERT_NE(caution, one.piece().cautions.end());
+        EXPECT_NEAR(caution->amounts[0].value * 1000.0, -length_of(one.piece(), Item::stretch),
+                    1e-6);
+    }
+    EXPECT_FALSE(cautions_about(cut_one(with(line, {{"state", "hoisted"}})).piece(), words));
+    EXPECT_FALSE(
+        cautions_about(cut_one(with(line, {{"state", "eased"}, {"tension", ""}})).piece(), words));
+}
+
+TEST(NewRope, WhoseFirstStretchNoSourceGivesIsSaid) {
+    const Line line{{"name", "sheet"}, {"rope", "demo-db-poly-8"}, {"length", "5 m"}};
+    constexpr std::string_view words = "no source gives the first stretch";
+    EXPECT_TRUE(cautions_about(cut_one(line).piece(), words));
+    EXPECT_FALSE(cautions_about(cut_one(with(line, {{"prestretched", "yes"}})).piece(), words));
+    EXPECT_FALSE(
+        cautions_about(cut_one(with(plain_line, {{"prestretched", "no"}})).piece(), words));
 }
 
 const Line stripped = with(plain_line, {{"rope", "demo-cd-hmpe-5"},

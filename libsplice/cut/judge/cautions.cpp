@@ -5,6 +5,9 @@
 #include "libsplice/cut/judge/passage.h"
 #include "libsplice/cut/layout.h"
 
+#include <algorithm>
+#include <string>
+
 namespace libsplice {
 
 namespace {
@@ -28,16 +31,21 @@ constexpr std::string_view wash_caution = "no source gives what this rope shrink
 constexpr std::string_view short_cover_caution =
     "the line is shorter than the slack cover that its two splices need: the slip knots would have "
     "to stand beyond each other. Splice one end only, or strip the cover at one";
-constexpr std::string_view wear_caution = "rope for wear lies outside the end made last and is "
-                                          "trimmed with it: keep it at an end that is only "
-                                          "cut or whipped, or make that end first";
+constexpr std::string_view wear_caution =
+    "the rope for wear is {1}, and to make this end again takes {2}: it buys no re-make";
 constexpr std::string_view milk_first_caution =
     "cover is milked out at this end, which is made first: make the other end first instead";
 constexpr std::string_view eased_caution =
     "the length is that of the eased purchase, which carries no load: nothing has been taken off "
     "for the stretch at the tension that the job gives";
 constexpr std::string_view first_stretch_caution =
-    "no source gives the first stretch of this rope: load it before it is marked";
+    "no source gives the first stretch of this rope when it is new, and nothing is taken off for "
+    "it: "
+    "load it before it is marked, or the line comes out long";
+constexpr std::string_view no_load_state_caution =
+    "a line in this state carries little or no load, and {1} is taken off its length for the "
+    "stretch "
+    "at the tension that the job gives: leave the tension empty if it hangs slack";
 
 constexpr std::string_view strength_caution =
     "no source gives the breaking strength of this rope, so nobody can say whether it holds the "
@@ -112,15 +120,20 @@ void add_state_cautions(const BoundLine& line, Cautions& cautions) {
     if (states.tension_left_out) {
         cautions.push_back({{eased_caution, cited_job}, std::nullopt});
     }
-    if (line.fit.fit == Fit::exact && !states.prestretched && !states.first_stretch &&
+    if (!states.prestretched && !states.first_stretch &&
         !measured_relaxed(line.rope->construction)) {
         cautions.push_back({{first_stretch_caution, cited_job}, std::nullopt});
     }
 }
 
-void add_wear_caution(const BoundLine& line, Cautions& cautions) {
-    if (line.fit.wear != 0 && line.last().allowance->made) {
-        cautions.push_back({{wear_caution, cited_geometry}, line.ends.last_end()});
+void add_wear_cautions(const BoundLine& line, Cautions& cautions) {
+    for (const Remakes& remakes : line.remakes) {
+        if (remakes.count == 0) {
+            TextAmounts amounts;
+            amounts.push_back(amount_of(from_nanometres(line.fit.wear)));
+            amounts.push_back(amount_of(from_nanometres(remakes.takes)));
+            cautions.push_back({{wear_caution, cited_geometry}, remakes.end, amounts});
+        }
     }
 }
 
@@ -137,6 +150,30 @@ void add_reach_caution(const BoundLine& line, Piece& piece) {
                           : PieceCaution{{reach_caution, cited_geometry}, line.ends.last_end()});
 }
 
+/// Whether the words name a state in which the line is let off.
+bool is_let_off(std::string_view state) {
+    constexpr std::array<std::string_view, 4> words{"eased", "lowered", "slack", "let out"};
+    std::string lower(state);
+    std::ranges::transform(lower, lower.begin(), [](char letter) {
+        return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
+    });
+    return std::ranges::any_of(
+        words, [&](std::string_view word) { return lower.find(word) != std::string::npos; });
+}
+
+/// Of a tension that is given for a state without load.
+void add_let_off_caution(const BoundLine& line, Piece& piece) {
+    const auto stretch = std::ranges::find_if(piece.ledger, [](const LedgerRow& entry) {
+        return entry.row.item == Item::stretch && entry.row.length < 0;
+    });
+    if (stretch == piece.ledger.end() || line.states.elastic || !is_let_off(piece.state)) {
+        return;
+    }
+    TextAmounts amounts;
+    amounts.push_back(amount_of(from_nanometres(-stretch->row.length)));
+    piece.cautions.push_back({{no_load_state_caution, cited_job}, std::nullopt, amounts});
+}
+
 void add_short_cover_caution(const BoundLine& line, Piece& piece) {
     const auto& first = *line.first().allowance;
     const auto& last = *line.last().allowance;
@@ -148,15 +185,15 @@ void add_short_cover_caution(const BoundLine& line, Piece& piece) {
 
 } // namespace
 
-std::vector<PieceCaution> cautions_of_line(const BoundLine& line) {
+std::vector<PieceCaution> cautions_of_line(const BoundLine& line, const Rules& rules) {
     Cautions cautions;
     add_cautions_of_ends(line.ends, cautions);
     add_load_cautions(line, cautions);
     add_person_cautions(line, cautions);
     add_cover_cautions(line, cautions);
-    add_passage_cautions(line, cautions);
+    add_passage_cautions(line, rules, cautions);
     add_state_cautions(line, cautions);
-    add_wear_caution(line, cautions);
+    add_wear_cautions(line, cautions);
     return cautions;
 }
 
@@ -164,6 +201,7 @@ void add_cautions(const BoundLine& line, Piece& piece) {
     piece.cautions.assign(line.cautions.begin(), line.cautions.end());
     add_reach_caution(line, piece);
     add_short_cover_caution(line, piece);
+    add_let_off_caution(line, piece);
     add_elastic_cautions(line, piece);
 }
 

@@ -3,6 +3,8 @@
 
 #include "libsplice/cut/layout.h"
 
+#include <cmath>
+
 namespace libsplice {
 
 namespace {
@@ -17,12 +19,18 @@ constexpr std::string_view cover_on_sheave_lowered =
     "lowered, the place where the cover goes in lies on the sheave: move the cover's end";
 constexpr std::string_view cover_short_of_cleat =
     "the cover does not reach far enough beyond the cleat when hoisted: take less of it off";
-constexpr std::string_view small_sheave =
-    "the route turns on a sheave that is smaller than is advised for this rope: it loses strength "
-    "there and wears";
-constexpr std::string_view too_thick = "the rope is thicker over the bury than the smallest thing "
-                                       "that it has to pass: it will not run "
-                                       "through";
+constexpr std::string_view small_sheave = "the smallest sheave on its way is {1} and {2} is "
+                                          "advised for this rope: it loses strength there "
+                                          "and wears";
+constexpr std::string_view too_thick_bury = "over the bury the rope is {1} thick, and the smallest "
+                                            "thing that it has to pass is {2}: it will not run "
+                                            "through";
+constexpr std::string_view too_thick_knot = "the knot is about {1} across or more, and the "
+                                            "smallest thing that it has to pass is {2}: it will "
+                                            "not run through";
+constexpr std::string_view small_stopper = "the stopper is about {1} across, and the hole is {2}: "
+                                           "it may pull through; use a bigger knot, a "
+                                           "ball or a washer";
 
 // Distances run on the finished line, from the bearing point of end a.
 
@@ -36,9 +44,66 @@ bool cover_end_lies_on(const End& end, Length sheave) {
            sheave >= *end.cover->end - *end.cover->tail && sheave <= *end.cover->end;
 }
 
+/// How thick an end is where it is thickest, and what that is.
+struct Thickest {
+    Length across;
+    std::string_view caution;
+    bool stops = false; ///< it is meant to stop at the hole
+};
+
+/// A knot's rope fills so much of its body, which is as long as the tables say.
+Length across_knot(Length rope, Length in_knot, Length body, double packing) {
+    return rope * std::sqrt((in_knot + body) / (body * packing));
+}
+
+/// Three parts of rope side by side go through a round hole of this size at least: as many lie in
+/// the neck of any loop or hitch.
+constexpr double across_three = 2.1547;
+
+std::optional<Thickest> thickest_of(const End& end, const Rope& rope, const Rules& rules) {
+    if (end.bury && end.bury->over > Length()) {
+        return Thickest{end.bury->over, too_thick_bury};
+    }
+    if (!end.knot) {
+        return std::nullopt;
+    }
+    if (end.knot->ball) {
+        return Thickest{*end.knot->ball, small_stopper, true};
+    }
+    const Figure* packing = rules.find(FigureId::knot_packing);
+    if (end.knot->body && packing != nullptr) {
+        return Thickest{across_knot(rope.counting_diameter(), end.knot->rope, *end.knot->body,
+                                    packing->number()),
+                        small_stopper, true};
+    }
+    return Thickest{rope.counting_diameter() * across_three, too_thick_knot};
+}
+
+void add_hole_cautions(const BoundLine& line, const Rules& rules,
+                       std::vector<PieceCaution>& cautions) {
+    if (!line.along.smallest_hole) {
+        return;
+    }
+    const Length hole = *line.along.smallest_hole;
+    for (const LineEnd which : both_ends) {
+        const auto thickest = thickest_of(*line.end(which).allowance, *line.rope, rules);
+        if (!line.counts(which) || !thickest) {
+            continue;
+        }
+        const bool goes_through = thickest->across <= hole;
+        if (goes_through == thickest->stops) {
+            TextAmounts amounts;
+            amounts.push_back(amount_of(thickest->across));
+            amounts.push_back(amount_of(hole));
+            cautions.push_back({{thickest->caution, cited_geometry}, which, amounts});
+        }
+    }
+}
+
 } // namespace
 
-void add_passage_cautions(const BoundLine& line, std::vector<PieceCaution>& cautions) {
+void add_passage_cautions(const BoundLine& line, const Rules& rules,
+                          std::vector<PieceCaution>& cautions) {
     const AlongLine& along = line.along;
     const End& end = *line.end(LineEnd::a).allowance;
     const auto add = [&](std::string_view text, CitationId rule, LineEnd which) {
@@ -57,20 +122,17 @@ void add_passage_cautions(const BoundLine& line, std::vector<PieceCaution>& caut
     }
     if (line.route && line.route->least_sheave && along.advised_sheave &&
         *line.route->least_sheave < along.advised_sheave->value) {
-        cautions.push_back({{small_sheave, along.advised_sheave->source}, {}});
+        TextAmounts amounts;
+        amounts.push_back(amount_of(*line.route->least_sheave));
+        amounts.push_back(amount_of(along.advised_sheave->value));
+        cautions.push_back({{small_sheave, along.advised_sheave->source}, {}, amounts});
     }
     const auto cover_end = end.cover ? end.cover->end : std::nullopt;
     if (along.cleat && cover_end && along.cover_at_cleat &&
         *along.cleat - *cover_end < along.cover_at_cleat->value) {
         add(cover_short_of_cleat, along.cover_at_cleat->source, LineEnd::a);
     }
-    for (const LineEnd which : both_ends) {
-        const auto& bury = line.end(which).allowance->bury;
-        if (along.smallest_hole && bury && line.counts(which) &&
-            bury->over > *along.smallest_hole) {
-            add(too_thick, cited_geometry, which);
-        }
-    }
+    add_hole_cautions(line, rules, cautions);
 }
 
 } // namespace libsplice
