@@ -111,6 +111,7 @@ void Cutter::work_out(CellReader& cells) {
     auto fault = work_out_piece(*line, *piece_.finished, piece_);
     if (!fault) {
         fault = pairs_.check(piece_);
+        piece_.chance_apart = pairs_.chance_apart(piece_);
     } else if (fault->fault.code == Code::buries_overlap) {
         fault->fault.text += ways_out(book_, *binder_, cells.job(), *line, *piece_.finished);
     }

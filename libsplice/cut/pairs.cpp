@@ -1,6 +1,7 @@
 // Compares the lines of a pair with the first one.
 #include "libsplice/cut/pairs.h"
 
+#include "libsplice/cut/judge/chance.h"
 #include "libsplice/units/show.h"
 
 #include <cstdlib>
@@ -11,6 +12,13 @@ Nanometres PairBook::tolerance_of(const Rope& rope) const {
     const Rules rules = book_.common_rules(rope);
     const Figure* figure = rules.find(FigureId::pair_tolerance);
     return figure == nullptr ? 0 : to_nanometres(figure->length(rope.diameter));
+}
+
+std::optional<double> PairBook::chance_apart(const Piece& piece) const {
+    if (piece.pair.empty()) {
+        return std::nullopt;
+    }
+    return libsplice::chance_apart(*piece.line, piece, tolerance_of(*piece.line->rope));
 }
 
 std::optional<LineFault> PairBook::check(const Piece& piece) {

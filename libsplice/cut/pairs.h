@@ -21,6 +21,10 @@ class PairBook {
     /// pair.
     [[nodiscard]] std::optional<LineFault> check(const Piece& piece);
 
+    /// The chance that two lines made like this one differ by more than the tables allow a pair;
+    /// nothing for a line without a pair.
+    [[nodiscard]] std::optional<double> chance_apart(const Piece& piece) const;
+
   private:
     struct First {
         std::string line;

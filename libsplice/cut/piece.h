@@ -58,6 +58,13 @@ struct StretchAtLoad {
     CitationId source{};
 };
 
+/// What makes a line fall outside its tolerance most often, and what takes that away.
+struct ChanceCause {
+    Item item{};           ///< the row that it lies in
+    std::string_view cure; ///< an imperative
+    double after = 0.0;    ///< the chance that is left without it
+};
+
 /// What the job says of a line for people to read. Borrowed from the job's line; lives until the
 /// next.
 struct LineTexts {
@@ -89,11 +96,14 @@ struct Piece : LineTexts {
     Nanometres between_marks = 0; ///< last mark of end a to last mark of end b, never negative
     /// The marks that it lies between; nothing for a cut end.
     std::array<std::optional<MarkName>, 2> between;
-    Nanometres over = 0;                  ///< rope outside the tail of the end made last
-    std::array<Nanometres, 2> outside{};  ///< rope outside the tail of either end
-    std::optional<Check> check;           ///< none where the last end is only cut
-    std::optional<double> chance_outside; ///< of falling outside the tolerance
-    Strength strength;                    ///< its line's; empty in a refused piece
+    Nanometres over = 0;                     ///< rope outside the tail of the end made last
+    std::array<Nanometres, 2> outside{};     ///< rope outside the tail of either end
+    std::optional<Check> check;              ///< none where the last end is only cut
+    std::optional<double> chance_outside;    ///< of falling outside the tolerance
+    std::optional<ChanceCause> chance_cause; ///< the largest share of that chance
+    std::optional<double>
+        chance_apart;  ///< of lines of a pair: that two differ by more than they may
+    Strength strength; ///< its line's; empty in a refused piece
     std::optional<StretchAtLoad> stretch; ///< where its rope's stretch at that pull is known
     std::vector<LengthAtPull> lengths;    ///< at several pulls, each once, the shortest first
     std::optional<Elastic> elastic; ///< of elastic of which the job says how far it is pulled out

@@ -23,7 +23,7 @@ std::optional<LineFault> work_out_piece(const BoundLine& line, Nanometres finish
     place_marks(line, piece);
     piece.check = check_figure(line, piece);
     add_steps(line, piece);
-    piece.chance_outside = chance_outside_tolerance(line, piece);
+    add_chance(line, piece);
     piece.strength = line.strength;
     add_stretch(line, piece);
     add_cautions(line, piece);

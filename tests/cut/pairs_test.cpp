@@ -1,6 +1,8 @@
 // Lines of a pair, lines that close on themselves, and what rules ask of rope for people.
 #include "jobs.h"
 
+#include <cmath>
+
 namespace libsplice::testing {
 namespace {
 
@@ -21,6 +23,19 @@ TEST(Pairs, AreOfOneRopeAndOneLot) {
         ASSERT_TRUE(run.lines[1].fault);
         EXPECT_EQ(run.lines[1].fault->code, Code::pair_unlike);
     }
+}
+
+TEST(Pairs, LegIsComparedWithLeg) {
+    // What both legs share falls out. Tape 0.3 mm either way: root(2/3) x 0.3 = 0.244949 mm.
+    const auto run = cut_lines({leg, leg});
+    ASSERT_TRUE(run.lines[1].piece.chance_apart);
+    EXPECT_NEAR(*run.lines[1].piece.chance_apart, std::erfc(3.0 / (0.244949 * std::sqrt(2.0))),
+                1e-9);
+    const Line eyes = with(with(leg, eye_at("end_a", "buried-eye", "36 mm", "12 mm")),
+                           eye_at("end_b", "buried-eye", "36 mm", "12 mm"));
+    const auto one = cut_one(with(eyes, {{"fit", "exact"}, {"tolerance", "3 mm"}}));
+    EXPECT_LT(*one.piece().chance_apart, *one.piece().chance_outside);
+    EXPECT_FALSE(cut_one(plain_line).piece().chance_apart);
 }
 
 TEST(Pairs, BelongToABoat) {

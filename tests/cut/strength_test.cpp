@@ -144,6 +144,24 @@ TEST(Tolerance, OnlyTheLastEndsSplicesStillMoveTheLength) {
     EXPECT_NEAR(*one.piece().chance_outside, std::erfc(10.0 / (12.687527 * std::sqrt(2.0))), 1e-6);
 }
 
+TEST(Tolerance, LargestCauseIsNamedWithWhatIsLeftWithoutIt) {
+    // Take-up of one eye 12.5; without it setting 2.078461 and tape 0.635085 are left: 2.173325.
+    const Line eyes = with(with(plain_line, eye_at("end_a", "buried-eye", "36 mm", "12 mm")),
+                           eye_at("end_b", "buried-eye", "36 mm", "12 mm"));
+    const auto one = cut_one(with(eyes, {{"fit", "exact"}, {"tolerance", "5 mm"}}));
+    const auto& cause = one.piece().chance_cause;
+    ASSERT_TRUE(cause);
+    EXPECT_EQ(cause->item, Item::take_up);
+    EXPECT_NE(cause->cure.find("test piece"), std::string_view::npos);
+    EXPECT_NEAR(cause->after, std::erfc(5.0 / (2.173325 * std::sqrt(2.0))), 1e-6);
+    // Of a new rope 6.4 m long the first stretch is most.
+    const auto fresh = cut_one(with(
+        eyes,
+        {{"fit", "exact"}, {"tolerance", "5 mm"}, {"prestretched", "no"}, {"length", "6.4 m"}}));
+    EXPECT_EQ(fresh.piece().chance_cause->item, Item::first_stretch);
+    EXPECT_FALSE(cut_one(with(eyes, {{"fit", "exact"}})).piece().chance_cause);
+}
+
 TEST(Tolerance, GoesWithAnExactLineOnly) {
     const auto fault = refuse_one(with(plain_line, {{"tolerance", "5 mm"}}));
     EXPECT_EQ(fault.code, Code::tolerance_without_exact);

@@ -32,6 +32,7 @@ class JsonSheet : public SheetWriter {
     void write_cautions(const Piece& piece);
     void write_sleeve(const Piece& piece);
     void write_making(const Piece& piece);
+    void write_chance_cause(const Piece& piece);
     void write_plan(const Piece& piece);
     void write_job_texts(const Piece& piece);
 
@@ -191,6 +192,19 @@ void JsonSheet::write_making(const Piece& piece) {
                  piece.line != nullptr ? std::optional(piece.between_marks) : std::nullopt);
 }
 
+void JsonSheet::write_chance_cause(const Piece& piece) {
+    json_.key("outside_cause");
+    if (!piece.chance_cause) {
+        json_.null();
+        return;
+    }
+    json_.begin_object();
+    json_.text("item", piece.line->names->of(piece.chance_cause->item));
+    json_.text("cure", piece.chance_cause->cure);
+    json_.number("after", piece.chance_cause->after);
+    json_.end_object();
+}
+
 void JsonSheet::write_plan(const Piece& piece) {
     const BoundLine* plan = piece.line;
     const bool pulled = plan != nullptr && plan->states.marking_tension > Force();
@@ -202,6 +216,8 @@ void JsonSheet::write_plan(const Piece& piece) {
     plan != nullptr ? json_.text(name_of(plan->fit.fit)) : json_.null();
     json_.metres("tolerance_m", plan != nullptr ? plan->fit.tolerance : std::nullopt);
     json_.number("outside_tolerance", piece.chance_outside);
+    write_chance_cause(piece);
+    json_.number("pair_apart", piece.chance_apart);
     json_.key("first_end");
     plan != nullptr ? json_.text(letter_of(plan->ends.first_end)) : json_.null();
 }

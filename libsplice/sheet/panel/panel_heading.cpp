@@ -81,6 +81,10 @@ std::string fit_of(const Piece& piece, UnitSystem units) {
     if (piece.chance_outside) {
         text += "; chance of falling outside " + show_share(*piece.chance_outside);
     }
+    if (const auto& cause = piece.chance_cause) {
+        text += ", most of it from " + std::string(plan.names->of(cause->item)) + ": " +
+                std::string(cause->cure) + ", and " + show_share(cause->after) + " is left";
+    }
     return text;
 }
 
