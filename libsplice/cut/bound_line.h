@@ -153,6 +153,13 @@ struct RouteLength {
     [[nodiscard]] Nanometres length() const { return to_nanometres(straight + wrapped); }
 };
 
+/// Where the cover of a stripped line ends, hoisted or lowered. Distances run along the line
+/// towards end b; one that is negative lies on the other side.
+struct CoverPlace {
+    std::optional<Length> past_sheave; ///< from the sheave to where the cover ends
+    std::optional<Length> at_cleat;    ///< from where the cover ends to the cleat
+};
+
 /// Where the line runs and what is done along it.
 struct AlongLine {
     std::optional<Length> headroom; ///< bearing point of end a to the sheave, hoisted
@@ -163,6 +170,8 @@ struct AlongLine {
     std::optional<Sourced<Length>> advised_sheave; ///< the least that its rope should turn on
     std::optional<Sourced<Length>> cover_at_cleat; ///< cover that has to lie beyond the cleat
     std::optional<Sleeve> sleeve;
+    std::optional<CoverPlace> cover_hoisted; ///< of a stripped line whose sheave or cleat is known
+    std::optional<CoverPlace> cover_lowered; ///< the same after its travel
 };
 
 /// Where a line is weakest.

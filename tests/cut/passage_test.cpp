@@ -140,6 +140,23 @@ TEST(Strip, CoverEndIsNotParkedOnTheSheave) {
         cut_one(with(line, {{"headroom", "1 m"}, {"travel", "6.7 m"}})).piece(), "lowered, the"));
 }
 
+TEST(Strip, BothPlacesOfTheCoverAreWorkedOut) {
+    // The cover ends at 7.9 m. Hoisted the sheave lies at 1 m and the cleat at 8.4; lowered both
+    // lie 6.7 m farther along the line.
+    const Line line = with(stripped, {{"strip", "7.9 m"}, {"headroom", "1 m"}, {"cleat", "8.4 m"}});
+    const auto hoisted = cut_one(line);
+    const AlongLine& along = hoisted.piece().line->along;
+    ASSERT_TRUE(along.cover_hoisted);
+    EXPECT_NEAR(along.cover_hoisted->past_sheave->si(), 6.9, 1e-9);
+    EXPECT_NEAR(along.cover_hoisted->at_cleat->si(), 0.5, 1e-9);
+    EXPECT_FALSE(along.cover_lowered);
+    const auto travelled = cut_one(with(line, {{"travel", "6.7 m"}}));
+    const auto& lowered = travelled.piece().line->along.cover_lowered;
+    ASSERT_TRUE(lowered);
+    EXPECT_NEAR(lowered->past_sheave->si(), 0.2, 1e-9);
+    EXPECT_NEAR(lowered->at_cleat->si(), 7.2, 1e-9);
+}
+
 TEST(Sleeve, IsCutLongerThanItCovers) {
     // It loses 5 to 15 %, 10 % in the middle: 0.9 m needs 1.0 m; sd 0.05/root 3 of it over 0.9.
     const auto one = cut_one(with(plain_line, {{"sleeve", "0.9 m at 2 m"}}));

@@ -67,6 +67,29 @@ std::optional<Sourced<Length>> length_of(const Figure* figure, const Rope& rope)
                : std::optional(Sourced<Length>{figure->length(rope.diameter), figure->source});
 }
 
+/// Where the cover ends once the line has run `lowered` from its hoisted place.
+CoverPlace cover_place(const AlongLine& along, Length cover_end, Length lowered) {
+    CoverPlace place;
+    if (along.headroom) {
+        place.past_sheave = cover_end - *along.headroom - lowered;
+    }
+    if (along.cleat) {
+        place.at_cleat = *along.cleat + lowered - cover_end;
+    }
+    return place;
+}
+
+void place_cover(const End& end_a, AlongLine& along) {
+    const auto cover_end = end_a.find(ValueName::cover_end_m);
+    if (!cover_end || (!along.headroom && !along.cleat)) {
+        return;
+    }
+    along.cover_hoisted = cover_place(along, Length(*cover_end), Length());
+    if (along.travel) {
+        along.cover_lowered = cover_place(along, Length(*cover_end), *along.travel);
+    }
+}
+
 } // namespace
 
 AlongLine read_along_line(CellReader& cells) {
@@ -87,6 +110,7 @@ AlongLine bind_along_line(AlongLine along, const Rules& rules, const Rope& rope,
     if (along.sleeve) {
         bind_sleeve(rules, cells, *along.sleeve);
     }
+    place_cover(*ends.at(LineEnd::a).allowance, along);
     if (along.reversible) {
         check_turnable(ends, cells);
     }

@@ -100,6 +100,32 @@ std::string datum_of(const BoundEnd& plan, UnitSystem units) {
     return text;
 }
 
+/// Where the cover of a stripped line ends in one of its states.
+std::string show_cover(const CoverPlace& place, UnitSystem units) {
+    const auto side = [&](Length length, std::string_view beyond, std::string_view short_of) {
+        return show_length(length < Length() ? -length : length, units) + ' ' +
+               std::string(length < Length() ? short_of : beyond);
+    };
+    std::string text;
+    if (place.past_sheave) {
+        text = side(*place.past_sheave, "past the sheave", "before the sheave");
+    }
+    if (place.at_cleat) {
+        text += (text.empty() ? "" : ", ") +
+                side(*place.at_cleat, "before the cleat", "past the cleat");
+    }
+    return text;
+}
+
+void write_cover(Page& page, const AlongLine& along, UnitSystem units) {
+    if (along.cover_hoisted) {
+        page.fact("Cover ends",
+                  "hoisted " + show_cover(*along.cover_hoisted, units) +
+                      (along.cover_lowered ? "; lowered " + show_cover(*along.cover_lowered, units)
+                                           : std::string()));
+    }
+}
+
 } // namespace
 
 std::string how_to_pull(const BoundLine& plan, UnitSystem units) {
@@ -144,6 +170,14 @@ void write_heading(Page& page, const Piece& piece, UnitSystem units) {
     if (!piece.pair.empty()) {
         page.fact("Pair", std::string(piece.pair) +
                               ": cut all lines of this pair from one lot, one after the other");
+    }
+    write_cover(page, plan.along, units);
+    for (const Remakes& remakes : plan.remakes) {
+        page.fact("Wear", show_length(plan.fit.wear, units) + " to make end " +
+                              std::string(letter_of(remakes.end)) + " again, which takes " +
+                              show_length(remakes.takes, units) + ": " +
+                              std::to_string(remakes.count) +
+                              (remakes.count == 1 ? " time" : " times"));
     }
     if (plan.along.sleeve) {
         page.fact("Sleeve", show_length(plan.along.sleeve->finished, units) + " long, from " +
