@@ -81,7 +81,7 @@ TEST(Check, ReadsTheLengthToTheFarThroatOfTheOtherEnd) {
         if (check) {
             EXPECT_EQ(check->from, made.piece.line->ends.first_end);
             EXPECT_EQ(check->to, other(check->from));
-            EXPECT_NEAR(in_millimetres(check->reads), check_by_hand(made.piece, check->to), near);
+            EXPECT_NEAR(in_millimetres(check->reads_loaded), check_by_hand(made.piece, check->to), near);
             ++seen;
         }
     }
@@ -94,7 +94,7 @@ TEST(Check, TwoEyesByHand) {
                            eye_at("end_b", "buried-eye", "36 mm", "12 mm"));
     const auto one = cut_one(with(with(plain_line, eyes), {{"fit", "exact"}}));
     ASSERT_TRUE(one.piece().check);
-    EXPECT_NEAR(in_millimetres(one.piece().check->reads), 3980.7890345, near);
+    EXPECT_NEAR(in_millimetres(one.piece().check->reads_loaded), 3980.7890345, near);
 }
 
 TEST(Check, IsWhatTheRopeMeasuresFromTheFirstEyeToTheMark) {
@@ -112,7 +112,7 @@ TEST(Check, IsWhatTheRopeMeasuresFromTheFirstEyeToTheMark) {
                                   entry.row.item != Item::pin_centre;
             first += of_first ? in_millimetres(entry.row.length) : 0.0;
         }
-        EXPECT_NEAR(in_millimetres(piece.check->reads),
+        EXPECT_NEAR(in_millimetres(piece.check->reads_loaded),
                     in_millimetres(piece.cut) - first - standing_mark(piece, piece.check->to),
                     near);
     }
@@ -123,7 +123,7 @@ TEST(Check, IsMissingOnlyWhereTheLastEndIsFree) {
     EXPECT_FALSE(free.piece().check);
     const auto exact = cut_one(with(plain_line, {{"fit", "exact"}}));
     ASSERT_TRUE(exact.piece().check);
-    EXPECT_NEAR(in_millimetres(exact.piece().check->reads), 4000.0, near);
+    EXPECT_NEAR(in_millimetres(exact.piece().check->reads_loaded), 4000.0, near);
 }
 
 TEST(Marks, SpareAndRoundingMoveOnlyTheEndMadeLast) {
@@ -142,7 +142,7 @@ TEST(Marks, SpareAndRoundingMoveOnlyTheEndMadeLast) {
                         in_millimetres(over.piece().over - without.piece().over), near);
         }
         EXPECT_EQ(without.piece().between_marks, over.piece().between_marks);
-        EXPECT_EQ(without.piece().check->reads, over.piece().check->reads);
+        EXPECT_EQ(without.piece().check->reads_loaded, over.piece().check->reads_loaded);
         EXPECT_NEAR(mark_of(over.piece(), other(first), MarkName::tail_end),
                     in_millimetres(over.piece().over), near);
         EXPECT_TRUE(std::isnan(mark_of(over.piece(), first, MarkName::tail_end)));
@@ -157,7 +157,7 @@ TEST(Marks, MadeFirstMirrorsThePiece) {
         cut_one(with(with(plain_line, at_b), {{"end_a", "figure-eight"}, {"first_end", "b"}}));
     EXPECT_EQ(one.piece().cut, turned.piece().cut);
     EXPECT_EQ(one.piece().between_marks, turned.piece().between_marks);
-    EXPECT_EQ(one.piece().check->reads, turned.piece().check->reads);
+    EXPECT_EQ(one.piece().check->reads_loaded, turned.piece().check->reads_loaded);
     EXPECT_EQ(turned.piece().check->from, LineEnd::b);
     ASSERT_EQ(one.piece().marks.size(), turned.piece().marks.size());
     for (const PieceMark& mark : one.piece().marks) {

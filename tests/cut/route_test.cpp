@@ -167,7 +167,7 @@ TEST(Route, CautionsOfASheaveThatIsTooSmallForTheRope) {
     const auto with_sheave = [](const std::string& size) {
         const auto run = run_route(R"({ points = [ { at = ["0 m", "0 m"] }, { at = ["3 m", "0 m"],
             sheave = ")" + size + R"(" }, { at = ["3 m", "4 m"] } ] })");
-        return cautions_about(run.lines.front().piece, "smaller than is advised");
+        return cautions_about(run.lines.front().piece, "the smallest sheave on its way");
     };
     EXPECT_TRUE(with_sheave("39 mm")); // 8 D of 5 mm is 40 mm
     EXPECT_FALSE(with_sheave("40 mm"));

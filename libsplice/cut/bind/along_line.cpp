@@ -80,13 +80,13 @@ CoverPlace cover_place(const AlongLine& along, Length cover_end, Length lowered)
 }
 
 void place_cover(const End& end_a, AlongLine& along) {
-    const auto cover_end = end_a.find(ValueName::cover_end_m);
+    const auto cover_end = end_a.cover ? end_a.cover->end : std::nullopt;
     if (!cover_end || (!along.headroom && !along.cleat)) {
         return;
     }
-    along.cover_hoisted = cover_place(along, Length(*cover_end), Length());
+    along.cover_hoisted = cover_place(along, *cover_end, Length());
     if (along.travel) {
-        along.cover_lowered = cover_place(along, Length(*cover_end), *along.travel);
+        along.cover_lowered = cover_place(along, *cover_end, *along.travel);
     }
 }
 
