@@ -14,8 +14,8 @@ constexpr Speed knots(double value) {
 constexpr Force kgf(double value) {
     return newtons(value * newtons_per_kgf);
 }
-constexpr Angle degrees(double value) {
-    return Angle(value * std::numbers::pi / 180.0);
+constexpr Angle turned(double degrees) {
+    return Angle(degrees * std::numbers::pi / 180.0);
 }
 
 TEST(SheetLoad, IsAsThePrintedRuleHasIt) {
@@ -44,7 +44,7 @@ TEST(MainsheetLoad, HasNoAnswerAtTheMast) {
 
 TEST(BlockLoad, IsAsTheCataloguePrintsItInPerCent) {
     const auto percent = [](double turn) {
-        return block_load(newtons(100), degrees(turn)).si();
+        return block_load(newtons(100), turned(turn)).si();
     };
     EXPECT_NEAR(percent(30), 52, 0.5);
     EXPECT_NEAR(percent(45), 76, 0.6);
