@@ -149,9 +149,12 @@ class Team {
         return now + std::chrono::duration_cast<Clock::duration>(left);
     }
 
-    /// The sum of all ropes; where money is sought, without those whose prices are not known.
+    /// The sum of all ropes; where money is sought, without those whose prices are not known,
+    /// unless no price is.
     void report(std::size_t rope, const SearchProgress& own) {
-        if (question_.objective == Objective::cost && !is_priced(question_, shares_[rope])) {
+        if (question_.objective == Objective::cost && !is_priced(question_, shares_[rope]) &&
+            std::ranges::any_of(
+                shares_, [this](const RopeShare& share) { return is_priced(question_, share); })) {
             return;
         }
         const std::lock_guard lock(mutex_);

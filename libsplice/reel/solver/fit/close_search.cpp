@@ -36,6 +36,7 @@ void search_closely(const StockProblem& problem, std::span<const double> relaxed
     while (!best.ended() && may_go_on() && in_vain < most_in_vain) {
         const DrawRule rule = turns % 4 == 3 ? DrawRule::dearest : DrawRule::cheapest;
         ++turns;
+        best.report(best.bound());
         const std::vector<double> planned = stocks_of(problem, best.plan());
         const bool by_best = relaxed.empty() || turns % 2 == 0;
         const auto stocks =
