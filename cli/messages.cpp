@@ -1,3 +1,4 @@
+// What is said on standard error, in colour or not, and the status line that comes and goes.
 #include "cli/messages.h"
 
 #include "libsplice/base/text.h"
@@ -11,6 +12,17 @@
 namespace libsplice::cli {
 
 namespace {
+
+/// What the command line says of messages.
+struct Manner {
+    Colour colour = Colour::automatic;
+    bool quiet = false;
+};
+
+Manner& manner() {
+    static Manner the_manner;
+    return the_manner;
+}
 
 std::atomic<bool> status_shown = false;
 
@@ -37,12 +49,26 @@ std::string coloured(const Fault& fault) {
     return text;
 }
 
-} // namespace
-
 bool has_terminal() {
     const char* terminal = std::getenv("TERM");
     return ::isatty(STDERR_FILENO) == 1 && terminal != nullptr &&
            std::string_view(terminal) != "dumb";
+}
+
+bool in_colour() {
+    static const bool by_itself = has_terminal() && !set("NO_COLOR");
+    const Colour colour = manner().colour;
+    return colour == Colour::always || (colour == Colour::automatic && by_itself);
+}
+
+} // namespace
+
+void set_messages(Colour colour, bool quiet) {
+    manner() = {colour, quiet};
+}
+
+bool shows_progress() {
+    return has_terminal() && !manner().quiet;
 }
 
 void show_status(std::string_view text) {
@@ -70,8 +96,13 @@ void say(std::string_view text) {
 }
 
 void say(const Fault& fault) {
-    static const bool in_colour = has_terminal() && !set("NO_COLOR");
-    print_line(in_colour ? coloured(fault) : to_text(fault));
+    print_line(in_colour() ? coloured(fault) : to_text(fault));
+}
+
+void remark(std::string_view text) {
+    if (!manner().quiet) {
+        say(text);
+    }
 }
 
 FaultSink printing_sink() {
@@ -80,7 +111,7 @@ FaultSink printing_sink() {
 
 void say_rest(const FaultSink& faults) {
     if (faults.count() > faults.kept().size()) {
-        say("and " + std::to_string(faults.count() - faults.kept().size()) + " more faults");
+        say("and " + std::to_string(faults.count() - faults.kept().size()) + " more errors");
     }
 }
 

@@ -59,7 +59,7 @@ std::string progress_text(const WorkDone& work) {
 Progress::Progress(std::string_view doing, std::string_view things, std::string_view output)
     : doing_(doing),
       things_(things),
-      wanted_(has_terminal() && (output != "-" || ::isatty(STDOUT_FILENO) == 0)),
+      wanted_(shows_progress() && (output != "-" || ::isatty(STDOUT_FILENO) == 0)),
       begun_(Clock::now()),
       next_(begun_ + std::chrono::seconds(1)) {}
 

@@ -1,11 +1,11 @@
-// splice check: what print says, held against what we say.
+// splice check: published values compared with ours.
 #include "libsplice/base/input.h"
-#include "libsplice/base/output.h"
 
 #include "cli/check/case_verdict.h"
 #include "cli/declared/command.h"
 #include "cli/messages.h"
 #include "cli/tables.h"
+#include "cli/write_out.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -38,8 +38,8 @@ std::vector<std::string> case_files_in(const std::filesystem::path& folder) {
 }
 
 /// The files that came with the tables: in the source tree, or beside the installed tables.
-std::vector<std::string> files_of_tables(const CommandLine& line) {
-    const std::filesystem::path tables = table_folders(line).front();
+std::vector<std::string> files_of_tables(const CommandLine& command) {
+    const std::filesystem::path tables = table_folders(command).front();
     auto files = case_files_in(tables / "../tests/published");
     return files.empty() ? case_files_in(tables / "../published") : files;
 }
@@ -102,40 +102,34 @@ void write_tally(Output& output, const Tally& tally) {
 
 } // namespace
 
-Exit run_check(const CommandLine& line) {
-    const auto book = open_book(line);
+Exit run_check(const CommandLine& command) {
+    const auto book = open_book(command);
     if (!book) {
         return Exit::unusable_file;
     }
-    const bool of_tables = line.words.empty();
-    const auto files = of_tables ? files_of_tables(line) : line.words;
+    const bool of_tables = command.words.empty();
+    const auto files = of_tables ? files_of_tables(command) : command.words;
     if (files.empty()) {
         say("no files of published values stand beside the tables; name the files to check");
         return Exit::unusable_file;
     }
-    auto output = Output::open("-");
-    if (!output) {
-        say(output.error());
-        return Exit::unusable_file;
-    }
-    Tally tally;
-    FaultSink faults = printing_sink();
-    for (const std::string& file : files) {
-        check_file(file, *book, *output, faults, tally);
-    }
-    if (of_tables) {
-        limit_printed_rows(*output, tally);
-    }
-    say_rest(faults);
-    write_tally(*output, tally);
-    if (const auto committed = output->commit(); !committed) {
-        say(committed.error());
-        return Exit::unusable_file;
-    }
-    if (tally.unreadable_file) {
-        return Exit::unusable_file;
-    }
-    return tally.failed == 0 ? Exit::done : Exit::refused;
+    return write_out("-", [&](Output& output) {
+        Tally tally;
+        FaultSink faults = printing_sink();
+        for (const std::string& file : files) {
+            check_file(file, *book, output, faults, tally);
+        }
+        if (of_tables) {
+            limit_printed_rows(output, tally);
+        }
+        say_rest(faults);
+        write_tally(output, tally);
+        if (tally.unreadable_file) {
+            output.flush(); // what was found all the same
+            return Exit::unusable_file;
+        }
+        return tally.failed == 0 ? Exit::done : Exit::refused;
+    });
 }
 
 } // namespace libsplice::cli

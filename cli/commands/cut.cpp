@@ -6,10 +6,12 @@
 #include "libsplice/sheet/paper/paper.h"
 
 #include "cli/declared/command.h"
+#include "cli/declared/options.h"
 #include "cli/declared/sheet_options.h"
 #include "cli/messages.h"
 #include "cli/progress.h"
 #include "cli/tables.h"
+#include "cli/write_out.h"
 
 #include <filesystem>
 #include <functional>
@@ -99,68 +101,66 @@ bool cut_jobs(const std::vector<std::string>& jobs, const Book& book, Cutter& cu
 
 using MakeWriter = std::function<std::unique_ptr<SheetWriter>(const Answer&, Output&, const Book&)>;
 
+/// A sheet whose job broke off is shown as far as it goes; a file is not written.
+void flush_to_standard_output(const Answer& answer, Output& output) {
+    if (answer.output == "-") {
+        output.flush();
+    }
+}
+
 /// Cuts the jobs of a command line and writes what becomes of them.
-Exit write_jobs(const CommandLine& line, const MakeWriter& make_writer) {
-    const auto answer = read_answer(line);
+Exit write_jobs(const CommandLine& command, const MakeWriter& make_writer) {
+    const auto answer = read_answer(command);
     if (!answer) {
-        return wrong_command(answer.error().text);
+        return wrong_option(command, answer.error());
     }
-    if (line.words.empty()) {
-        return wrong_command(line.command + " needs a job file; - is standard input");
+    if (command.words.empty()) {
+        return wrong_command(command.command + " needs a job file; - is standard input");
     }
-    const auto book = open_book(line);
+    const auto book = open_book(command);
     if (!book) {
         return Exit::unusable_file;
     }
-    auto output = Output::open(answer->output);
-    if (!output) {
-        say(output.error());
-        return Exit::unusable_file;
-    }
-    Cutter cutter(*book, answer->cut);
-    Sheet sheet(make_writer(*answer, *output, *book));
-    FaultSink faults = printing_sink();
-    Progress progress("cutting", "lines", answer->output);
-    const bool usable = cut_jobs(line.words, *book, cutter, sheet, *output, faults, progress);
-    say_rest(faults);
-    const bool to_file = answer->output != "-";
-    if (!usable && (to_file || !sheet.begun())) {
-        return Exit::unusable_file;
-    }
-    sheet.end(cutter.counts());
-    if (const auto committed = output->commit(); !committed) {
-        say(committed.error());
-        return Exit::unusable_file;
-    }
-    if (!usable) {
-        return Exit::unusable_file;
-    }
-    return cutter.counts().refused == 0 ? Exit::done : Exit::refused;
+    return write_out(answer->output, [&](Output& output) {
+        Cutter cutter(*book, answer->cut);
+        Sheet sheet(make_writer(*answer, output, *book));
+        FaultSink faults = printing_sink();
+        Progress progress("cutting", "lines", answer->output);
+        const bool usable = cut_jobs(command.words, *book, cutter, sheet, output, faults, progress);
+        say_rest(faults);
+        if (!usable && !sheet.begun()) {
+            return Exit::unusable_file;
+        }
+        sheet.end(cutter.counts());
+        if (!usable) {
+            flush_to_standard_output(*answer, output);
+            return Exit::unusable_file;
+        }
+        return cutter.counts().refused == 0 ? Exit::done : Exit::refused;
+    });
 }
 
 } // namespace
 
-Exit run_cut(const CommandLine& line) {
-    return write_jobs(line, [](const Answer& answer, Output& output, const Book& book) {
+Exit run_cut(const CommandLine& command) {
+    return write_jobs(command, [](const Answer& answer, Output& output, const Book& book) {
         return row_of(answer.format).cut(output, book, answer.sheet);
     });
 }
 
-Exit run_chart(const CommandLine& line) {
-    return write_jobs(line, [](const Answer& answer, Output& output, const Book& /*book*/) {
+Exit run_chart(const CommandLine& command) {
+    return write_jobs(command, [](const Answer& answer, Output& output, const Book& /*book*/) {
         return wall_chart(output, answer.sheet);
     });
 }
 
-Exit run_labels(const CommandLine& line) {
-    const std::string name = line.value("sheet", std::string(label_sheets().front().name));
+Exit run_labels(const CommandLine& command) {
+    const std::string name = command.value("sheet", std::string(label_sheets().front().name));
     const LabelSheet* sheet = find_label_sheet(name);
     if (sheet == nullptr) {
-        return wrong_command("there is no sheet of labels " + in_quotes(name) +
-                             did_you_mean(name, label_sheet_names()) + "; there are " +
-                             listed(label_sheet_names()));
+        return wrong_option(command, wrong_choice("sheet", name, command.command).error());
     }
-    return write_jobs(line, [sheet](const Answer& answer, Output& output, const Book& /*book*/) {
+    return write_jobs(command, [sheet](const Answer& answer, Output& output, const Book& /*book*/) {
         return label_sheet(output, answer.sheet, *sheet);
     });
 }

@@ -6,6 +6,7 @@
 #include "cli/declared/sheet_options.h"
 #include "cli/messages.h"
 #include "cli/tables.h"
+#include "cli/write_out.h"
 
 #include <algorithm>
 
@@ -46,27 +47,27 @@ Exit status_of(const Fault& fault) {
 
 } // namespace
 
-Exit run_end(const CommandLine& line) {
-    const auto answer = read_answer(line);
+Exit run_end(const CommandLine& command) {
+    const auto answer = read_answer(command);
     if (!answer) {
-        return wrong_command(answer.error().text);
+        return wrong_option(command, answer.error());
     }
-    if (line.words.empty()) {
+    if (command.words.empty()) {
         return wrong_command("end needs a kind; splice list kinds shows them");
     }
-    if (!line.has("rope")) {
+    if (!command.has("rope")) {
         return wrong_command("end needs --rope, such as --rope \"12-strand HMPE 5 mm\"");
     }
-    const auto fields = read_fields(std::span(line.words).subspan(1));
+    const auto fields = read_fields(std::span(command.words).subspan(1));
     if (!fields) {
         return wrong_command(fields.error().text);
     }
-    const auto book = open_book(line);
+    const auto book = open_book(command);
     if (!book) {
         return Exit::unusable_file;
     }
-    const auto kind = book->kind(line.words.front());
-    const auto rope = book->catalogue().rope(line.value("rope", ""));
+    const auto kind = book->kind(command.words.front());
+    const auto rope = book->catalogue().rope(command.value("rope", ""));
     if (!kind || !rope) {
         return wrong_command(kind ? rope.error().text : kind.error().text);
     }
@@ -75,17 +76,10 @@ Exit run_end(const CommandLine& line) {
         say(allowance.error());
         return status_of(allowance.error());
     }
-    auto output = Output::open(answer->output);
-    if (!output) {
-        say(output.error());
-        return Exit::unusable_file;
-    }
-    row_of(answer->format).end({**kind, *rope, *allowance}, *output, *book, answer->sheet);
-    if (const auto committed = output->commit(); !committed) {
-        say(committed.error());
-        return Exit::unusable_file;
-    }
-    return Exit::done;
+    return write_out(answer->output, [&](Output& output) {
+        row_of(answer->format).end({**kind, *rope, *allowance}, output, *book, answer->sheet);
+        return Exit::done;
+    });
 }
 
 } // namespace libsplice::cli

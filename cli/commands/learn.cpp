@@ -6,25 +6,15 @@
 #include "cli/learn/learn_report.h"
 #include "cli/messages.h"
 #include "cli/tables.h"
+#include "cli/write_out.h"
 
 #include <algorithm>
-#include <chrono>
 #include <filesystem>
 #include <fstream>
 
 namespace libsplice::cli {
 
 namespace {
-
-std::string today() {
-    const std::chrono::year_month_day date(
-        std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now()));
-    const auto two = [](unsigned number) {
-        return (number < 10 ? "-0" : "-") + std::to_string(number);
-    };
-    return std::to_string(static_cast<int>(date.year())) +
-           two(static_cast<unsigned>(date.month())) + two(static_cast<unsigned>(date.day()));
-}
 
 bool is_same(const Rope& a, const Rope& b) {
     const bool described = describes_rope(a.id) && describes_rope(b.id);
@@ -149,66 +139,49 @@ std::optional<Fault> check_is_ours(const std::string& file) {
                  Place{file}};
 }
 
-std::optional<Fault> write_table(const LearntFile& learnt, const std::string& named) {
+Exit write_table(const LearntFile& learnt, const std::string& named) {
     const auto file = table_file(named);
     if (!file) {
-        return file.error();
+        return unusable_file(file.error());
     }
-    if (auto fault = check_is_ours(*file)) {
-        return fault;
+    if (const auto fault = check_is_ours(*file)) {
+        return unusable_file(*fault);
     }
-    auto output = Output::open(*file);
-    if (!output) {
-        return output.error();
-    }
-    write_shop_table(learnt, *output);
-    const auto committed = output->commit();
-    return committed ? std::nullopt : std::optional(committed.error());
+    return write_out(*file, [&](Output& output) {
+        write_shop_table(learnt, output);
+        return Exit::done;
+    });
 }
 
-Exit unusable(const Fault& fault) {
-    say(fault);
-    return Exit::unusable_file;
-}
-
-/// Writes the table where one is asked for, and tells what was learnt unless the table itself goes
-/// to standard output.
+/// Writes the table if one is asked for, and shows what was learnt.
 Exit write_all(LearntFile& learnt, const Answer& answer) {
     if (answer.output != "-" && !learnt.all.empty()) {
-        if (const auto fault = write_table(learnt, answer.output)) {
-            return unusable(*fault);
+        if (const Exit written = write_table(learnt, answer.output); written != Exit::done) {
+            return written;
         }
         learnt.table = answer.output;
     }
-    auto told = Output::open("-");
-    if (!told) {
-        return unusable(told.error());
-    }
-    write_learnt(learnt, answer.format, answer.sheet.units, *told);
-    if (const auto committed = told->commit(); !committed) {
-        return unusable(committed.error());
-    }
-    return learnt.left_out == 0 ? Exit::done : Exit::refused;
+    return write_out("-", [&](Output& output) {
+        write_learnt(learnt, answer.format, answer.sheet.units, output);
+        return learnt.left_out == 0 ? Exit::done : Exit::refused;
+    });
 }
 
 } // namespace
 
-Exit run_learn(const CommandLine& line) {
-    const auto answer = read_answer(line);
+Exit run_learn(const CommandLine& command) {
+    const auto answer = read_answer(command);
     if (!answer) {
-        return wrong_command(answer.error().text);
+        return wrong_option(command, answer.error());
     }
-    if (answer->format == Format::html) {
-        return wrong_command("learn writes text, csv or json");
-    }
-    if (line.words.size() != 1) {
+    if (command.words.size() != 1) {
         return wrong_command("learn needs one file of measured pieces");
     }
-    const auto book = open_book(line);
+    const auto book = open_book(command);
     if (!book) {
         return Exit::unusable_file;
     }
-    const auto measured = read_measured_file(line.words.front());
+    const auto measured = read_measured_file(command.words.front());
     FaultSink faults = printing_sink();
     for (const auto* some : {&measured.file_faults, &measured.row_faults}) {
         std::ranges::for_each(*some, [&](const Fault& fault) { faults.push(fault); });
@@ -224,8 +197,8 @@ Exit run_learn(const CommandLine& line) {
     }
     used -= sorter.learn_all(answer->cut.risk);
     say_rest(faults);
-    LearntFile learnt{line.words.front(),   today(), answer->cut.risk, sorter.take(), measured.rows,
-                      measured.rows - used, {}};
+    LearntFile learnt{command.words.front(), answer->cut.risk,     sorter.take(),
+                      measured.rows,         measured.rows - used, {}};
     return write_all(learnt, *answer);
 }
 

@@ -1,9 +1,9 @@
-// splice new: a starter job that cuts as it stands.
-#include "libsplice/base/output.h"
+// splice new: a sample job that works unchanged.
+#include "libsplice/base/text.h"
 
 #include "cli/declared/command.h"
-#include "cli/declared/sheet_options.h"
 #include "cli/messages.h"
+#include "cli/write_out.h"
 
 #include <filesystem>
 
@@ -43,35 +43,30 @@ end_b = { kind = "buried-eye", eye = "45 mm", pin = "10 mm" }
 
 constexpr std::string_view starter_csv =
     R"(name,boat,quantity,rope,length,tension,state,fit,tolerance,prestretched,end_a,end_a.loop,end_a.eye,end_a.pin,end_b,end_b.eye,end_b.pin,note
-main halyard,No 1,1,demo-db-poly-6,15.2 m,20 %,hoisted,least,,yes,bowline,60 mm,,8 mm,whipped,,,length runs bearing point to bearing point; tension is the pull at which it holds
-bridle,No 1,2,12-strand HMPE 5 mm,1.55 m,,,exact,5 mm,yes,locked-eye,,50 mm,10 mm,buried-eye,45 mm,10 mm,exact: two made ends with a tolerance each way
+main halyard,No 1,1,demo-db-poly-6,15.2 m,20 %,hoisted,at-least,,yes,bowline,60 mm,,8 mm,whipped,,,
+bridle,No 1,2,12-strand HMPE 5 mm,1.55 m,,,exact,5 mm,yes,locked-eye,,50 mm,10 mm,buried-eye,45 mm,10 mm,
 )";
 
 } // namespace
 
-Exit run_new(const CommandLine& line) {
-    const auto answer = read_answer(line);
-    if (!answer || line.words.size() > 1) {
-        say(answer ? "new takes one file name, such as job.toml or job.csv" : answer.error().text);
-        return Exit::wrong_command;
+Exit run_new(const CommandLine& command) {
+    if (command.words.size() > 1) {
+        return wrong_command("new takes one file name, such as job.toml or job.csv");
     }
-    const std::string path = line.words.empty() ? answer->output : line.words.front();
+    if (!command.words.empty() && command.has("output")) {
+        return wrong_command("new takes a file name or --output, not both");
+    }
+    const std::string path =
+        command.words.empty() ? command.value("output", "-") : command.words.front();
     std::error_code ignored;
     if (path != "-" && std::filesystem::exists(path, ignored)) {
-        say("\"" + path + "\" exists already; name a file that does not");
+        say(in_quotes(path) + " exists already; name a file that does not");
         return Exit::unusable_file;
     }
-    auto output = Output::open(path);
-    if (!output) {
-        say(output.error());
-        return Exit::unusable_file;
-    }
-    output->write(path.ends_with(".csv") ? starter_csv : starter_toml);
-    if (const auto committed = output->commit(); !committed) {
-        say(committed.error());
-        return Exit::unusable_file;
-    }
-    return Exit::done;
+    return write_out(path, [&](Output& output) {
+        output.write(path.ends_with(".csv") ? starter_csv : starter_toml);
+        return Exit::done;
+    });
 }
 
 } // namespace libsplice::cli

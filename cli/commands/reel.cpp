@@ -9,6 +9,7 @@
 #include "cli/reel/reel_question.h"
 #include "cli/reel/stock_file.h"
 #include "cli/tables.h"
+#include "cli/write_out.h"
 
 #include <atomic>
 #include <csignal>
@@ -54,7 +55,7 @@ ReelPlan search(const ReelQuestion& question, const ReelOptions& options) {
     limits.deadline =
         begun + std::chrono::milliseconds(static_cast<std::int64_t>(options.seconds * 1000.0));
     limits.stop = &told_to_stop;
-    if (has_terminal()) {
+    if (shows_progress()) {
         limits.on_progress = [&](const SearchProgress& progress) {
             const auto now = Clock::now();
             if (now - shown < std::chrono::milliseconds(200)) {
@@ -78,7 +79,7 @@ struct AskedPlan {
 };
 
 /// The question of jobs and stock; nothing where a file cannot be used.
-std::optional<AskedPlan> ask(const CommandLine& line, const Book& book, const CutSettings& cut,
+std::optional<AskedPlan> ask(const CommandLine& command, const Book& book, const CutSettings& cut,
                              const ReelOptions& options, std::span<const StockRow> stock) {
     FaultSink faults = printing_sink();
     AskedPlan asked;
@@ -88,7 +89,7 @@ std::optional<AskedPlan> ask(const CommandLine& line, const Book& book, const Cu
     bool usable = faults.empty();
     PieceGatherer pieces(book, cut);
     cli::Progress progress("cutting", "lines", "");
-    for (const std::string& job : line.words) {
+    for (const std::string& job : command.words) {
         usable = pieces.gather(job, faults, progress) && usable;
     }
     say_rest(faults);
@@ -110,17 +111,10 @@ void say_unplaced(const ReelQuestion& question, const ReelPlan& plan) {
 }
 
 Exit write_sheet(const ReelSheet& sheet, const Answer& answer) {
-    auto output = Output::open(answer.output);
-    if (!output) {
-        say(output.error());
-        return Exit::unusable_file;
-    }
-    row_of(answer.format).reel(sheet, *output, answer.sheet.units);
-    if (const auto committed = output->commit(); !committed) {
-        say(committed.error());
-        return Exit::unusable_file;
-    }
-    return Exit::done;
+    return write_out(answer.output, [&](Output& output) {
+        row_of(answer.format).reel(sheet, output, answer.sheet.units);
+        return Exit::done;
+    });
 }
 
 /// Writes the stock, if the plan is whole.
@@ -131,7 +125,7 @@ Exit commit(const StockFile& stock, const ReelPlan& plan, bool whole) {
     }
     if (told_to_stop) {
         say("the stock is left as it was: the search was stopped");
-        return Exit::done;
+        return Exit::interrupted;
     }
     if (const auto written = stock.write_after(plan); !written) {
         say(written.error());
@@ -154,6 +148,9 @@ Exit plan_and_write(const AskedPlan& asked, const Answer& answer, const ReelOpti
     }
     const bool whole = plan.unplaced.empty() && asked.refused.empty();
     const Exit committed = options.commit ? commit(*stock, plan, whole) : Exit::done;
+    if (told_to_stop && committed != Exit::unusable_file) {
+        return Exit::interrupted;
+    }
     return committed == Exit::done && !whole ? Exit::refused : committed;
 }
 
@@ -173,19 +170,19 @@ Result<std::optional<StockFile>> open_stock(const ReelOptions& options) {
 
 } // namespace
 
-Exit run_reel(const CommandLine& line) {
-    const auto answer = read_answer(line);
+Exit run_reel(const CommandLine& command) {
+    const auto answer = read_answer(command);
     if (!answer) {
-        return wrong_command(answer.error().text);
+        return wrong_option(command, answer.error());
     }
-    const auto options = read_reel_options(line);
+    const auto options = read_reel_options(command);
     if (!options) {
-        return wrong_command(options.error().text);
+        return wrong_option(command, options.error());
     }
-    if (line.words.empty()) {
+    if (command.words.empty()) {
         return wrong_command("reel needs a job file; - is standard input");
     }
-    const auto book = open_book(line);
+    const auto book = open_book(command);
     if (!book) {
         return Exit::unusable_file;
     }
@@ -194,7 +191,7 @@ Exit run_reel(const CommandLine& line) {
         return Exit::unusable_file;
     }
     const auto rows = *stock ? (*stock)->rows() : std::span<const StockRow>();
-    const auto asked = ask(line, *book, answer->cut, *options, rows);
+    const auto asked = ask(command, *book, answer->cut, *options, rows);
     return asked ? plan_and_write(*asked, *answer, *options, *stock) : Exit::unusable_file;
 }
 

@@ -1,12 +1,13 @@
-#include "cli/commands/stretch.h"
-
+// splice stretch: a rope under a load, and which size of another stretches no more.
 #include "libsplice/base/text.h"
 #include "libsplice/sheet/formats.h"
 #include "libsplice/sheet/panel/stretch_answer.h"
 
+#include "cli/declared/command.h"
 #include "cli/declared/sheet_options.h"
 #include "cli/messages.h"
 #include "cli/tables.h"
+#include "cli/write_out.h"
 
 #include <algorithm>
 #include <array>
@@ -57,28 +58,31 @@ Result<Asked> read_asked(std::span<const std::string> words) {
         }
     }
     if (asked.load.basis == Tension::Basis::reference) {
-        return not_understood("show stretch needs a load, such as load=600N");
+        return not_understood("stretch needs a load, such as load=600N");
     }
     return asked;
 }
 
 } // namespace
 
-bool asks_for_stretch(const CommandLine& line) {
-    return line.words.size() > 2 && line.words.front() == "stretch";
-}
-
-Exit run_show_stretch(const CommandLine& line) {
-    const auto answer = read_answer(line);
-    const auto asked = read_asked(std::span(line.words).subspan(2));
-    if (!answer || !asked) {
-        return wrong_command(answer ? asked.error().text : answer.error().text);
+Exit run_stretch(const CommandLine& command) {
+    const auto answer = read_answer(command);
+    if (!answer) {
+        return wrong_option(command, answer.error());
     }
-    const auto book = open_book(line);
+    if (command.words.empty()) {
+        return wrong_command("stretch needs a rope and a load, such as splice stretch "
+                             "demo-cd-hmpe-5 load=600N");
+    }
+    const auto asked = read_asked(std::span(command.words).subspan(1));
+    if (!asked) {
+        return wrong_command(asked.error().text);
+    }
+    const auto book = open_book(command);
     if (!book) {
         return Exit::unusable_file;
     }
-    const auto rope = book->catalogue().rope(line.words[1]);
+    const auto rope = book->catalogue().rope(command.words.front());
     if (!rope) {
         return wrong_command(rope.error().text);
     }
@@ -98,17 +102,10 @@ Exit run_show_stretch(const CommandLine& line) {
         }
         stretch.equal = *equal;
     }
-    auto output = Output::open(answer->output);
-    if (!output) {
-        say(output.error());
-        return Exit::unusable_file;
-    }
-    row_of(answer->format).stretch(stretch, *output, *book, answer->sheet);
-    if (const auto committed = output->commit(); !committed) {
-        say(committed.error());
-        return Exit::unusable_file;
-    }
-    return Exit::done;
+    return write_out(answer->output, [&](Output& output) {
+        row_of(answer->format).stretch(stretch, output, *book, answer->sheet);
+        return Exit::done;
+    });
 }
 
 } // namespace libsplice::cli

@@ -1,3 +1,4 @@
+// What a tight knot came to, as text, CSV or JSON.
 #include "cli/commands/tight_answer.h"
 
 #include "libsplice/sheet/csv/csv_cells.h"
@@ -62,14 +63,12 @@ void write_text(const TightAnswer& answer, Output& output) {
                  std::to_string(answer.determinant_after) + " after: " +
                  (answer.determinant_before == 1 ? "no knot is seen in this line\n"
                                                  : "the knot is the same\n"));
-    output.write("  time          " + show_number(answer.seconds, 2) + " s\n");
     output.write("An ideal rope, flexible and without friction. A knot set by hand takes up more" +
                  std::string(answer.pin ? ".\n" : ": the table's figure `set` says how much.\n"));
 }
 
 void write_csv(const TightAnswer& answer, Output& output) {
-    output.write("knot,consumed_diameters,mesh,clearance,determinant_before,determinant_after,"
-                 "seconds" +
+    output.write("knot,consumed_diameters,mesh,clearance,determinant_before,determinant_after" +
                  std::string(answer.pin ? ",pin_diameters,beyond_turns_diameters\n" : "\n"));
     std::string row;
     append_text_cell(row, answer.knot);
@@ -81,8 +80,6 @@ void write_csv(const TightAnswer& answer, Output& output) {
         row += ',';
         append_number_cell(row, value);
     }
-    row += ',';
-    append_number_cell(row, answer.seconds);
     if (answer.pin) {
         row += ',';
         append_number_cell(row, answer.pin->diameter);
@@ -105,7 +102,6 @@ void write_json(const TightAnswer& answer, Output& output) {
     json.whole(answer.determinant_before);
     json.key("determinant_after");
     json.whole(answer.determinant_after);
-    json.number("seconds", answer.seconds);
     if (answer.pin) {
         json.number("pin_diameters", answer.pin->diameter);
     }

@@ -18,7 +18,6 @@ struct TightAnswer {
     double clearance = 0.0;
     std::int64_t determinant_before = 0;
     std::int64_t determinant_after = 0;
-    double seconds = 0.0;
     /// Of a knot round a pin.
     struct Pin {
         double diameter = 0.0;

@@ -13,9 +13,9 @@
 #include "cli/declared/sheet_options.h"
 #include "cli/messages.h"
 #include "cli/progress.h"
+#include "cli/write_out.h"
 
 #include <algorithm>
-#include <chrono>
 #include <optional>
 
 namespace libsplice::cli {
@@ -23,12 +23,12 @@ namespace libsplice::cli {
 namespace {
 
 /// A value counted in rope diameters; `otherwise` where the option is not given.
-Result<double> read_diameters(const CommandLine& line, std::string_view option, double lowest,
+Result<double> read_diameters(const CommandLine& command, std::string_view option, double lowest,
                               double highest, double otherwise) {
-    if (!line.has(option)) {
+    if (!command.has(option)) {
         return otherwise;
     }
-    const std::string text = line.value(option, {});
+    const std::string text = command.value(option, {});
     const auto count = read_number(text);
     if (!count || *count < lowest || *count > highest) {
         return wrong_value(option, text,
@@ -38,13 +38,13 @@ Result<double> read_diameters(const CommandLine& line, std::string_view option, 
     return *count;
 }
 
-Result<double> read_mesh(const CommandLine& line) {
+Result<double> read_mesh(const CommandLine& command) {
     constexpr double usual_mesh = 0.1;
-    return read_diameters(line, "mesh", finest_mesh, coarsest_mesh, usual_mesh);
+    return read_diameters(command, "mesh", finest_mesh, coarsest_mesh, usual_mesh);
 }
 
-Result<double> read_pin(const CommandLine& line, const PinShape& shape) {
-    return read_diameters(line, "pin", thinnest_pin, thickest_pin, shape.usual_pin);
+Result<double> read_pin(const CommandLine& command, const PinShape& shape) {
+    return read_diameters(command, "pin", thinnest_pin, thickest_pin, shape.usual_pin);
 }
 
 template <typename Shape>
@@ -118,30 +118,16 @@ std::optional<std::vector<Point>> read_points(const std::string& path) {
     return points;
 }
 
-Exit write(const TightAnswer& answer, Format format, const std::string& path) {
-    auto output = Output::open(path);
-    if (!output) {
-        say(output.error());
-        return Exit::unusable_file;
-    }
-    write_answer(answer, format, *output);
-    if (const auto committed = output->commit(); !committed) {
-        say(committed.error());
-        return Exit::unusable_file;
-    }
-    return Exit::done;
-}
-
 using Answered = std::variant<TightAnswer, TightError>;
 
 /// Tightens with `work`, which is given what to tell of its progress, and writes what comes out.
 /// `told` names the length that is shown on the way.
 template <typename Work>
-Exit tighten_and_write(const Work& work, const CommandLine& line, Format format,
+Exit tighten_and_write(const Work& work, const CommandLine& command, Format format,
                        std::string_view told) {
-    const std::string& name = line.words.front();
-    const auto started = std::chrono::steady_clock::now();
-    auto progress = std::make_optional<Progress>("tightening", "steps", line.value("output", "-"));
+    const std::string& name = command.words.front();
+    auto progress =
+        std::make_optional<Progress>("tightening", "steps", command.value("output", "-"));
     std::size_t steps = 0;
     Answered answered = work([&](double at_mesh, double length) {
         progress->at(++steps, {},
@@ -155,15 +141,16 @@ Exit tighten_and_write(const Work& work, const CommandLine& line, Format format,
         return Exit::refused;
     }
     auto& answer = std::get<TightAnswer>(answered);
-    const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - started;
     answer.knot = name;
-    answer.seconds = taken.count();
-    return write(answer, format, line.value("output", "-"));
+    return write_out(command.value("output", "-"), [&](Output& output) {
+        write_answer(answer, format, output);
+        return Exit::done;
+    });
 }
 
-Exit tighten_points(std::vector<Point> points, const CommandLine& line, Format format,
+Exit tighten_points(std::vector<Point> points, const CommandLine& command, Format format,
                     double mesh) {
-    const auto rope = loose(std::move(points), line.words.front());
+    const auto rope = loose(std::move(points), command.words.front());
     if (!rope) {
         say(rope.error());
         return Exit::refused;
@@ -173,13 +160,13 @@ Exit tighten_points(std::vector<Point> points, const CommandLine& line, Format f
         const auto* knot = std::get_if<TightKnot>(&tight);
         return knot != nullptr ? Answered(answer_of(*knot)) : std::get<TightError>(tight);
     };
-    return tighten_and_write(work, line, format, " diameters");
+    return tighten_and_write(work, command, format, " diameters");
 }
 
-Exit tighten_shape(const PinShape& shape, const CommandLine& line, Format format, double mesh) {
-    const auto pin = read_pin(line, shape);
+Exit tighten_shape(const PinShape& shape, const CommandLine& command, Format format, double mesh) {
+    const auto pin = read_pin(command, shape);
     if (!pin) {
-        return wrong_command(pin.error().text);
+        return wrong_option(command, pin.error());
     }
     const Curve rope{shape.points(*pin), false};
     const auto work = [&](const Telling& telling) -> Answered {
@@ -187,7 +174,7 @@ Exit tighten_shape(const PinShape& shape, const CommandLine& line, Format format
         const auto* knot = std::get_if<TightPinKnot>(&tight);
         return knot != nullptr ? Answered(answer_of(*knot, shape)) : std::get<TightError>(tight);
     };
-    return tighten_and_write(work, line, format, " diameters in all");
+    return tighten_and_write(work, command, format, " diameters in all");
 }
 
 } // namespace
@@ -195,41 +182,40 @@ Exit tighten_shape(const PinShape& shape, const CommandLine& line, Format format
 std::vector<Word> knot_words() {
     std::vector<Word> words;
     for (const KnotShape& shape : knot_shapes()) {
-        words.push_back({shape.name, {}});
+        words.push_back({shape.name, "a knot in one line"});
     }
     for (const PinShape& shape : pin_shapes()) {
-        words.push_back({shape.name, {}});
+        words.push_back({shape.name, shape.hold == PinHold::loop ? "a loop that bears on a pin"
+                                                                 : "a hitch round a spar"});
     }
     return words;
 }
 
-Exit run_tighten(const CommandLine& line) {
-    const auto format = read_format(line);
-    const auto mesh = read_mesh(line);
+Exit run_tighten(const CommandLine& command) {
+    const auto format = read_format(command);
+    const auto mesh = read_mesh(command);
     if (!format || !mesh) {
-        return wrong_command(format ? mesh.error().text : format.error().text);
+        return wrong_option(command, format ? mesh.error() : format.error());
     }
-    if (*format == Format::html) {
-        return wrong_command("tighten writes text, csv or json");
-    }
-    if (line.words.size() != 1) {
+    if (command.words.size() != 1) {
         return wrong_command("tighten needs a knot's name, or one file of points");
     }
-    const std::string& word = line.words.front();
+    const std::string& word = command.words.front();
     if (const PinShape* shape = find_shape(pin_shapes(), word)) {
-        return tighten_shape(*shape, line, *format, *mesh);
+        return tighten_shape(*shape, command, *format, *mesh);
     }
-    if (line.has("pin")) {
+    if (command.has("pin")) {
         return wrong_command("--pin is for knots round a pin: a loop, or a hitch");
     }
     if (const KnotShape* shape = find_shape(knot_shapes(), word)) {
-        return tighten_points(shape->points(), line, *format, *mesh);
+        return tighten_points(shape->points(), command, *format, *mesh);
     }
     if (word.find_first_of("./") == std::string::npos && word != "-") {
         return unknown_knot(word);
     }
     auto points = read_points(word);
-    return points ? tighten_points(std::move(*points), line, *format, *mesh) : Exit::unusable_file;
+    return points ? tighten_points(std::move(*points), command, *format, *mesh)
+                  : Exit::unusable_file;
 }
 
 } // namespace libsplice::cli

@@ -16,9 +16,15 @@ _splice() {
         esac
     done < <("${words[0]}" complete "${given[@]}" 2>/dev/null)
 
-    # bash parts words at = and :, and only what follows the last of them is put in.
+    # bash separates words at = and :, and only what follows the last of them is put in.
     [[ $cur != *[=:]* ]] || before=${cur%"${cur##*[=:]}"}
     COMPREPLY=("${replies[@]#"$before"}")
+    # A name with a blank is quoted, unless a quote is open already.
+    if [[ $cur != [\"\']* ]]; then
+        for line in "${!COMPREPLY[@]}"; do
+            [[ ${COMPREPLY[line]} != *' '* ]] || printf -v "COMPREPLY[$line]" '%q' "${COMPREPLY[line]}"
+        done
+    fi
     [[ ${#COMPREPLY[@]} -ne 1 || ${COMPREPLY[0]} != *= ]] || compopt -o nospace
     cur=${cur#"$before"}
     [[ $paths != files ]] || _filedir

@@ -1,65 +1,134 @@
+// Words become a command, its options and the rest; half a line is sorted as far as it goes.
 #include "cli/declared/command_line.h"
 
 #include "libsplice/base/text.h"
 
 #include "cli/declared/options.h"
 
-#include <boost/program_options.hpp>
+#include <algorithm>
 
 namespace libsplice::cli {
 
 namespace {
 
-namespace po = boost::program_options;
+/// Sorts one word after the other.
+class Sorter {
+  public:
+    explicit Sorter(std::string_view command) : command_(command) {}
 
-/// A fault of the command line has no code of its own: it never reaches a file or a host.
-Unexpected wrong(std::string text) {
-    return Unexpected(Fault{Code::not_a_choice, std::move(text)});
-}
-
-po::options_description described_options() {
-    po::options_description described;
-    for (const OptionDeclaration& option : option_declarations()) {
-        const std::string name(option.name);
-        if (option.argument.empty()) {
-            described.add_options()(name.c_str(), "");
+    void add(const std::string& word) {
+        if (typed.pending != nullptr) {
+            give(*typed.pending, word);
+            typed.pending = nullptr;
+        } else if (typed.options_ended || word == "-" || !word.starts_with('-')) {
+            add_word(word);
+        } else if (word == "--") {
+            typed.options_ended = true;
+        } else if (word.starts_with("--")) {
+            add_long(word);
         } else {
-            described.add_options()(name.c_str(), po::value<std::vector<std::string>>(), "");
+            add_short(word);
         }
     }
-    return described;
-}
 
-Unexpected unknown_option(const std::string& given) {
-    std::vector<std::string> dashed;
-    for (const OptionDeclaration& option : option_declarations()) {
-        dashed.push_back("--" + std::string(option.name));
+    Typed typed;
+
+  private:
+    void add_word(const std::string& word) {
+        if (typed.line.command.empty()) {
+            typed.line.command = word;
+        } else {
+            typed.line.words.push_back(word);
+        }
     }
-    const std::vector<std::string_view> names(dashed.begin(), dashed.end());
-    const auto name = given.substr(std::min(given.find_first_not_of('-'), given.size()));
-    return wrong("unknown option \"" + given + "\"" + did_you_mean("--" + name, names));
-}
 
-Result<CommandLine> sort_options(const std::vector<po::option>& parsed) {
-    CommandLine line;
-    for (const po::option& option : parsed) {
-        if (option.position_key >= 0 || option.string_key.empty()) {
-            for (const std::string& word : option.value) {
-                if (line.command.empty()) {
-                    line.command = word;
-                } else {
-                    line.words.push_back(word);
-                }
+    void add_long(const std::string& word) {
+        const auto equals = word.find('=');
+        const auto name = std::string_view(word).substr(2, std::min(equals, word.size()) - 2);
+        const auto found = options_called(name, command_);
+        if (found.size() != 1) {
+            wrong(found.empty() ? unknown(word.substr(0, equals)) : ambiguous(name, found));
+            const bool has_value =
+                equals == std::string::npos && !found.empty() && !found.front()->argument.empty();
+            typed.pending = has_value ? found.front() : nullptr; // what follows is no command
+        } else if (equals == std::string::npos) {
+            take(*found.front());
+        } else if (found.front()->argument.empty()) {
+            wrong("--" + std::string(found.front()->name) + " takes no value");
+        } else {
+            give(*found.front(), word.substr(equals + 1));
+        }
+    }
+
+    void add_short(const std::string& word) {
+        for (std::size_t i = 1; i < word.size(); ++i) {
+            const OptionDeclaration* option = find_short_option(word[i]);
+            if (option == nullptr) {
+                wrong(unknown(word.size() == 2 ? word : '-' + word.substr(i, 1)));
+                return;
             }
-            continue;
-        }
-        auto& values = line.options[option.string_key];
-        values.insert(values.end(), option.value.begin(), option.value.end());
-        if (values.size() > 1 && !find_option(option.string_key)->repeatable) {
-            return wrong("--" + option.string_key + " is given twice");
+            if (!option->argument.empty() && i + 1 < word.size()) {
+                give(*option, word.substr(word[i + 1] == '=' ? i + 2 : i + 1));
+                return;
+            }
+            take(*option);
         }
     }
-    return line;
+
+    /// An option without a value beside it: a switch, or the value follows.
+    void take(const OptionDeclaration& option) {
+        if (option.argument.empty()) {
+            give(option, {});
+        } else {
+            typed.pending = &option;
+        }
+    }
+
+    void give(const OptionDeclaration& option, std::optional<std::string> value) {
+        const std::string name(option.name);
+        if (!option.repeatable && !option.argument.empty() && typed.line.has(name)) {
+            wrong("--" + name + " is given twice");
+        }
+        auto& values = typed.line.options[name];
+        if (value) {
+            values.push_back(*std::move(value));
+        }
+    }
+
+    /// A fault of the command line has no code of its own: it never reaches a file or a host.
+    void wrong(std::string text) {
+        if (!typed.fault) {
+            typed.fault = Fault{Code::not_a_choice, std::move(text)};
+        }
+    }
+
+    static std::string unknown(const std::string& given) {
+        std::vector<std::string> dashed;
+        for (const OptionDeclaration& option : option_declarations()) {
+            dashed.push_back("--" + std::string(option.name));
+        }
+        const std::vector<std::string_view> names(dashed.begin(), dashed.end());
+        return "unknown option " + in_quotes(given) + did_you_mean(given, names);
+    }
+
+    static std::string ambiguous(std::string_view name,
+                                 std::span<const OptionDeclaration* const> found) {
+        std::string text;
+        for (const OptionDeclaration* option : found) {
+            text += (text.empty() ? "--" : ", --") + std::string(option->name);
+        }
+        return "--" + std::string(name) + " may be " + text + "; write more of it";
+    }
+
+    std::string_view command_;
+};
+
+Typed sorted(std::span<const std::string> words, std::string_view command) {
+    Sorter sorter(command);
+    for (const std::string& word : words) {
+        sorter.add(word);
+    }
+    return std::move(sorter.typed);
 }
 
 } // namespace
@@ -75,29 +144,23 @@ std::vector<std::string> CommandLine::values(std::string_view option) const {
     return found == options.end() ? std::vector<std::string>() : found->second;
 }
 
-Result<CommandLine> parse_command_line(const std::vector<std::string>& arguments) {
-    namespace style = po::command_line_style;
-    try {
-        const auto described = described_options();
-        po::positional_options_description words;
-        words.add("word", -1);
-        const auto parsed = po::command_line_parser(arguments)
-                                .options(described)
-                                .positional(words)
-                                .style(style::unix_style & ~style::allow_guessing)
-                                .allow_unregistered()
-                                .run();
-        for (const po::option& option : parsed.options) {
-            if (option.unregistered && option.string_key != "word") {
-                return unknown_option(option.original_tokens.empty()
-                                          ? option.string_key
-                                          : option.original_tokens.front());
-            }
-        }
-        return sort_options(parsed.options);
-    } catch (const po::error& error) {
-        return wrong(error.what());
+Typed sort_words(std::span<const std::string> words) {
+    // Which options there are to be shortened depends on the command, which may stand after them.
+    const std::string command = sorted(words, {}).line.command;
+    return sorted(words, command);
+}
+
+Result<CommandLine> parse_command_line(std::span<const std::string> arguments) {
+    Typed typed = sort_words(arguments);
+    if (typed.fault) {
+        return Unexpected(*typed.fault);
     }
+    if (typed.pending != nullptr) {
+        return Unexpected(Fault{Code::not_a_choice, "--" + std::string(typed.pending->name) +
+                                                        " needs a value, " +
+                                                        std::string(typed.pending->argument)});
+    }
+    return std::move(typed.line);
 }
 
 } // namespace libsplice::cli

@@ -5,17 +5,22 @@
 
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace libsplice::cli {
 
+struct OptionDeclaration;
+
 /// What was asked for.
 struct CommandLine {
-    std::string command;            ///< empty where only --help or --version was asked
+    std::string command;            ///< empty if only options were given
     std::vector<std::string> words; ///< everything else that is no option, in order
     std::map<std::string, std::vector<std::string>, std::less<>> options;
+    /// Where an option was set, if not on the command line: its place in a file of settings.
+    std::map<std::string, Place, std::less<>> set_in;
 
     [[nodiscard]] bool has(std::string_view option) const { return options.contains(option); }
     /// The option's value, or `otherwise`.
@@ -23,8 +28,21 @@ struct CommandLine {
     [[nodiscard]] std::vector<std::string> values(std::string_view option) const;
 };
 
-/// Parses the arguments after the program's name. The fault says what is wrong with them; its code
+/// A command line as far as it has been typed.
+struct Typed {
+    CommandLine line;
+    const OptionDeclaration* pending = nullptr; ///< the option whose value is to follow
+    bool options_ended = false;                 ///< by `--`
+    std::optional<Fault> fault;                 ///< the first thing that is wrong
+};
+
+/// Sorts words that may be half a command line: what is wrong is noted and passed over. Long
+/// options may be shortened as far as they are clear among those that the command takes; `-qf json`
+/// is `-q -f json`.
+[[nodiscard]] Typed sort_words(std::span<const std::string> words);
+
+/// Sorts the arguments after the program's name. The fault says what is wrong with them; its code
 /// is of no interest, since the exit status is 2 whatever it is.
-[[nodiscard]] Result<CommandLine> parse_command_line(const std::vector<std::string>& arguments);
+[[nodiscard]] Result<CommandLine> parse_command_line(std::span<const std::string> arguments);
 
 } // namespace libsplice::cli

@@ -1,7 +1,13 @@
+// What may stand at the cursor, from the declarations and from the book.
 #include "cli/declared/complete.h"
+
+#include "libsplice/job/read_job.h"
 
 #include "cli/declared/options.h"
 #include "cli/declared/synopsis.h"
+#include "cli/list/listing_texts.h"
+#include "cli/messages.h"
+#include "cli/settings/settings.h"
 #include "cli/tables.h"
 
 #include <algorithm>
@@ -10,44 +16,6 @@
 namespace libsplice::cli {
 
 namespace {
-
-/// The words before the one being typed, as far as they can be told apart: half a command line is
-/// seldom a right one.
-struct Typed {
-    CommandLine line;
-    const OptionDeclaration* pending = nullptr; ///< the option whose value is being typed
-    bool options_ended = false;                 ///< by `--`
-};
-
-Typed sort_words(std::span<const std::string> words) {
-    Typed typed;
-    for (const std::string& word : words) {
-        if (typed.pending != nullptr) {
-            typed.line.options[std::string(typed.pending->name)].push_back(word);
-            typed.pending = nullptr;
-        } else if (word == "--") {
-            typed.options_ended = true;
-        } else if (word.starts_with("--") && !typed.options_ended) {
-            const auto equals = word.find('=');
-            const OptionDeclaration* option =
-                find_option(std::string_view(word).substr(2, equals - 2));
-            if (option == nullptr) {
-                continue;
-            }
-            auto& values = typed.line.options[std::string(option->name)];
-            if (equals != std::string::npos) {
-                values.push_back(word.substr(equals + 1));
-            } else if (!option->argument.empty()) {
-                typed.pending = option;
-            }
-        } else if (typed.line.command.empty()) {
-            typed.line.command = word;
-        } else {
-            typed.line.words.push_back(word);
-        }
-    }
-    return typed;
-}
 
 /// Gathers what begins with the word being typed.
 class Suggestions {
@@ -73,19 +41,61 @@ void add_entries(std::string_view listing, const CommandLine& line, std::string_
     if (!book) {
         return;
     }
-    for (const Entry& entry : found->entries(*book)) {
+    for (const Entry& entry : found->entries({*book, line})) {
         into.add(std::string(before) + entry.name, entry.meaning);
     }
 }
 
-void add_value(const OptionDeclaration& option, const CommandLine& line, std::string_view before,
+/// Ropes by their ids; once a blank is typed, as the tables' ropes may be described.
+void add_ropes(const CommandLine& line, std::string_view before, std::string_view begun,
                Suggestions& into) {
+    if (begun.find(' ') == std::string_view::npos) {
+        add_entries("ropes", line, before, into);
+        add_entries("constructions", line, before, into);
+        return;
+    }
+    const auto book = open_book(line);
+    if (!book) {
+        return;
+    }
+    for (const Rope& rope : book->catalogue().ropes()) {
+        into.add(std::string(before) + description_of(rope), rope.id);
+    }
+}
+
+/// The names of the job's lines; of a job that cannot be read, none.
+void add_lines(const CommandLine& line, Suggestions& into) {
+    const auto book = open_book(line);
+    auto input = Input::open(line.words.front());
+    if (!book || !input || line.words.front() == "-") {
+        return;
+    }
+    FaultSink ignored(0);
+    constexpr std::size_t most_lines = 10'000;
+    std::size_t number = 0;
+    static_cast<void>(read_job(*input, book->field_names(), ignored, [&](const JobRow& row) {
+        into.add(std::string(row.line.text(Column::name)),
+                 "line " + std::to_string(++number) + ' ' +
+                     std::string(row.line.text(Column::boat)));
+        return number < most_lines;
+    }));
+}
+
+void add_commands(Suggestions& into) {
+    for (const Command& command : commands()) {
+        into.add(std::string(command.name), command.summary);
+    }
+}
+
+/// `begun` is what is typed of the value, `before` what stands before it in the word.
+void add_value(const OptionDeclaration& option, const CommandLine& line, std::string_view before,
+               std::string_view begun, Suggestions& into) {
     if (option.choices != nullptr) {
         for (const auto choice : option.choices(line.command)) {
             into.add(std::string(before) + std::string(choice), "");
         }
     } else if (option.argument == "ROPE") {
-        add_entries("ropes", line, before, into);
+        add_ropes(line, before, begun, into);
     } else if (option.argument == "FILE") {
         into.completion.paths = Paths::files;
     } else if (option.argument == "DIR") {
@@ -96,7 +106,8 @@ void add_value(const OptionDeclaration& option, const CommandLine& line, std::st
 void add_options(const CommandLine& line, Suggestions& into) {
     for (const OptionDeclaration& option : option_declarations()) {
         const bool goes = takes(line.command, option);
-        if (goes && (option.repeatable || !line.has(option.name))) {
+        const bool given = line.has(option.name) && !line.set_in.contains(option.name);
+        if (goes && (option.repeatable || !given)) {
             into.add("--" + std::string(option.name), option.meaning);
         }
     }
@@ -146,7 +157,9 @@ void add_text(std::string_view text, const Typed& typed, const Command& command,
     } else if (text == "KIND") {
         add_entries("kinds", line, "", into);
     } else if (text == "ROPE") {
-        add_entries("ropes", line, "", into);
+        add_ropes(line, "", begun, into);
+    } else if (text == "LINE") {
+        add_lines(line, into);
     } else if (text == "FIELD=VALUE") {
         add_fields(line, begun, into);
     } else if (text == "JOB" || text == "FILE" || text.ends_with(".csv")) {
@@ -215,25 +228,29 @@ void add_words(const Typed& typed, const Command& command, std::string_view begu
 Completion complete(std::span<const std::string> words) {
     const std::string empty;
     const std::string& begun = words.empty() ? empty : words.back();
-    const Typed typed = sort_words(words.first(words.empty() ? 0 : words.size() - 1));
+    Typed typed = sort_words(words.first(words.empty() ? 0 : words.size() - 1));
+    FaultSink ignored(0);
+    add_settings(read_settings(typed.line, ignored), typed.line);
     Suggestions into(begun);
     const auto equals = begun.find('=');
     if (typed.pending != nullptr) {
-        add_value(*typed.pending, typed.line, "", into);
+        add_value(*typed.pending, typed.line, "", begun, into);
     } else if (begun.starts_with('-') && !typed.options_ended) {
         const OptionDeclaration* option =
             equals == std::string::npos || equals < 2
                 ? nullptr
                 : find_option(std::string_view(begun).substr(2, equals - 2));
         if (option != nullptr) {
-            add_value(*option, typed.line, begun.substr(0, equals + 1), into);
+            add_value(*option, typed.line, begun.substr(0, equals + 1), begun.substr(equals + 1),
+                      into);
         } else {
             add_options(typed.line, into);
         }
     } else if (typed.line.command.empty()) {
-        for (const Command& command : commands()) {
-            into.add(std::string(command.name), command.summary);
-        }
+        add_commands(into);
+        into.add(std::string(help_word), "explain a command");
+    } else if (typed.line.command == help_word) {
+        add_commands(into);
     } else if (const Command* command = find_command(typed.line.command)) {
         add_words(typed, *command, begun, into);
     }

@@ -20,6 +20,8 @@ struct Completion {
 /// Asks for a completion, in place of a command: `splice complete end buried-eye ey`. It is for
 /// shells, and no command.
 inline constexpr std::string_view complete_word = "complete";
+/// Asks for help, in place of a command: `splice help cut`.
+inline constexpr std::string_view help_word = "help";
 
 /// What may take the place of the last of `words`, which is being typed; the others stand before it
 /// after the program's name. Everything comes from the declarations of commands, options and

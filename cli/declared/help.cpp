@@ -1,3 +1,4 @@
+// Help texts are put together here; every word of them is declared elsewhere.
 #include "cli/declared/help.h"
 
 #include "libsplice/base/wrap.h"
@@ -17,21 +18,31 @@ std::string padded(std::string text, std::size_t to) {
 }
 
 std::string option_entry(const OptionDeclaration& option, std::string_view command) {
-    std::string name = "  --" + std::string(option.name);
-    if (!option.argument.empty()) {
-        name += ' ' + std::string(option.argument);
-    }
+    constexpr std::size_t column = 27;
+    const std::string name = (option.letter == '\0' ? "      " : "  ") + spelled(option);
     const std::string meaning = meaning_of(option, command);
-    constexpr std::size_t column = 24;
+    if (name.size() + 1 > column) {
+        return name + '\n' + std::string(column, ' ') +
+               wrapped(meaning, help_width, column, column) + '\n';
+    }
     return padded(name, column) + wrapped(meaning, help_width, column, column) + '\n';
 }
 
-std::string options_in_a_row() {
+/// Options of many commands, in one line each.
+std::string all_options() {
     std::string text;
     for (const OptionDeclaration& option : option_declarations()) {
-        text += (text.empty() ? "--" : " --") + std::string(option.name);
+        text += option_entry(option, {});
     }
-    return "  " + wrapped(text, help_width, 2, 2) + '\n';
+    return text;
+}
+
+std::string command_list() {
+    std::string text;
+    for (const Command& command : commands()) {
+        text += padded("  " + std::string(command.name), 11) + std::string(command.summary) + '\n';
+    }
+    return text;
 }
 
 std::string limits(const FieldDeclaration& field) {
@@ -62,12 +73,27 @@ std::string made_in(const KindDeclaration& kind) {
 }
 
 constexpr std::array variables{
-    Word{"LIBSPLICE_TABLES", "folders of tables, parted by colons, where --tables names none"},
-    Word{"NO_COLOR", "set to anything, no colour is used"},
+    Word{"LIBSPLICE_TABLES", "folders of tables, separated by colons, in place of the program's "
+                             "own and the user's"},
+    Word{"NO_COLOR", "set to anything, it takes colour out of messages"},
+    Word{"XDG_CONFIG_HOME", "the folder of libsplice/config.toml [~/.config]"},
+    Word{"XDG_DATA_HOME", "the folder of libsplice/tables [~/.local/share]"},
+};
+
+constexpr std::array user_files{
+    Word{"$XDG_CONFIG_HOME/libsplice/config.toml",
+         "options to use each time: keys are the long names of options, values as on the command "
+         "line, which wins; splice list settings shows them"},
+    Word{"splice.toml", "the same, beside a job; it wins over config.toml"},
+    Word{"$XDG_DATA_HOME/libsplice/tables",
+         "the user's own tables; their records replace the program's of the same id"},
 };
 
 std::string word_entry(const Word& word) {
     constexpr std::size_t column = 20;
+    if (word.meaning.empty()) {
+        return "  " + std::string(word.name) + '\n';
+    }
     return padded("  " + std::string(word.name), column) +
            wrapped(word.meaning, help_width, column, column) + '\n';
 }
@@ -83,8 +109,8 @@ std::string meaning_of(const OptionDeclaration& option, std::string_view command
         }
         meaning += " (" + words + ")";
     }
-    if (!option.default_text.empty()) {
-        meaning += " [" + std::string(option.default_text) + "]";
+    if (!option.otherwise.empty()) {
+        meaning += " [" + std::string(option.otherwise) + "]";
     }
     if (option.repeatable) {
         meaning += "; may be given again";
@@ -117,31 +143,44 @@ std::span<const Word> environment_variables() {
     return variables;
 }
 
+std::span<const Word> files_of_the_user() {
+    return user_files;
+}
+
+std::string short_help() {
+    return "splice: " + std::string(about_the_command()) +
+           "\n\n"
+           "  splice new job.csv        writes a sample job; change it to yours\n"
+           "  splice cut job.csv        shows what to cut for every line, and where to mark it\n"
+           "  splice help               lists the commands and options\n"
+           "  splice help COMMAND       explains one of them\n";
+}
+
 std::string help_for_all() {
-    std::string text = "splice: " + std::string(about_the_command()) +
-                       "\n\n"
-                       "usage: splice COMMAND ...\n\n";
-    for (const Command& command : commands()) {
-        text += padded("  " + std::string(command.name), 10) + std::string(command.summary) + '\n';
-    }
-    text += "\noptions, each of the commands that take it:\n" + options_in_a_row();
-    text += "\nexit status:\n";
+    std::string text = "splice: " + std::string(about_the_command()) + "\n\nexample:\n  " +
+                       std::string(commands().front().example) +
+                       "\n\nusage: splice COMMAND ...\n\n" + command_list() +
+                       "\noptions (splice COMMAND --help shows those that it takes):\n" +
+                       all_options() + "\nexit status:\n";
     for (const ExitMeaning& exit : exit_meanings()) {
-        text += "  " + std::to_string(static_cast<int>(exit.exit)) + "  " +
-                wrapped(exit.meaning, help_width, 5, 5) + '\n';
+        text += padded("  " + std::to_string(static_cast<int>(exit.exit)), 7) +
+                wrapped(exit.meaning, help_width, 7, 7) + '\n';
     }
     text += "\nenvironment:\n";
     for (const Word& variable : variables) {
         text += word_entry(variable);
     }
-    text += "\nsplice COMMAND --help tells more of each. Start with the demo:\n  " +
-            std::string(commands().front().example) + "\n";
+    text += "\nfiles:\n";
+    for (const Word& file : user_files) {
+        text += "  " + std::string(file.name) + "\n      " +
+                wrapped(file.meaning, help_width, 6, 6) + '\n';
+    }
     return text;
 }
 
 std::string help_for(const Command& command) {
-    std::string text = "usage: splice " + std::string(command.name) + ' ' +
-                       std::string(command.synopsis) + "\n\n" +
+    std::string text = "example:\n  " + std::string(command.example) + "\n\nusage: splice " +
+                       std::string(command.name) + ' ' + std::string(command.synopsis) + "\n\n" +
                        wrapped(std::string(command.about), help_width, 0, 0) + "\n";
     if (command.words != nullptr) {
         text += '\n' + std::string(first_placeholder(command.synopsis)) + " is one of:\n";
@@ -155,7 +194,6 @@ std::string help_for(const Command& command) {
             text += option_entry(option, command.name);
         }
     }
-    text += "\nexample:\n  " + std::string(command.example) + '\n';
     return text;
 }
 

@@ -14,8 +14,8 @@ namespace libsplice::cli {
 /// Characters to a line of help and of lists.
 inline constexpr std::size_t help_width = 80;
 
-/// An option's meaning with the words it takes, of that command or (empty) of any, and what holds
-/// without it.
+/// An option's meaning with the words that it takes, of that command or (empty) of any, and what
+/// holds without it.
 [[nodiscard]] std::string meaning_of(const OptionDeclaration& option, std::string_view command);
 /// A field's meaning with its limits or words and what holds without it.
 [[nodiscard]] std::string meaning_of(const FieldDeclaration& field);
@@ -25,6 +25,10 @@ inline constexpr std::size_t help_width = 80;
 [[nodiscard]] std::string_view about_the_command();
 /// The variables of the environment that the command looks at.
 [[nodiscard]] std::span<const Word> environment_variables();
+/// The files of a user's own that the command looks for.
+[[nodiscard]] std::span<const Word> files_of_the_user();
+/// What `splice` says if nothing is asked of it: where to begin.
+[[nodiscard]] std::string short_help();
 [[nodiscard]] std::string help_for_all();
 [[nodiscard]] std::string help_for(const Command& command);
 

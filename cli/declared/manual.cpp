@@ -1,3 +1,4 @@
+// The man pages are put together here; their words are declared elsewhere.
 #include "cli/declared/manual.h"
 
 #include "libsplice/base/version.h"
@@ -29,7 +30,9 @@ std::string page_of(const Command& command) {
 }
 
 void option_item(ManPage& page, const OptionDeclaration& option, std::string_view command) {
-    page.item("--" + std::string(option.name), option.argument, meaning_of(option, command));
+    const std::string letter = option.letter == '\0' ? "" : std::string("-") + option.letter + ", ";
+    page.item(letter + "--" + std::string(option.name), option.argument,
+              meaning_of(option, command));
 }
 
 void exits(ManPage& page) {
@@ -40,7 +43,7 @@ void exits(ManPage& page) {
 }
 
 void entries(ManPage& page, std::string_view listing, const Book& book) {
-    for (const Entry& entry : find_listing(listing)->entries(book)) {
+    for (const Entry& entry : find_listing(listing)->entries({book, CommandLine{}})) {
         page.item(entry.name, "", entry.meaning);
     }
 }
@@ -68,7 +71,7 @@ ManFile command_page(const Book& book) {
     ManPage page = begun(book, "splice", 1, about_the_command());
     page.section("SYNOPSIS");
     page.command("splice", "COMMAND ...");
-    page.section("VERBS");
+    page.section("COMMANDS");
     for (const Command& command : commands()) {
         page.item(command.name, command.synopsis,
                   std::string(command.summary) + "; see " + page_of(command) + "(1)");
@@ -82,20 +85,25 @@ ManFile command_page(const Book& book) {
     for (const Word& variable : environment_variables()) {
         page.item(variable.name, "", variable.meaning);
     }
+    page.section("FILES");
+    for (const Word& file : files_of_the_user()) {
+        page.item(file.name, "", file.meaning);
+    }
     page.section("DIAGNOSTICS");
     page.paragraph(
-        "Faults are printed on standard error as file:line:column: error CODE: sentence.");
-    entries(page, "faults", book);
+        "Errors are printed on standard error as file:line:column: error CODE: sentence.");
+    entries(page, "errors", book);
     page.section("EXAMPLES");
     page.literal(commands().front().example);
     see_also(page, "splice");
     return {"splice.1", page.text()};
 }
 
-ManFile verb_page(const Book& book, const Command& command) {
+ManFile page_of_command(const Book& book, const Command& command) {
     ManPage page = begun(book, page_of(command), 1, command.summary);
     page.section("SYNOPSIS");
-    page.command("splice " + std::string(command.name), command.synopsis);
+    page.command("splice " + std::string(command.name),
+                 std::string(command.synopsis) + " [OPTION...]");
     page.section("DESCRIPTION");
     page.paragraph(command.about);
     if (command.words != nullptr) {
@@ -191,7 +199,7 @@ Result<std::vector<ManFile>> manual(const Book& book, const ManualSources& sourc
     std::vector<ManFile> files{command_page(book), job_page(book, sources),
                                plug_in_page(book, sources)};
     for (const Command& command : commands()) {
-        files.push_back(verb_page(book, command));
+        files.push_back(page_of_command(book, command));
     }
     auto tables = tables_page(book, sources);
     if (!tables) {

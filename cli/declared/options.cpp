@@ -1,3 +1,4 @@
+// The table of options, and how one is found in it.
 #include "cli/declared/options.h"
 
 #include "libsplice/base/text.h"
@@ -5,91 +6,205 @@
 #include "libsplice/sheet/formats.h"
 #include "libsplice/sheet/paper/label_sheets.h"
 
+#include "cli/declared/command.h"
+
 #include <algorithm>
 #include <array>
-#include <string>
-#include <vector>
 
 namespace libsplice::cli {
 
 namespace {
 
-constexpr std::array<std::string_view, 2> unit_names{"metric", "imperial"};
-constexpr std::array<std::string_view, 2> pull_words{"reference", "slack"};
+using Words = std::vector<std::string_view>;
 
-constexpr std::string_view of_no_pages = " list tighten learn ";
-
-std::span<const std::string_view> formats_of(std::string_view command) {
-    const bool pages = of_no_pages.find(' ' + std::string(command) + ' ') == std::string_view::npos;
-    static const std::vector<std::string_view> without_pages = [] {
-        std::vector<std::string_view> names;
-        for (const FormatRow& row : formats()) {
-            if (!row.has_pages) {
-                names.push_back(row.name);
-            }
+/// The formats that the command writes; those of all commands if it is none.
+Words formats_of(std::string_view name) {
+    const Command* command = find_command(name);
+    const auto all = format_names();
+    Words names;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (command == nullptr ||
+            std::ranges::find(command->formats, static_cast<Format>(i)) != command->formats.end()) {
+            names.push_back(all[i]);
         }
-        return names;
-    }();
-    return pages ? format_names() : without_pages;
+    }
+    return names;
 }
 
-std::span<const std::string_view> unit_systems(std::string_view /*command*/) {
-    return unit_names;
+Words unit_systems(std::string_view /*command*/) {
+    return {"metric", "imperial"};
 }
 
-std::span<const std::string_view> marking_tensions(std::string_view /*command*/) {
-    return pull_words;
+Words marking_tensions(std::string_view /*command*/) {
+    return {"reference", "slack"};
 }
 
-std::span<const std::string_view> sheets_of_labels(std::string_view /*command*/) {
-    return label_sheet_names();
+Words sheets_of_labels(std::string_view /*command*/) {
+    return {label_sheet_names().begin(), label_sheet_names().end()};
 }
 
-std::span<const std::string_view> objectives(std::string_view /*command*/) {
-    return objective_names;
+Words objectives(std::string_view /*command*/) {
+    return {objective_names.begin(), objective_names.end()};
 }
+
+Words colours(std::string_view /*command*/) {
+    return {"auto", "always", "never"};
+}
+
+constexpr std::string_view with_tables =
+    " cut show stretch end list reel chart labels learn check ";
+constexpr std::string_view with_output =
+    " cut show stretch end list new reel chart labels tighten learn ";
+constexpr std::string_view of_jobs = " cut show reel chart labels ";
 
 constexpr std::array options{
-    OptionDeclaration{"format", "FORMAT", "how to write the answer", "text",
-                      " cut end list show tighten learn reel ", false, formats_of},
-    OptionDeclaration{"output", "FILE", "write to FILE, whole or not at all; - is standard output",
-                      "-", " cut chart labels end list show new tighten learn reel "},
-    OptionDeclaration{
-        "tables", "DIR", "a folder of tables; a later one replaces records of the same id",
-        "see Tables in the manual", " cut chart labels end list check show learn reel ", true},
-    OptionDeclaration{"plug-in", "FILE",
-                      "a plug-in with kinds of end or ropes; its code runs with your rights", "",
-                      " cut chart labels end list check show learn reel ", true},
-    OptionDeclaration{"units", "SYSTEM", "units of text and CSV", "metric",
-                      " cut chart labels end show learn reel ", false, unit_systems},
-    OptionDeclaration{"rope", "ROPE", "a rope of the tables, or construction, fibre and diameter",
-                      "", " end "},
-    OptionDeclaration{"risk", "PERCENT", "accepted chance that the rope is short, over 0 to 50",
-                      "1", " cut chart labels show learn reel "},
-    OptionDeclaration{"step", "LENGTH", "cut lengths are rounded up to this",
-                      "5 mm; 1 mm for exact lines", " cut chart labels show reel "},
-    OptionDeclaration{"marking-tension", "PULL",
-                      "pull on the rope while it is marked: a word, or a force such as 3kgf",
-                      "reference", " cut chart labels show reel ", false, marking_tensions},
-    OptionDeclaration{"ledger", "", "show every row of each ledger", "", " cut show "},
-    OptionDeclaration{"mesh", "DIAMETERS", "how far apart the points of the rope lie, 0.02 to 0.4",
-                      "0.1", " tighten "},
-    OptionDeclaration{"pin", "DIAMETERS",
-                      "the pin or spar that the knot goes round, 0.5 to 20 rope diameters",
-                      "1 for a loop, 4 for a hitch", " tighten "},
-    OptionDeclaration{"sheet", "NAME", "the sheet that labels are printed on", "a4-2x6", " labels ",
-                      false, sheets_of_labels},
-    OptionDeclaration{"stock", "FILE", "the reels and offcuts there are, and what can be ordered",
-                      "", " reel "},
-    OptionDeclaration{"cut-loss", "LENGTH", "rope that a cut costs, besides what the ledgers hold",
-                      "0 mm", " reel "},
-    OptionDeclaration{"minimise", "OBJECTIVE", "what is made small", "cost", " reel ", false,
-                      objectives},
-    OptionDeclaration{"seconds", "SECONDS", "when the search ends, with the best plan so far", "10",
-                      " reel "},
-    OptionDeclaration{"commit", "", "write the stock as it is after the cuts", "", " reel "},
-    OptionDeclaration{"help", "", "show this help", "", "*"},
-    OptionDeclaration{"version", "", "show the version", "", "*"},
+    OptionDeclaration{.name = "output",
+                      .letter = 'o',
+                      .argument = "FILE",
+                      .meaning = "write to FILE, whole or not at all; - is standard output",
+                      .otherwise = "-",
+                      .commands = with_output},
+    OptionDeclaration{.name = "format",
+                      .letter = 'f',
+                      .argument = "FORMAT",
+                      .meaning = "how to write the answer",
+                      .otherwise = "text",
+                      .commands = "", // those that declare formats
+                      .setting = true,
+                      .choices = formats_of},
+    OptionDeclaration{.name = "full",
+                      .argument = "",
+                      .meaning = "text: everything about every line, in place of a table",
+                      .otherwise = "",
+                      .commands = " cut ",
+                      .setting = true},
+    OptionDeclaration{.name = "ledger",
+                      .argument = "",
+                      .meaning = "show every row of each ledger",
+                      .otherwise = "",
+                      .commands = " cut show ",
+                      .setting = true},
+    OptionDeclaration{.name = "rope",
+                      .argument = "ROPE",
+                      .meaning = "a rope of the tables, or construction, fibre and diameter",
+                      .otherwise = "",
+                      .commands = " end "},
+    OptionDeclaration{.name = "stock",
+                      .argument = "FILE",
+                      .meaning = "the reels and offcuts there are, and what can be ordered",
+                      .otherwise = "",
+                      .commands = " reel ",
+                      .setting = true},
+    OptionDeclaration{.name = "commit",
+                      .argument = "",
+                      .meaning = "write the stock as it is after the cuts",
+                      .otherwise = "",
+                      .commands = " reel "},
+    OptionDeclaration{.name = "minimise",
+                      .argument = "OBJECTIVE",
+                      .meaning = "what to minimise",
+                      .otherwise = "cost",
+                      .commands = " reel ",
+                      .setting = true,
+                      .choices = objectives},
+    OptionDeclaration{.name = "cut-loss",
+                      .argument = "LENGTH",
+                      .meaning = "rope that each cut costs, beyond what the ledgers hold",
+                      .otherwise = "0 mm",
+                      .commands = " reel ",
+                      .setting = true},
+    OptionDeclaration{.name = "seconds",
+                      .argument = "SECONDS",
+                      .meaning = "when the search ends, with the best plan so far",
+                      .otherwise = "10",
+                      .commands = " reel ",
+                      .setting = true},
+    OptionDeclaration{.name = "sheet",
+                      .argument = "NAME",
+                      .meaning = "the sheet that labels are printed on",
+                      .otherwise = "a4-2x6",
+                      .commands = " labels ",
+                      .setting = true,
+                      .choices = sheets_of_labels},
+    OptionDeclaration{.name = "mesh",
+                      .argument = "DIAMETERS",
+                      .meaning = "how far apart the points of the rope lie, 0.02 to 0.4",
+                      .otherwise = "0.1",
+                      .commands = " tighten "},
+    OptionDeclaration{.name = "pin",
+                      .argument = "DIAMETERS",
+                      .meaning =
+                          "the pin or spar that the knot goes round, 0.5 to 20 rope diameters",
+                      .otherwise = "1 for a loop, 4 for a hitch",
+                      .commands = " tighten "},
+    OptionDeclaration{.name = "units",
+                      .argument = "SYSTEM",
+                      .meaning = "units of text and CSV",
+                      .otherwise = "metric",
+                      .commands = " cut show stretch end reel chart labels learn ",
+                      .setting = true,
+                      .choices = unit_systems},
+    OptionDeclaration{.name = "risk",
+                      .argument = "PERCENT",
+                      .meaning = "accepted chance that the rope is short, over 0 to 50",
+                      .otherwise = "1",
+                      .commands = " cut show reel chart labels learn ",
+                      .setting = true},
+    OptionDeclaration{.name = "step",
+                      .argument = "LENGTH",
+                      .meaning = "cut lengths are rounded up to this",
+                      .otherwise = "5 mm; 1 mm for exact lines",
+                      .commands = of_jobs,
+                      .setting = true},
+    OptionDeclaration{.name = "marking-tension",
+                      .argument = "TENSION",
+                      .meaning = "pull on the rope while it is marked: a word, or a force such as "
+                                 "3kgf",
+                      .otherwise = "reference",
+                      .commands = of_jobs,
+                      .setting = true,
+                      .choices = marking_tensions},
+    OptionDeclaration{.name = "tables",
+                      .argument = "DIR",
+                      .meaning = "a folder of tables; a later one replaces records of the same id",
+                      .otherwise = "those that splice list tables shows",
+                      .commands = with_tables,
+                      .repeatable = true,
+                      .setting = true},
+    OptionDeclaration{.name = "plug-in",
+                      .argument = "FILE",
+                      .meaning = "a plug-in with kinds of end or ropes; its code runs with your "
+                                 "rights",
+                      .otherwise = "",
+                      .commands = with_tables,
+                      .repeatable = true},
+    OptionDeclaration{.name = "quiet",
+                      .letter = 'q',
+                      .argument = "",
+                      .meaning = "no progress and no remarks on standard error, only errors",
+                      .otherwise = "",
+                      .commands = "*",
+                      .setting = true},
+    OptionDeclaration{.name = "color",
+                      .argument = "WHEN",
+                      .meaning =
+                          "colour in messages; auto is on a terminal, unless NO_COLOR is set",
+                      .otherwise = "auto",
+                      .commands = "*",
+                      .setting = true,
+                      .choices = colours},
+    OptionDeclaration{.name = "help",
+                      .letter = 'h',
+                      .argument = "",
+                      .meaning = "show this help",
+                      .otherwise = "",
+                      .commands = "*"},
+    OptionDeclaration{.name = "version",
+                      .letter = 'V',
+                      .argument = "",
+                      .meaning = "show the versions of the program and of its tables",
+                      .otherwise = "",
+                      .commands = "*"},
 };
 
 } // namespace
@@ -103,16 +218,52 @@ const OptionDeclaration* find_option(std::string_view name) {
     return found == options.end() ? nullptr : &*found;
 }
 
+const OptionDeclaration* find_short_option(char letter) {
+    const auto found = std::ranges::find(options, letter, &OptionDeclaration::letter);
+    return letter == '\0' || found == options.end() ? nullptr : &*found;
+}
+
+std::vector<const OptionDeclaration*> options_called(std::string_view name,
+                                                     std::string_view command) {
+    if (const OptionDeclaration* exact = find_option(name)) {
+        return {exact};
+    }
+    std::vector<const OptionDeclaration*> its_own;
+    std::vector<const OptionDeclaration*> others;
+    for (const OptionDeclaration& option : options) {
+        if (!name.empty() && option.name.starts_with(name)) {
+            (command.empty() || takes(command, option) ? its_own : others).push_back(&option);
+        }
+    }
+    return its_own.empty() ? others : its_own;
+}
+
+std::string spelled(const OptionDeclaration& option) {
+    std::string text = option.letter == '\0' ? "" : std::string("-") + option.letter + ", ";
+    text += "--" + std::string(option.name);
+    return option.argument.empty() ? text : text + ' ' + std::string(option.argument);
+}
+
 Unexpected wrong_value(std::string_view option, std::string_view value, std::string_view why) {
-    return Unexpected(Fault{Code::not_a_choice, "--" + std::string(option) + ' ' +
-                                                    in_quotes(value) + ": " + std::string(why)});
+    return Unexpected(
+        Fault{.code = Code::not_a_choice,
+              .text = "--" + std::string(option) + ' ' + in_quotes(value) + ": " + std::string(why),
+              .field = std::string(option)});
+}
+
+Unexpected wrong_choice(std::string_view option, std::string_view value, std::string_view command) {
+    const auto words = find_option(option)->choices(command);
+    return wrong_value(option, value,
+                       "it must be one of " + listed(words) + did_you_mean(value, words));
 }
 
 bool takes(std::string_view command, const OptionDeclaration& option) {
-    if (option.commands == "*") {
-        return true;
+    if (option.choices == formats_of) {
+        const Command* declared = find_command(command);
+        return declared != nullptr && !declared->formats.empty();
     }
-    return option.commands.find(' ' + std::string(command) + ' ') != std::string_view::npos;
+    return option.commands == "*" ||
+           option.commands.find(' ' + std::string(command) + ' ') != std::string_view::npos;
 }
 
 } // namespace libsplice::cli

@@ -26,31 +26,29 @@ Result<Nanometres> read_cut_loss(const std::string& text) {
 
 } // namespace
 
-Result<ReelOptions> read_reel_options(const CommandLine& line) {
+Result<ReelOptions> read_reel_options(const CommandLine& command) {
     ReelOptions options;
-    options.stock = line.value("stock", "");
-    options.commit = line.has("commit");
+    options.stock = command.value("stock", "");
+    options.commit = command.has("commit");
     if (options.commit && (options.stock.empty() || options.stock == "-")) {
         return Unexpected(Fault{Code::not_a_choice,
                                 "--commit writes the stock after the cuts, so it needs a file of "
                                 "the stock: --stock FILE"});
     }
-    if (line.has("cut-loss")) {
-        const auto cut_loss = read_cut_loss(line.value("cut-loss", ""));
+    if (command.has("cut-loss")) {
+        const auto cut_loss = read_cut_loss(command.value("cut-loss", ""));
         if (!cut_loss) {
             return Unexpected(cut_loss.error());
         }
         options.cut_loss = *cut_loss;
     }
-    const std::string objective = line.value("minimise", "cost");
+    const std::string objective = command.value("minimise", "cost");
     const auto known = std::ranges::find(objective_names, objective);
     if (known == objective_names.end()) {
-        return wrong_value("minimise", objective,
-                           "it must be one of " + listed(objective_names) +
-                               did_you_mean(objective, objective_names));
+        return wrong_choice("minimise", objective, command.command);
     }
     options.objective = static_cast<Objective>(known - objective_names.begin());
-    const std::string seconds = line.value("seconds", "10");
+    const std::string seconds = command.value("seconds", "10");
     const auto number = read_number(seconds);
     constexpr double longest = 86'400.0;
     if (!number || !(*number > 0.0) || *number > longest) {

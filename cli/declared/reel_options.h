@@ -19,7 +19,7 @@ struct ReelOptions {
 
 /// Reads --stock, --cut-loss, --minimise, --seconds and --commit. The fault says what is wrong with
 /// which.
-[[nodiscard]] Result<ReelOptions> read_reel_options(const CommandLine& line);
+[[nodiscard]] Result<ReelOptions> read_reel_options(const CommandLine& command);
 
 /// `bound 120.5, best 121, gap 0.41 %, 3 s`.
 [[nodiscard]] std::string progress_of(Objective objective, Amount bound, Amount value,

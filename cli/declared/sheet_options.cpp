@@ -1,8 +1,12 @@
+// The options of an answer become values; the first wrong one is the fault.
 #include "cli/declared/sheet_options.h"
 
 #include "libsplice/base/text.h"
 
+#include "cli/declared/command.h"
 #include "cli/declared/options.h"
+
+#include <algorithm>
 
 namespace libsplice::cli {
 
@@ -28,28 +32,30 @@ Result<Length> read_step(std::string_view text) {
     return step->length;
 }
 
-Result<CutSettings> read_settings(const CommandLine& line) {
+Result<CutSettings> read_cutting(const CommandLine& command) {
     CutSettings settings;
-    if (line.has("risk")) {
-        const auto risk = read_risk(line.value("risk", ""));
+    if (command.has("risk")) {
+        const auto risk = read_risk(command.value("risk", ""));
         if (!risk) {
             return Unexpected(risk.error());
         }
         settings.risk = *risk;
     }
-    if (line.has("step")) {
-        const auto step = read_step(line.value("step", ""));
+    if (command.has("step")) {
+        const auto step = read_step(command.value("step", ""));
         if (!step) {
             return Unexpected(step.error());
         }
         settings.step = *step;
     }
-    if (line.has("marking-tension")) {
-        const auto pull = read_marking_tension(line.value("marking-tension", ""));
+    if (command.has("marking-tension")) {
+        const auto pull = read_marking_tension(command.value("marking-tension", ""));
         if (!pull) {
-            const auto near = did_you_mean(line.value("marking-tension", ""),
-                                           find_option("marking-tension")->choices(line.command));
-            return Unexpected(Fault{pull.error().code, pull.error().text + near});
+            Fault fault = pull.error();
+            fault.text += did_you_mean(command.value("marking-tension", ""),
+                                       find_option("marking-tension")->choices(command.command));
+            fault.field = "marking-tension";
+            return Unexpected(std::move(fault));
         }
         settings.marking_tension = *pull;
     }
@@ -58,38 +64,38 @@ Result<CutSettings> read_settings(const CommandLine& line) {
 
 } // namespace
 
-Result<Format> read_format(const CommandLine& line) {
-    const auto format = line.value("format", "text");
-    if (const auto known = libsplice::read_format(format)) {
-        return *known;
+Result<Format> read_format(const CommandLine& command) {
+    const auto text = command.value("format", "text");
+    const auto format = libsplice::read_format(text);
+    const Command* declared = find_command(command.command);
+    if (!format || std::ranges::find(declared->formats, *format) == declared->formats.end()) {
+        return wrong_choice("format", text, command.command);
     }
-    return wrong_value("format", format,
-                       "it must be one of " + listed(format_names()) +
-                           did_you_mean(format, format_names()));
+    return *format;
 }
 
-Result<Answer> read_answer(const CommandLine& line) {
+Result<Answer> read_answer(const CommandLine& command) {
     Answer answer;
-    const auto format = read_format(line);
-    if (!format) {
-        return Unexpected(format.error());
+    if (!find_command(command.command)->formats.empty()) {
+        const auto format = read_format(command);
+        if (!format) {
+            return Unexpected(format.error());
+        }
+        answer.format = *format;
     }
-    answer.format = *format;
-    const auto units = line.value("units", "metric");
+    const auto units = command.value("units", "metric");
     if (units != "metric" && units != "imperial") {
-        const auto known = find_option("units")->choices(line.command);
-        return wrong_value("units", units,
-                           "it must be metric or imperial" + did_you_mean(units, known));
+        return wrong_choice("units", units, command.command);
     }
-    const auto settings = read_settings(line);
+    const auto settings = read_cutting(command);
     if (!settings) {
         return Unexpected(settings.error());
     }
     answer.cut = *settings;
     answer.sheet.units = units == "metric" ? UnitSystem::metric : UnitSystem::imperial;
-    answer.sheet.ledger = line.has("ledger");
+    answer.sheet.ledger = command.has("ledger");
     answer.sheet.risk = settings->risk;
-    answer.output = line.value("output", "-");
+    answer.output = command.value("output", "-");
     return answer;
 }
 

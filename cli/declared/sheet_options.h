@@ -18,10 +18,10 @@ struct Answer {
     std::string output;
 };
 
-/// Reads --format. The fault names the nearest.
-[[nodiscard]] Result<Format> read_format(const CommandLine& line);
+/// Reads --format, as far as the command writes it. The fault names the nearest.
+[[nodiscard]] Result<Format> read_format(const CommandLine& command);
 /// Reads --format, --units, --output, --ledger, --risk, --step and --marking-tension. The fault
 /// says what is wrong with which option.
-[[nodiscard]] Result<Answer> read_answer(const CommandLine& line);
+[[nodiscard]] Result<Answer> read_answer(const CommandLine& command);
 
 } // namespace libsplice::cli

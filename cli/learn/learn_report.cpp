@@ -149,7 +149,6 @@ void write_json(const LearntFile& file, UnitSystem /*units*/, Output& output) {
     JsonText json(output);
     json.begin_object();
     json.text("file", file.file);
-    json.text("date", file.date);
     json.number("risk", file.risk);
     json.key("learnt");
     json.begin_array();

@@ -23,7 +23,6 @@ struct LearntPieces {
 /// What the whole file says.
 struct LearntFile {
     std::string file;
-    std::string date; ///< `2026-11-26`
     double risk = 0.01;
     std::vector<LearntPieces> all;
     std::size_t rows = 0;
@@ -37,7 +36,7 @@ void write_learnt(const LearntFile& learnt, Format format, UnitSystem units, Out
 inline constexpr std::string_view first_line_of_shop_table =
     "# Learnt from measured pieces by splice learn.";
 
-/// The shop table: a rule for each kind and rope, with status `shop`, count and date.
+/// The shop table: a rule for each kind and rope, with status `shop` and the count of pieces.
 void write_shop_table(const LearntFile& file, Output& output);
 
 } // namespace libsplice::cli

@@ -55,7 +55,10 @@ std::string figures(const Learnt& learnt) {
 
 void write_shop_table(const LearntFile& file, Output& output) {
     output.write(std::string(first_line_of_shop_table) + "\n");
-    output.write("version = " + quoted("shop " + file.date) + "\n");
+    output.write(
+        "version = " +
+        quoted("shop, " + std::to_string(file.rows - file.left_out) + " pieces of " + file.file) +
+        "\n");
     output.write("title = \"The shop's own measurements\"\n\n");
     output.write("[[source]]\nkey = \"shop-pieces\"\ntitle = " +
                  quoted("Pieces measured by the shop, " + file.file) +
@@ -63,13 +66,13 @@ void write_shop_table(const LearntFile& file, Output& output) {
     for (const LearntPieces& pieces : file.all) {
         const std::string kind(pieces.kind->declaration.name);
         const std::size_t count = pieces.learnt.sample.count;
-        output.write("\n[[rule]]\nid = " + quoted("shop/" + kind + '/' + pieces.rope.id) +
-                     "\nname = \"shop\"\nkinds = [" + quoted(kind) + "]\nropes = [" +
-                     quoted(pieces.rope.id) + "]\ndefault = true\nsource = \"shop-pieces\"\n" +
-                     "locator = " +
-                     quoted(std::to_string(count) + (count == 1 ? " piece" : " pieces") +
-                            " measured, learnt " + file.date) +
-                     "\nstatus = \"shop\"\n" + figures(pieces.learnt));
+        output.write(
+            "\n[[rule]]\nid = " + quoted("shop/" + kind + '/' + pieces.rope.id) +
+            "\nname = \"shop\"\nkinds = [" + quoted(kind) + "]\nropes = [" +
+            quoted(pieces.rope.id) + "]\ndefault = true\nsource = \"shop-pieces\"\n" +
+            "locator = " +
+            quoted(std::to_string(count) + (count == 1 ? " piece" : " pieces") + " measured") +
+            "\nstatus = \"shop\"\n" + figures(pieces.learnt));
     }
 }
 

@@ -1,35 +1,64 @@
-// Writes each list as text: a name starts its line.
+// Every list as text: a name at the start of its line, its meaning beside it.
+#include "libsplice/base/text.h"
 #include "libsplice/base/wrap.h"
 #include "libsplice/units/show.h"
 
 #include "cli/declared/help.h"
-#include "cli/list_tables.h"
+#include "cli/list/error_page.h"
+#include "cli/list/listing_texts.h"
+#include "cli/list/setting_values.h"
+#include "cli/settings/settings.h"
+
+#include <algorithm>
 
 namespace libsplice::cli {
 
 namespace {
 
-/// `name`, then its meaning in a hanging paragraph.
-void write_entry(Output& output, std::string_view name, std::string_view meaning,
-                 std::size_t indent) {
-    output.write(std::string(indent, ' '));
-    output.write(name);
-    output.write("\n");
-    output.write(std::string(indent + 4, ' '));
-    output.write(wrapped(meaning, help_width, indent + 4, indent + 4));
-    output.write("\n");
-}
-
-void write_entries(const std::vector<Entry>& entries, const Chosen& chosen, Output& output) {
+/// Names and meanings in two columns; names that are long have a line of their own.
+void write_entries(std::span<const Entry> entries, std::size_t indent, Output& output) {
+    constexpr std::size_t widest = 22;
+    std::size_t width = 0;
     for (const Entry& entry : entries) {
-        if (chosen.has(entry.name)) {
-            write_entry(output, entry.name, entry.meaning, 0);
+        const auto length = display_width(entry.name);
+        width = length > widest ? width : std::max(width, length);
+    }
+    const std::size_t column = indent + width + 2;
+    for (const Entry& entry : entries) {
+        const std::string name = show_controls(entry.name);
+        const auto length = display_width(name);
+        output.write(std::string(indent, ' ') + name);
+        if (!entry.meaning.empty()) {
+            output.write(length > width ? '\n' + std::string(column, ' ')
+                                        : std::string(column - indent - length, ' '));
+            output.write(wrapped(show_controls(entry.meaning), help_width, column, column));
         }
+        output.write("\n");
     }
 }
 
-void write_field(Output& output, const FieldDeclaration& field) {
-    write_entry(output, field.name, meaning_of(field), 4);
+void write_listing(std::string_view listing, const ListSource& source, const Chosen& chosen,
+                   Output& output) {
+    auto entries = find_listing(listing)->entries(source);
+    std::erase_if(entries, [&](const Entry& entry) { return !chosen.has(entry.name); });
+    write_entries(entries, 0, output);
+}
+
+std::vector<Entry> field_entries(std::span<const FieldDeclaration> fields) {
+    std::vector<Entry> entries;
+    for (const auto& field : fields) {
+        entries.push_back({std::string(field.name), meaning_of(field)});
+    }
+    return entries;
+}
+
+/// A kind with its fields.
+void write_kind(const KindDeclaration& kind, Output& output) {
+    output.write(show_controls(kind.name) + '\n');
+    output.write("    " + wrapped(show_controls(about_kind(kind)), help_width, 4, 4) + '\n');
+    write_entries(field_entries(kind.fields), 4, output);
+    output.write("  and what every end takes in a job:\n");
+    write_entries(field_entries(common_fields()), 4, output);
 }
 
 } // namespace
@@ -39,58 +68,103 @@ std::string description_of(const Rope& rope) {
            show_number(rope.diameter.si() * 1000.0, 2) + " mm";
 }
 
-void ropes_as_text(const Book& book, const Chosen& chosen, Output& output) {
-    for (const Rope& rope : book.catalogue().ropes()) {
-        if (!chosen.has(rope.id)) {
-            continue;
+std::vector<Rope> chosen_ropes(const ListSource& source, const Chosen& chosen) {
+    const Catalogue& catalogue = source.book.catalogue();
+    if (chosen.all()) {
+        return {catalogue.ropes().begin(), catalogue.ropes().end()};
+    }
+    std::vector<Rope> ropes;
+    for (const std::string& name : chosen.names()) {
+        if (auto rope = catalogue.rope(name)) {
+            ropes.push_back(*std::move(rope));
         }
+    }
+    return ropes;
+}
+
+void ropes_as_text(const ListSource& source, const Chosen& chosen, Output& output) {
+    std::vector<Entry> entries;
+    for (const Rope& rope : chosen_ropes(source, chosen)) {
         std::string meaning = description_of(rope);
         if (rope.breaking) {
             meaning += ", breaks at " + show_number(rope.breaking->value.si() / 1000.0, 2) +
-                       " kN (" + to_text(book.citation(rope.breaking->source)) + ")";
+                       " kN (" + to_text(source.book.citation(rope.breaking->source)) + ")";
+        } else {
+            meaning += ", breaking strength not known";
         }
-        write_entry(output, rope.id, meaning, 0);
+        entries.push_back({rope.id, std::move(meaning)});
+    }
+    write_entries(entries, 0, output);
+}
+
+void kinds_as_text(const ListSource& source, const Chosen& chosen, Output& output) {
+    if (chosen.all()) {
+        write_listing("kinds", source, chosen, output);
+        output.write("\nsplice list kinds KIND shows the fields of a kind.\n");
+        return;
+    }
+    for (const Kind& kind : source.book.kinds()) {
+        if (chosen.has(kind.declaration.name)) {
+            write_kind(kind.declaration, output);
+        }
     }
 }
 
-void kinds_as_text(const Book& book, const Chosen& chosen, Output& output) {
-    for (const Kind& kind : book.kinds()) {
-        if (!chosen.has(kind.declaration.name)) {
-            continue;
+void constructions_as_text(const ListSource& source, const Chosen& chosen, Output& output) {
+    write_listing("constructions", source, chosen, output);
+}
+
+void sources_as_text(const ListSource& source, const Chosen& chosen, Output& output) {
+    std::vector<Entry> entries;
+    for (const Source& one : source.book.catalogue().sources()) {
+        if (chosen.has(one.key)) {
+            entries.push_back(
+                {one.key, one.title + (one.terms.empty() ? "" : " (" + one.terms + ")")});
         }
-        const auto& declaration = kind.declaration;
-        write_entry(output, declaration.name, about_kind(declaration), 0);
-        for (const auto& field : declaration.fields) {
-            write_field(output, field);
+    }
+    write_entries(entries, 0, output);
+}
+
+void columns_as_text(const ListSource& source, const Chosen& chosen, Output& output) {
+    write_listing("columns", source, chosen, output);
+}
+
+void settings_as_text(const ListSource& source, const Chosen& chosen, Output& output) {
+    std::vector<Entry> entries;
+    for (const SettingValue& setting : setting_values(source.command)) {
+        if (chosen.has(setting.name)) {
+            entries.push_back({setting.name, setting.value + " (" + setting.from + ")"});
         }
-        output.write("\n");
     }
-    write_entry(output, "every end", "Fields that every kind takes in a job:", 0);
-    for (const auto& field : common_fields()) {
-        write_field(output, field);
-    }
-}
-
-void sources_as_text(const Book& book, const Chosen& chosen, Output& output) {
-    for (const Source& source : book.catalogue().sources()) {
-        if (!chosen.has(source.key)) {
-            continue;
+    write_entries(entries, 0, output);
+    if (chosen.all()) {
+        output.write("\nFiles of settings, the later one stronger:\n");
+        for (const auto& file : settings_files(source.command)) {
+            output.write("  " + show_controls(file.string()) + '\n');
         }
-        write_entry(output, source.key,
-                    source.title + (source.terms.empty() ? "" : " (" + source.terms + ")"), 0);
     }
 }
 
-void columns_as_text(const Book& book, const Chosen& chosen, Output& output) {
-    write_entries(find_listing("columns")->entries(book), chosen, output);
+void errors_as_text(const ListSource& source, const Chosen& chosen, Output& output) {
+    if (chosen.all()) {
+        write_listing("errors", source, chosen, output);
+        output.write("\nsplice list errors CODE gives the cause and what to do.\n");
+        return;
+    }
+    for (const CodeTitle& code : all_codes()) {
+        const std::string number = std::to_string(static_cast<unsigned>(code.code));
+        if (chosen.has(number)) {
+            const auto help = help_on(code.code).value_or(ErrorHelp{});
+            output.write(number + "  " + std::string(code.title) + '\n');
+            output.write("     " + wrapped(help.cause, help_width, 5, 5) + '\n');
+            output.write("     " + wrapped("What to do: " + help.remedy, help_width, 5, 5) + '\n');
+        }
+    }
 }
 
-void faults_as_text(const Book& book, const Chosen& chosen, Output& output) {
-    write_entries(find_listing("faults")->entries(book), chosen, output);
-}
-
-void tables_as_text(const Book& book, const Chosen& chosen, Output& output) {
-    for (const TableFolder& folder : book.catalogue().folders()) {
+void tables_as_text(const ListSource& source, const Chosen& chosen, Output& output) {
+    std::vector<Entry> entries;
+    for (const TableFolder& folder : source.book.catalogue().folders()) {
         if (!chosen.has(folder.path)) {
             continue;
         }
@@ -98,12 +172,14 @@ void tables_as_text(const Book& book, const Chosen& chosen, Output& output) {
         for (std::size_t i = 0; i < folder.replaces.size(); ++i) {
             meaning += (i == 0 ? "; replaces " : ", ") + folder.replaces[i];
         }
-        write_entry(output, folder.path, meaning, 0);
+        entries.push_back({folder.path, std::move(meaning)});
     }
+    write_entries(entries, 0, output);
 }
 
-void plug_ins_as_text(const Book& book, const Chosen& chosen, Output& output) {
-    for (const PlugIn& plug_in : book.plug_ins()) {
+void plug_ins_as_text(const ListSource& source, const Chosen& chosen, Output& output) {
+    std::vector<Entry> entries;
+    for (const PlugIn& plug_in : source.book.plug_ins()) {
         if (!chosen.has(plug_in.name)) {
             continue;
         }
@@ -115,9 +191,10 @@ void plug_ins_as_text(const Book& book, const Chosen& chosen, Output& output) {
                 meaning += (i == 0 ? "; " + std::string(what) + ": " : ", ") + (*names)[i];
             }
         }
-        write_entry(output, plug_in.name, meaning, 0);
+        entries.push_back({plug_in.name, std::move(meaning)});
     }
-    if (book.plug_ins().empty()) {
+    write_entries(entries, 0, output);
+    if (source.book.plug_ins().empty()) {
         output.write("no plug-ins are loaded\n");
     }
 }

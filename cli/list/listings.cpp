@@ -1,10 +1,11 @@
-// The lists and what each may be asked for: one row a list.
+// The table of lists, and the names in each.
 #include "cli/list/listings.h"
 
 #include "libsplice/job/line.h"
 #include "libsplice/units/show.h"
 
-#include "cli/list_tables.h"
+#include "cli/list/listing_texts.h"
+#include "cli/list/setting_values.h"
 
 #include <algorithm>
 #include <array>
@@ -13,48 +14,64 @@ namespace libsplice::cli {
 
 namespace {
 
-std::vector<Entry> rope_entries(const Book& book) {
+std::vector<Entry> rope_entries(const ListSource& source) {
     std::vector<Entry> entries;
-    for (const Rope& rope : book.catalogue().ropes()) {
+    for (const Rope& rope : source.book.catalogue().ropes()) {
         entries.push_back({rope.id, description_of(rope)});
     }
     return entries;
 }
 
-std::vector<Entry> kind_entries(const Book& book) {
+std::vector<Entry> kind_entries(const ListSource& source) {
     std::vector<Entry> entries;
-    for (const Kind& kind : book.kinds()) {
+    for (const Kind& kind : source.book.kinds()) {
         entries.push_back(
             {std::string(kind.declaration.name), std::string(kind.declaration.title)});
     }
     return entries;
 }
 
-std::vector<Entry> source_entries(const Book& book) {
+std::vector<Entry> source_entries(const ListSource& source) {
     std::vector<Entry> entries;
-    for (const Source& source : book.catalogue().sources()) {
-        entries.push_back({source.key, source.title});
+    for (const Source& one : source.book.catalogue().sources()) {
+        entries.push_back({one.key, one.title});
     }
     return entries;
 }
 
-std::vector<Entry> table_entries(const Book& book) {
+std::vector<Entry> table_entries(const ListSource& source) {
     std::vector<Entry> entries;
-    for (const TableFolder& folder : book.catalogue().folders()) {
+    for (const TableFolder& folder : source.book.catalogue().folders()) {
         entries.push_back({folder.path, folder.title});
     }
     return entries;
 }
 
-std::vector<Entry> plug_in_entries(const Book& book) {
+std::vector<Entry> plug_in_entries(const ListSource& source) {
     std::vector<Entry> entries;
-    for (const PlugIn& plug_in : book.plug_ins()) {
+    for (const PlugIn& plug_in : source.book.plug_ins()) {
         entries.push_back({plug_in.name, plug_in.title});
     }
     return entries;
 }
 
-std::vector<Entry> column_entries(const Book& /*book*/) {
+std::vector<Entry> construction_entries(const ListSource& /*source*/) {
+    std::vector<Entry> entries;
+    for (const auto name : construction_names()) {
+        entries.push_back({std::string(name), std::string(meaning_of(*read_construction(name)))});
+    }
+    return entries;
+}
+
+std::vector<Entry> setting_entries(const ListSource& source) {
+    std::vector<Entry> entries;
+    for (const SettingValue& setting : setting_values(source.command)) {
+        entries.push_back({setting.name, setting.meaning});
+    }
+    return entries;
+}
+
+std::vector<Entry> column_entries(const ListSource& /*source*/) {
     std::vector<Entry> entries;
     for (std::size_t i = 0; i < column_count; ++i) {
         entries.push_back(
@@ -63,7 +80,7 @@ std::vector<Entry> column_entries(const Book& /*book*/) {
     return entries;
 }
 
-std::vector<Entry> fault_entries(const Book& /*book*/) {
+std::vector<Entry> error_entries(const ListSource& /*source*/) {
     std::vector<Entry> entries;
     for (const CodeTitle& code : all_codes()) {
         entries.push_back(
@@ -77,10 +94,23 @@ constexpr std::array all_listings{
             ropes_as_text,
             ropes_as_json,
             rope_entries},
-    Listing{
-        {"kinds", "kinds of end, with their fields"}, kinds_as_text, kinds_as_json, kind_entries},
+    Listing{{"kinds", "kinds of end, and the fields of those that are named"},
+            kinds_as_text,
+            kinds_as_json,
+            kind_entries},
+    Listing{{"constructions", "how ropes are made, and the words for it"},
+            constructions_as_text,
+            constructions_as_json,
+            construction_entries},
     Listing{{"columns", "columns of a job file"}, columns_as_text, columns_as_json, column_entries},
-    Listing{{"faults", "the codes of faults"}, faults_as_text, faults_as_json, fault_entries},
+    Listing{{"settings", "options that a file of settings may give, their values, and from where"},
+            settings_as_text,
+            settings_as_json,
+            setting_entries},
+    Listing{{"errors", "errors by their code, with cause and remedy"},
+            errors_as_text,
+            errors_as_json,
+            error_entries},
     Listing{{"sources", "documents that figures are taken from"},
             sources_as_text,
             sources_as_json,

@@ -13,11 +13,19 @@
 
 namespace libsplice::cli {
 
-/// The entries that are asked for by name; where none is named, all.
+/// What lists are made from.
+struct ListSource {
+    const Book& book;
+    const CommandLine& command; ///< whose settings are listed
+};
+
+/// The entries that are asked for by name; if none is named, all.
 class Chosen {
   public:
     explicit Chosen(std::span<const std::string> names) : names_(names) {}
     [[nodiscard]] bool has(std::string_view name) const;
+    [[nodiscard]] bool all() const { return names_.empty(); }
+    [[nodiscard]] std::span<const std::string> names() const { return names_; }
 
   private:
     std::span<const std::string> names_;
@@ -31,9 +39,9 @@ struct Entry {
 
 struct Listing {
     Word word;
-    void (*as_text)(const Book&, const Chosen&, Output&);
-    void (*as_json)(const Book&, const Chosen&, Output&);
-    std::vector<Entry> (*entries)(const Book&);
+    void (*as_text)(const ListSource&, const Chosen&, Output&);
+    void (*as_json)(const ListSource&, const Chosen&, Output&);
+    std::vector<Entry> (*entries)(const ListSource&);
 };
 
 [[nodiscard]] std::span<const Listing> listings();

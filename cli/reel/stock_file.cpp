@@ -52,8 +52,7 @@ Result<std::string> text_of(const std::string& path) {
     return input ? input->read_all() : Result<std::string>(Unexpected(input.error()));
 }
 
-Result<bool> write_whole(const std::string& path, const std::string& text) {
-    auto output = Output::open(path);
+Result<bool> write_whole(Result<Output> output, const std::string& text) {
     if (!output) {
         return Unexpected(output.error());
     }
@@ -83,12 +82,20 @@ StockFile::~StockFile() = default;
 Result<bool> StockFile::hold() {
     constexpr int most_tries = 10;
     for (int i = 0; i < most_tries; ++i) {
-        const int descriptor = ::open(path_.c_str(), O_RDONLY | O_CLOEXEC);
+        // Whoever opens a pipe waits until somebody writes to it.
+        const int descriptor = ::open(path_.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC);
         if (descriptor < 0) {
             return Unexpected(
                 Fault{Code::file_unreadable, std::generic_category().message(errno), Place{path_}});
         }
         auto held = std::make_unique<Held>(descriptor);
+        struct stat status {};
+        if (::fstat(descriptor, &status) != 0 || !S_ISREG(status.st_mode)) {
+            return Unexpected(Fault{Code::file_unreadable,
+                                    "this is no plain file, and a stock that is written again must "
+                                    "be one",
+                                    Place{path_}});
+        }
         if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0) {
             return Unexpected(locked(path_));
         }
@@ -124,11 +131,12 @@ Result<bool> StockFile::write_after(const ReelPlan& plan) const {
     if (!now || *now != text_ || !is_the_file(held_->descriptor, path_)) {
         return Unexpected(changed(path_));
     }
-    auto kept = write_whole(path_ + ".previous", text_);
+    auto kept = write_whole(Output::open_copy(path_ + ".previous", path_), text_);
     if (!kept) {
         return kept;
     }
-    auto written = write_whole(path_, write_stock(rows_after(rows_, plan), is_toml_stock(path_)));
+    auto written = write_whole(Output::open(path_),
+                               write_stock(rows_after(rows_, plan), is_toml_stock(path_)));
     sync_folder_of(path_);
     return written;
 }

@@ -127,7 +127,7 @@ struct Fault {
     std::string rule = {};  ///< the source of the broken rule, if one was broken; may be empty
 };
 
-/// `file:line:column: error CODE: sentence`, control bytes shown as `\x1b`.
+/// `file:line:column: error CODE: sentence`, with what could drive a terminal shown escaped.
 [[nodiscard]] std::string to_text(const Fault& fault);
 
 } // namespace libsplice

@@ -1,13 +1,14 @@
 // Writing to the system so that a file is there whole or not at all.
 #include "libsplice/base/output.h"
 
-#include "libsplice/base/unfinished_file.h"
+#include "libsplice/base/temporary_file.h"
 
 #include <gsl/assert>
 
 #include <cerrno>
 #include <cstdlib>
 #include <fcntl.h>
+#include <memory>
 #include <optional>
 #include <sys/stat.h>
 #include <system_error>
@@ -23,22 +24,22 @@ struct Output::Target {
     Target& operator=(const Target&) = delete;
     ~Target() {
         close();
-        if (!temporary.empty()) {
-            ::unlink(temporary.c_str());
+        if (!temporary.path.empty()) {
+            ::unlink(temporary.path.c_str());
         }
     }
 
+    [[nodiscard]] bool begin(const std::optional<struct stat>& old);
     void put(std::string_view text);
     bool close();
     [[nodiscard]] bool sync_and_rename();
 
     std::string* into = nullptr; ///< text in memory instead of a descriptor
     int descriptor = -1;
-    std::string name;                         ///< as the user gave it, for faults
-    std::string path;                         ///< the name that the file takes at the commit
-    std::string temporary;                    ///< empty: written straight to its place
-    std::optional<UnfinishedFile> unfinished; ///< the temporary file, for whoever is interrupted
-    int error = 0;                            ///< the first `errno` of a failed write
+    std::string name;        ///< as the user gave it, for faults
+    std::string path;        ///< the name that the file takes at the commit
+    TemporaryFile temporary; ///< none: written straight to its place
+    int error = 0;           ///< the first `errno` of a failed write
     bool reader_gone = false;
 };
 
@@ -68,32 +69,22 @@ std::string behind_links(const std::string& path) {
     return real ? std::string(real.get()) : path;
 }
 
-/// Creates a new file in the folder of `path` under a name that nobody has. The system takes the
-/// umask off its mode. -1 with `errno` set if it cannot be done.
-int create_beside(const std::string& path, std::string& temporary,
-                  std::optional<UnfinishedFile>& unfinished) {
-    constexpr int most_tries = 1000;
-    const auto slash = path.rfind('/');
-    const std::string folder = slash == std::string::npos ? "" : path.substr(0, slash + 1);
-    const std::string stem = folder + ".splice-" + std::to_string(::getpid()) + "-";
-    for (int i = 0; i < most_tries; ++i) {
-        const std::string name = stem + std::to_string(i);
-        unfinished.emplace(name); // before it is there, so that it is never there unknown
-        const int descriptor =
-            ::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, mode_t{0666});
-        if (descriptor >= 0) {
-            temporary = name;
-            return descriptor;
-        }
-        if (errno != EEXIST) {
-            break;
-        }
-    }
-    unfinished.reset();
-    return -1;
+/// Whether `path` is a link whose end is not there.
+bool leads_nowhere(const std::string& path) {
+    struct stat link {};
+    return ::lstat(path.c_str(), &link) == 0 && S_ISLNK(link.st_mode) && !status_of(path);
 }
 
 } // namespace
+
+/// Opens the temporary file, with the rights of what it will replace; `errno` says why not.
+bool Output::Target::begin(const std::optional<struct stat>& old) {
+    if (!create_beside(path, temporary)) {
+        return false;
+    }
+    descriptor = temporary.descriptor;
+    return !old || take_rights_of(*old, descriptor);
+}
 
 void Output::Target::put(std::string_view text) {
     if (into != nullptr) {
@@ -121,11 +112,12 @@ bool Output::Target::close() {
 
 /// True if the file has taken its place; `errno` says why not.
 bool Output::Target::sync_and_rename() {
-    if (::fsync(descriptor) != 0 || !close() || ::rename(temporary.c_str(), path.c_str()) != 0) {
+    if (::fsync(descriptor) != 0 || !close() ||
+        ::rename(temporary.path.c_str(), path.c_str()) != 0) {
         return false;
     }
-    temporary.clear();
-    unfinished.reset();
+    temporary.path.clear();
+    temporary.unfinished.reset();
     return true;
 }
 
@@ -158,10 +150,30 @@ Result<Output> Output::open(const std::string& path) {
     if (old && ::access(path.c_str(), W_OK) != 0) {
         return unwritable(path, errno);
     }
+    if (leads_nowhere(path)) {
+        return unwritable(path,
+                          "this is a link that leads nowhere; name a file, or remove the link");
+    }
     target->path = behind_links(path);
-    target->descriptor = create_beside(target->path, target->temporary, target->unfinished);
-    if (target->descriptor < 0 ||
-        (old && ::fchmod(target->descriptor, old->st_mode & mode_t{07777}) != 0)) {
+    if (!target->begin(old)) {
+        return unwritable(path, errno);
+    }
+    return Output(std::move(target));
+}
+
+Result<Output> Output::open_copy(const std::string& path, const std::string& of) {
+    const auto model = status_of(of);
+    if (!model) {
+        return unwritable(path, errno);
+    }
+    struct stat there {};
+    if (::lstat(path.c_str(), &there) == 0 && S_ISDIR(there.st_mode)) {
+        return unwritable(path, "this is a folder; move it away");
+    }
+    auto target = std::make_unique<Target>();
+    target->name = path;
+    target->path = path;
+    if (!target->begin(model)) {
         return unwritable(path, errno);
     }
     return Output(std::move(target));
@@ -189,7 +201,7 @@ Result<bool> Output::commit() {
     if (target_->error != 0) {
         return unwritable(target_->name, target_->error);
     }
-    if (!target_->temporary.empty() && !target_->sync_and_rename()) {
+    if (!target_->temporary.path.empty() && !target_->sync_and_rename()) {
         return unwritable(target_->name, errno);
     }
     return true;

@@ -16,8 +16,15 @@ namespace libsplice {
 /// ends quietly: the rest is dropped and `reader_gone()` says so.
 class Output {
   public:
-    /// Opens the output. Code::cannot_write.
+    /// Opens the output. A file that is there is replaced: the new one has its owner and group as
+    /// far as the system allows it, and its permissions, but never the right to act as another user
+    /// (setuid). A link to a file stays, and the file that it leads to is replaced; one that leads
+    /// nowhere is refused. Left-over temporary files of runs that have died are removed from the
+    /// folder. Code::cannot_write.
     [[nodiscard]] static Result<Output> open(const std::string& path);
+    /// Opens an output for a copy of the file `of`: nobody can read it who cannot read that file,
+    /// and whatever bears the name `path` is replaced, a link too. Code::cannot_write.
+    [[nodiscard]] static Result<Output> open_copy(const std::string& path, const std::string& of);
     /// An output that keeps what is written in `into`, which must outlive it; for tests and hosts.
     [[nodiscard]] static Output to_string(std::string& into);
 

@@ -37,6 +37,70 @@ std::size_t sequence_length(std::string_view text) {
     return overlong || surrogate || too_large ? 0 : length;
 }
 
+/// The character of one well-formed sequence; of a byte that is none, the byte.
+char32_t code_point(std::string_view sequence) {
+    const auto byte = [&](std::size_t i) {
+        return static_cast<char32_t>(static_cast<unsigned char>(sequence[i]));
+    };
+    constexpr std::array<char32_t, 5> bits_of_lead{0, 0xFF, 0x1F, 0x0F, 0x07};
+    char32_t point = byte(0) & bits_of_lead.at(sequence.size());
+    for (std::size_t i = 1; i < sequence.size(); ++i) {
+        point = (point << 6U) | (byte(i) & 0x3FU);
+    }
+    return point;
+}
+
+struct Range {
+    char32_t first;
+    char32_t last;
+};
+
+bool is_in(std::span<const Range> ranges, char32_t point) {
+    return std::ranges::any_of(ranges, [point](const Range& range) {
+        return point >= range.first && point <= range.last;
+    });
+}
+
+/// C1 controls, marks of direction, and separators of lines and paragraphs.
+bool is_treacherous(char32_t point) {
+    static constexpr std::array ranges{
+        Range{0x80, 0x9F},     Range{0x61C, 0x61C},   Range{0x200E, 0x200F},
+        Range{0x2028, 0x202E}, Range{0x2066, 0x2069}, Range{0xFEFF, 0xFEFF},
+    };
+    return point >= 0x80 && is_in(ranges, point);
+}
+
+/// Columns on a terminal, after the ranges of Unicode's East Asian Width and of combining marks
+/// that terminals agree on.
+std::size_t columns_of(char32_t point) {
+    static constexpr std::array over_the_one_before{
+        Range{0x300, 0x36F},   Range{0x483, 0x489},   Range{0x591, 0x5BD},   Range{0x610, 0x61A},
+        Range{0x64B, 0x65F},   Range{0x1AB0, 0x1AFF}, Range{0x1DC0, 0x1DFF}, Range{0x200B, 0x200D},
+        Range{0x20D0, 0x20FF}, Range{0xFE00, 0xFE0F}, Range{0xFE20, 0xFE2F},
+    };
+    static constexpr std::array wide{
+        Range{0x1100, 0x115F},   Range{0x2E80, 0x303E},   Range{0x3041, 0x33FF},
+        Range{0x3400, 0x4DBF},   Range{0x4E00, 0x9FFF},   Range{0xA000, 0xA4CF},
+        Range{0xA960, 0xA97F},   Range{0xAC00, 0xD7A3},   Range{0xF900, 0xFAFF},
+        Range{0xFE30, 0xFE6F},   Range{0xFF00, 0xFF60},   Range{0xFFE0, 0xFFE6},
+        Range{0x1F300, 0x1F64F}, Range{0x1F680, 0x1F6FF}, Range{0x1F900, 0x1F9FF},
+        Range{0x20000, 0x3FFFD},
+    };
+    if (point < 0x300) {
+        return 1;
+    }
+    return is_in(over_the_one_before, point) ? 0 : is_in(wide, point) ? 2 : 1;
+}
+
+std::string in_hexadecimal(char32_t number, int digits) {
+    constexpr std::string_view signs = "0123456789abcdef";
+    std::string text;
+    for (int i = digits - 1; i >= 0; --i) {
+        text += signs[(number >> (4U * static_cast<unsigned>(i))) & 0xFU];
+    }
+    return text;
+}
+
 std::size_t edit_distance(std::string_view a, std::string_view b) {
     std::vector<std::size_t> row(b.size() + 1);
     for (std::size_t j = 0; j <= b.size(); ++j) {
@@ -80,19 +144,31 @@ std::size_t character_count(std::string_view text) {
         text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
 }
 
+std::size_t display_width(std::string_view text) {
+    std::size_t width = 0;
+    while (!text.empty()) {
+        const std::size_t length = std::max<std::size_t>(1, sequence_length(text));
+        width += columns_of(code_point(text.substr(0, length)));
+        text.remove_prefix(length);
+    }
+    return width;
+}
+
 std::string show_controls(std::string_view text) {
-    constexpr std::string_view digits = "0123456789abcdef";
     std::string shown;
     shown.reserve(text.size());
-    for (const char c : text) {
-        const auto byte = static_cast<unsigned char>(c);
-        if (byte < 0x20 || byte == 0x7F) {
-            shown += "\\x";
-            shown += digits[byte >> 4U];
-            shown += digits[byte & 0xFU];
+    while (!text.empty()) {
+        const std::size_t length = sequence_length(text);
+        const auto sequence = text.substr(0, std::max<std::size_t>(1, length));
+        const char32_t point = length == 0 ? 0 : code_point(sequence);
+        if (length == 0 || point < 0x20 || point == 0x7F) {
+            shown += "\\x" + in_hexadecimal(static_cast<unsigned char>(text.front()), 2);
+        } else if (is_treacherous(point)) {
+            shown += "\\u" + in_hexadecimal(point, 4);
         } else {
-            shown += c;
+            shown += sequence;
         }
+        text.remove_prefix(sequence.size());
     }
     return shown;
 }

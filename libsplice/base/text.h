@@ -19,8 +19,13 @@ namespace libsplice {
 /// Number of characters (code points) in well-formed UTF-8.
 [[nodiscard]] std::size_t character_count(std::string_view text);
 
-/// Control bytes as `\x1b`, so that a message cannot drive a terminal. Everything else is
-/// unchanged.
+/// Columns that well-formed UTF-8 takes up on a terminal: 2 for a wide character of East Asian
+/// writing, 0 for one that is put over the character before it, else 1.
+[[nodiscard]] std::size_t display_width(std::string_view text);
+
+/// What could drive a terminal or turn a text round is shown escaped: control bytes and bytes that
+/// are no UTF-8 as `\x1b`; the C1 controls, line and paragraph separators, and the marks that
+/// change the direction of writing, as `\u202e`. Everything else is unchanged.
 [[nodiscard]] std::string show_controls(std::string_view text);
 
 /// The word of `words` nearest to `word` by edit distance, if it is near enough to be worth a

@@ -5,21 +5,28 @@
 
 #include <gsl/assert>
 
+#include <algorithm>
+
 namespace libsplice {
 
 namespace {
 
-/// Byte offset at which the first `count` characters of `text` end.
-std::size_t bytes_of(std::string_view text, std::size_t count) {
-    std::size_t at = 0;
-    while (at < text.size() && count > 0) {
-        ++at;
-        while (at < text.size() && (static_cast<unsigned char>(text[at]) & 0xC0U) == 0x80U) {
-            ++at;
+/// Byte offset up to which `text` fits into `columns`, after its first character at the least.
+std::size_t bytes_that_fit(std::string_view text, std::size_t columns) {
+    std::size_t fits = 0;
+    for (std::size_t at = 0; at < text.size() && (fits == 0 || columns > 0);) {
+        std::size_t end = at + 1;
+        while (end < text.size() && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U) {
+            ++end;
         }
-        --count;
+        const std::size_t width = display_width(text.substr(at, end - at));
+        if (fits != 0 && width > columns) {
+            break;
+        }
+        columns -= std::min(width, columns);
+        fits = at = end;
     }
-    return at;
+    return fits;
 }
 
 class Lines {
@@ -29,20 +36,20 @@ class Lines {
 
     void add(std::string_view word) {
         const std::size_t blank = at_start_ ? 0 : 1;
-        if (!at_start_ && column_ + blank + character_count(word) > width_) {
+        if (!at_start_ && column_ + blank + display_width(word) > width_) {
             break_line();
         } else if (!at_start_) {
             text_ += ' ';
             ++column_;
         }
-        while (column_ + character_count(word) > width_) {
-            const std::size_t fits = bytes_of(word, width_ - column_);
+        while (column_ + display_width(word) > width_) {
+            const std::size_t fits = bytes_that_fit(word, width_ - column_);
             text_ += word.substr(0, fits);
             word.remove_prefix(fits);
             break_line();
         }
         text_ += word;
-        column_ += character_count(word);
+        column_ += display_width(word);
         at_start_ = false;
     }
 

@@ -47,11 +47,6 @@ std::vector<std::string> own_tables(const std::filesystem::path& binary) {
     return {installed_tables(binary)};
 }
 
-bool stands_alone(const std::string& folder) {
-    std::error_code ignored;
-    return std::filesystem::exists(std::filesystem::path(folder) / "constructions.toml", ignored);
-}
-
 } // namespace
 
 std::vector<std::string> table_folders(const std::filesystem::path& binary,
@@ -62,6 +57,11 @@ std::vector<std::string> table_folders(const std::filesystem::path& binary,
     }
     folders.insert(folders.end(), given.begin(), given.end());
     return folders;
+}
+
+bool stands_alone(const std::string& folder) {
+    std::error_code ignored;
+    return std::filesystem::exists(std::filesystem::path(folder) / "constructions.toml", ignored);
 }
 
 } // namespace libsplice

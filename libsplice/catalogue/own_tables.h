@@ -16,4 +16,8 @@ namespace libsplice {
 [[nodiscard]] std::vector<std::string> table_folders(const std::filesystem::path& binary,
                                                      std::span<const std::string> given);
 
+/// Whether a folder of tables brings its own `constructions.toml`, so that it needs no other below
+/// it.
+[[nodiscard]] bool stands_alone(const std::string& folder);
+
 } // namespace libsplice

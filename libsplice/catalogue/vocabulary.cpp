@@ -11,6 +11,18 @@ constexpr auto constructions = std::to_array<std::string_view>(
     {"3-strand", "8-plait", "12-strand", "double-braid", "core-dependent", "parallel-core",
      "solid-braid", "shock-cord", "wire"});
 
+constexpr std::array<std::string_view, construction_count> meanings_of_constructions{
+    "three strands laid up",
+    "eight strands in four pairs, square plait",
+    "hollow single braid",
+    "braided cover and braided core share the load",
+    "the core bears the load, the cover protects it",
+    "a core of parallel yarns or strands bears the load, under a cover",
+    "a braid without a hollow",
+    "rubber strands under a cover",
+    "strands of metal wire laid up",
+};
+
 constexpr auto fibres =
     std::to_array<std::string_view>({"HMPE", "aramid", "LCP", "polyester", "nylon", "polypropylene",
                                      "manila", "rubber", "galvanised-steel", "stainless-steel"});
@@ -40,6 +52,10 @@ std::string_view name_of(Construction construction) {
 
 std::string_view name_of(Fibre fibre) {
     return fibres[static_cast<std::size_t>(fibre)];
+}
+
+std::string_view meaning_of(Construction construction) {
+    return meanings_of_constructions[static_cast<std::size_t>(construction)];
 }
 
 std::optional<Construction> read_construction(std::string_view name) {

@@ -42,6 +42,8 @@ inline constexpr std::size_t fibre_count = 10;
 [[nodiscard]] std::span<const std::string_view, fibre_count> fibre_names();
 [[nodiscard]] std::string_view name_of(Construction construction);
 [[nodiscard]] std::string_view name_of(Fibre fibre);
+/// A few words on how it is made.
+[[nodiscard]] std::string_view meaning_of(Construction construction);
 [[nodiscard]] std::optional<Construction> read_construction(std::string_view name);
 [[nodiscard]] std::optional<Fibre> read_fibre(std::string_view name);
 

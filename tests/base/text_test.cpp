@@ -24,6 +24,35 @@ TEST(ShowControls, MakesControlBytesVisible) {
     EXPECT_EQ(show_controls("a\0b\r\n\x7f"s), "a\\x00b\\x0d\\x0a\\x7f");
 }
 
+TEST(ShowControls, EscapesWhatDrivesATerminalOrTurnsATextRound) {
+    EXPECT_EQ(show_controls("\xC2\x9B"
+                            "31mred"),
+              "\\u009b31mred")
+        << "C1 controls";
+    EXPECT_EQ(show_controls("a\xE2\x80\xAE"
+                            "b"),
+              "a\\u202eb")
+        << "right to left";
+    EXPECT_EQ(show_controls("a\xE2\x80\xA8"
+                            "b"),
+              "a\\u2028b")
+        << "line separator";
+    EXPECT_EQ(show_controls("\xE2\x81\xA6"), "\\u2066");
+    EXPECT_EQ(show_controls("a\x9B"
+                            "b\xFF"),
+              "a\\x9bb\\xff")
+        << "bytes that are no UTF-8";
+    EXPECT_EQ(show_controls("\xE2\x80"), "\\xe2\\x80") << "half a character";
+}
+
+TEST(DisplayWidth, CountsColumnsOfATerminal) {
+    EXPECT_EQ(display_width("halyard"), 7U);
+    EXPECT_EQ(display_width("Gr\u00f6\u00dfe"), 5U);
+    EXPECT_EQ(display_width("\u4e3b\u5e06\u5347\u964d\u7d22"), 10U) << "two columns each";
+    EXPECT_EQ(display_width("e\u0301"), 1U) << "an accent over a letter";
+    EXPECT_EQ(display_width(""), 0U);
+}
+
 TEST(ShowControls, LeavesTheRestAlone) {
     EXPECT_EQ(show_controls("Größe 6 mm\xC2\xB2 \\ ~"), "Größe 6 mm\xC2\xB2 \\ ~");
 }

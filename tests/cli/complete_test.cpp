@@ -35,12 +35,16 @@ TEST(Complete, CommandsAndTheirOptions) {
     EXPECT_EQ(offered({"cut", "--ledger", "--led"}), Words{}) << "it is given already";
     EXPECT_EQ(offered({"cut", "--tables", "a", "--tab"}), Words{"--tables"}) << "may be repeated";
     EXPECT_EQ(offered({"cut", "--", "--led"}), Words{}) << "-- ends the options";
+    EXPECT_EQ(offered({"help", "lis"}), Words{"list"});
 }
 
 TEST(Complete, ValuesOfOptions) {
     EXPECT_EQ(offered({"cut", "--units", ""}), (Words{"metric", "imperial"}));
     EXPECT_EQ(offered({"cut", "--format", ""}), (Words{"text", "csv", "json", "html"}));
     EXPECT_EQ(offered({"tighten", "--format", ""}), (Words{"text", "csv", "json"}));
+    EXPECT_EQ(offered({"list", "--format", ""}), (Words{"text", "json"})) << "it refuses csv";
+    EXPECT_EQ(offered({"list", "-f", "j"}), Words{"json"}) << "by its letter";
+    EXPECT_EQ(offered({"cut", "--unit", "i"}), Words{"imperial"}) << "shortened";
     EXPECT_EQ(offered({"cut", "--units=im"}), Words{"--units=imperial"});
     EXPECT_EQ(complete(Words{"cut", "--output", ""}).paths, Paths::files);
     EXPECT_EQ(complete(Words{"cut", "--output="}).paths, Paths::files);
@@ -60,16 +64,14 @@ TEST(Complete, KindsAndTheirFields) {
 
 TEST(Complete, WordsOfASynopsis) {
     EXPECT_EQ(complete(Words{"cut", "one.csv", ""}).paths, Paths::files) << "jobs repeat";
-    EXPECT_EQ(offered({"show", "stre"}), Words{"stretch"});
-    EXPECT_EQ(complete(Words{"show", ""}).paths, Paths::files) << "or a job";
-    EXPECT_TRUE(offers({"show", tables, "stretch", "demo-b12"}, "demo-b12-hmpe-3"));
-    EXPECT_EQ(offered({"show", tables, "stretch", "rope", "load=1kN", ""}),
-              (Words{"length=", "against="}));
+    EXPECT_EQ(complete(Words{"show", ""}).paths, Paths::files);
+    EXPECT_TRUE(offers({"stretch", tables, "demo-b12"}, "demo-b12-hmpe-3"));
+    EXPECT_EQ(offered({"stretch", tables, "rope", "load=1kN", ""}), (Words{"length=", "against="}));
     EXPECT_EQ(offered({"tighten", "stev"}), Words{"stevedore"});
     EXPECT_EQ(offered({"tighten", "figure-eight-"}), Words{"figure-eight-loop"});
     EXPECT_EQ(complete(Words{"tighten", ""}).paths, Paths::files) << "or a file of points";
-    EXPECT_EQ(offered({"list", "fau"}), Words{"faults"});
-    EXPECT_EQ(offered({"list", tables, "faults", "10"}).front(), "101");
+    EXPECT_EQ(offered({"list", "err"}), Words{"errors"});
+    EXPECT_EQ(offered({"list", tables, "errors", "10"}).front(), "101");
     EXPECT_EQ(offered({"list", tables, "columns", "name", "end_"}), (Words{"end_a", "end_b"}));
     EXPECT_EQ(offered({"list", tables, "nothing", ""}), Words{});
 }

@@ -21,7 +21,7 @@ from terminal import Terminal
 TYPED = [
     ("splice lis", r"list "),
     ("splice list pl", r"plug-ins "),
-    ("splice list faults 30", r"301.*302.*305"),
+    ("splice list errors 30", r"301.*302.*305"),
     ("splice list columns made", r"first_end"),
     ("splice end ser", None),  # nothing begins so
     ("splice end carrick", None),
@@ -35,7 +35,9 @@ TYPED = [
     ("splice cut --units imp", r"imperial "),
     ("splice cut one", r"one-job.csv"),
     ("splice cut --tables=fol", r"folder/"),
-    ("splice show stretch demo-b12-hmpe-3 ag", r"against="),
+    ("splice stretch demo-b12-hmpe-3 ag", r"against="),
+    ("splice show one-job.csv main", r"main.{1,2}halyard"),
+    ('splice end bowline --rope "12-strand HMPE 3', r"12-strand HMPE 3 mm"),
 ]
 PLUGGED = ("splice end --plug-in {} tucked-wire", r"tucked-wire-eye ")
 
@@ -106,7 +108,7 @@ def main(shell, splice, completions, *plug_in):
         sys.exit(f"{shell} is not installed")
     typed = TYPED + [(PLUGGED[0].format(file), PLUGGED[1]) for file in plug_in]
     with tempfile.TemporaryDirectory() as folder:
-        (Path(folder) / "one-job.csv").touch()
+        (Path(folder) / "one-job.csv").write_text("name,rope,length\nmain halyard,12-strand HMPE 3 mm,2 m\njib sheet,12-strand HMPE 3 mm,2 m\n")
         (Path(folder) / "folder").mkdir()
         if shell == "fish":
             wrong = in_fish(splice, completions, folder, typed)

@@ -61,12 +61,12 @@ class Tighten(unittest.TestCase):
 
     def test_keys_and_the_last_digit(self):
         answers = [consumed("overhand") for _ in range(2)]
+        self.assertEqual(*answers, "no run time: the same question has the same answer")
         self.assertEqual(
             set(answers[0]),
             {"knot", "consumed_diameters", "mesh", "clearance", "determinant_before",
-             "determinant_after", "seconds"},
+             "determinant_after"},
         )
-        self.assertEqual(*(answer["consumed_diameters"] for answer in answers))
 
     def test_a_hitch_on_its_spar(self):
         answer = consumed("clove-hitch", "--pin", "3")

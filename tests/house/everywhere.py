@@ -47,18 +47,20 @@ def listed_between(text, start, end):
 
 
 def options_in(source, commands):
-    """{option: commands} of declarations `OptionDeclaration{"name", ..., " cut end ", ...}`."""
+    """{option: commands} of declarations `OptionDeclaration{.name = "x", ..., .commands = " cut ", ...}`."""
+    lists = dict(re.findall(r'string_view (\w+) =\s*"([^"]*)"', source))
     options = {}
     for part in source.split("OptionDeclaration{")[1:]:
-        texts = re.findall(r'"([^"]*)"', part.split("};")[0])
-        takers = next(text for text in texts[1:] if text == "*" or re.fullmatch(r" ([\w-]+ )+", text))
-        options[texts[0]] = commands if takers == "*" else takers.split()
+        name = re.search(r'\.name = "([\w-]+)"', part)[1]
+        takers = re.search(r'\.commands =\s*(?:"([^"]*)"|(\w+))', part)
+        takers = lists[takers[2]] if takers[2] else takers[1]
+        options[name] = commands if takers == "*" else takers.split()
     return options
 
 
 def declared_in(read, kinds):
     """`read` gives the text of a file of the project, `kinds` is the program's list."""
-    commands = re.findall(r'\bVerb\{\s*"([\w-]+)"', read("cli/declared/commands.cpp"))
+    commands = re.findall(r'\bCommand\{\s*\.name = "([\w-]+)"', read("cli/declared/commands.cpp"))
     numbers = dict(re.findall(r"^\s+(\w+) = (\d+),", read("libsplice/base/fault.h"), re.MULTILINE))
     titles = re.findall(r'CodeTitle\{\s*Code::(\w+),\s*"([^"]+)"\}', read("libsplice/base/fault.cpp"))
     common = listed_common(read("libsplice/allowance/book.cpp"))
@@ -95,13 +97,14 @@ class Program:
 def help_of(program, declared):
     texts = {command: program.run(command, "--help") for command in declared.commands}
     texts[""] = program.run("--help")
-    for what in ("columns", "kinds", "faults"):
+    for what in ("columns", "errors"):
         texts[f"list {what}"] = program.run("list", what)
+    texts["list kinds"] = program.run("list", "kinds", *declared.kinds)
     return texts
 
 
 def completion_of(program, declared):
-    asked = ["", "end ", *(f"list {what} " for what in ("columns", "faults", "kinds"))]
+    asked = ["", "end ", *(f"list {what} " for what in ("columns", "errors", "kinds"))]
     asked += [f"{command} --" for command in declared.commands] + [f"end {kind} " for kind in declared.kinds]
     return {
         words: [line.split("\t")[0] for line in program.run("complete", *words.split(" ")).splitlines()]
@@ -122,7 +125,7 @@ def rendered(page):
 
 def item(word):
     """A word that begins a line of its own, perhaps with an argument and its meaning behind it."""
-    return re.compile(rf"^ *{re.escape(word)}(?![\w.-])", re.MULTILINE)
+    return re.compile(rf"^ *(?:-\w, )?{re.escape(word)}(?![\w.-])", re.MULTILINE)
 
 
 def gaps(declared, said):
@@ -138,12 +141,11 @@ def gaps(declared, said):
         yield from look(item(command).search(said.pages["splice.1"]), f"the command {command}", "splice(1)")
         yield from look(f"splice-{command}.1" in said.pages, f"the page splice-{command}(1)", "the manual")
         yield from look(command in said.completion[""], f"the command {command}", "completion")
-        for name in ("README.md", "docs/command.md"):
-            row = f"| `{command}` |" in said.docs[name]
-            yield from look(row, f"the command {command}", name)
+        row = f"| `{command}` |" in said.docs["docs/command.md"]
+        yield from look(row, f"the command {command}", "docs/command.md")
     for option, takers in declared.options.items():
         word = f"--{option}"
-        yield from look(word in said.help[""].split(), word, "splice --help")
+        yield from look(item(word).search(said.help[""]), word, "splice --help")
         yield from look(item(word).search(said.pages["splice.1"]), word, "splice(1)")
         row = re.search(rf"^\| `{word}[ `]", said.docs["docs/command.md"], re.MULTILINE)
         yield from look(row, word, "docs/command.md")
@@ -163,17 +165,17 @@ def gaps(declared, said):
     for kind, fields in declared.kinds.items():
         yield from kind_gaps(kind, fields, said, look)
     for field in declared.common:
-        listed = said.help["list kinds"].split("every end\n")[-1]
+        listed = said.help["list kinds"].split("every end")[-1]
         yield from look(item(field).search(listed), f"the field {field}", "splice list kinds")
         yield from look(item(field).search(said.pages["splice-job.5"]), f"the field {field}", "splice-job(5)")
         yield from look(f"`{field}`" in said.docs["docs/job-files.md"], f"the field {field}", "docs/job-files.md")
     for code, title in declared.faults.items():
-        yield from look(f"{code}\n    {title}" in said.help["list faults"], f"the fault {code}", "splice list faults")
+        yield from look(f"{code}  {title}" in said.help["list errors"], f"the error {code}", "splice list errors")
         page = re.search(rf"^ +{code} +{re.escape(title)}", said.pages["splice.1"], re.MULTILINE)
-        yield from look(page, f"the fault {code}", "splice(1)")
-        yield from look(code in said.completion["list faults "], f"the fault {code}", "completion")
+        yield from look(page, f"the error {code}", "splice(1)")
+        yield from look(code in said.completion["list errors "], f"the error {code}", "completion")
         row = f"| {code} | {title} |" in said.docs["docs/errors.md"]
-        yield from look(row, f"the fault {code}", "docs/errors.md")
+        yield from look(row, f"the error {code}", "docs/errors.md")
     for figure in declared.figures:
         yield from look(item(figure).search(said.pages["splice-tables.5"]), f"the figure {figure}", "splice-tables(5)")
 
@@ -219,7 +221,7 @@ def check_all(splice, manual, root):
     for name, part in zip(Declared._fields, declared):
         if not part:
             yield f"no {name} are found in the sources"
-    docs = [root / "README.md", *(root / "docs").rglob("*.md")]
+    docs = (root / "docs").rglob("*.md")
     said = Said(
         help_of(program, declared),
         {page.name: rendered(page) for page in manual.rglob("*.[1-9]")},
@@ -237,8 +239,8 @@ GOOD = {
         "": "  cut     work out\n  --ledger\n",
         "cut": "usage: splice cut JOB\n  --ledger   rows\n",
         "list columns": "name\n    its name\n",
-        "list kinds": "eye\n    an eye\n    pin\n        its pin\nevery end\n    rule\n",
-        "list faults": "101\n    a file\n",
+        "list kinds": "eye\n    an eye\n    pin  its pin\n  every end\n    rule\n",
+        "list errors": "101  a file\n",
     },
     "pages": {
         "splice.1": "  cut JOB\n  --ledger\n  101    a file\n",
@@ -250,12 +252,11 @@ GOOD = {
         "": ["cut"],
         "cut --": ["--ledger"],
         "list columns ": ["name"],
-        "list faults ": ["101"],
+        "list errors ": ["101"],
         "end ": ["eye"],
         "end eye ": ["pin="],
     },
     "docs": {
-        "README.md": "| `cut` | x |",
         "docs/command.md": "| `cut` | x |\n| `--ledger` | x |",
         "docs/job-files.md": "`name` `rule`",
         "docs/errors.md": "| 101 | a file | x |",
@@ -263,8 +264,8 @@ GOOD = {
     },
 }
 SOURCES = {
-    "cli/declared/commands.cpp": 'Command{"cut", "s", "JOB"',
-    "cli/declared/options.cpp": 'OptionDeclaration{"ledger", "", "rows", "", " cut "};',
+    "cli/declared/commands.cpp": 'Command{.name = "cut", .summary = "s"',
+    "cli/declared/options.cpp": 'OptionDeclaration{.name = "ledger", .commands = " cut "};',
     "libsplice/job/line.cpp": 'column_names_in_order{\n"name"};',
     "libsplice/catalogue/figure.cpp": 'figure_words = {"tail"};',
     "libsplice/base/fault.h": "    a = 101,\n",

@@ -79,7 +79,7 @@ std::vector<std::string> lines_of(const std::string& text) {
 }
 
 std::string padded(const std::string& text, const PageColumn& column) {
-    const std::size_t used = std::min(column.width, character_count(text));
+    const std::size_t used = std::min(column.width, display_width(text));
     const std::string space = blanks(column.width - used);
     return column.right ? space + text : text + space;
 }
@@ -118,7 +118,7 @@ void TextPage::fact(std::string_view label, std::string_view text) {
     if (text.empty()) {
         return;
     }
-    if (character_count(label) >= width_of_label) {
+    if (display_width(label) >= width_of_label) {
         paragraph(std::string(label) + ": " + std::string(text), indent_of_facts, 2);
         return;
     }
@@ -137,7 +137,7 @@ void TextPage::large(std::string_view label, std::string_view text) {
     line += text.empty() ? "" : "   ";
     line += text;
     line.resize(line.find_last_not_of(' ') + 1);
-    const std::size_t length = std::min(width, character_count(line)) - indent_of_large;
+    const std::size_t length = std::min(width, display_width(line)) - indent_of_large;
     blank();
     output_.write(line + '\n' + blanks(indent_of_large) + std::string(length, '=') + '\n');
     blank();
