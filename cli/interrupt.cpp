@@ -1,6 +1,7 @@
+// A signal handler removes what is half written, with nothing that may not be called there.
 #include "cli/interrupt.h"
 
-#include "libsplice/base/unfinished_file.h"
+#include "libsplice/base/files/unfinished_file.h"
 
 #include "cli/messages.h"
 

@@ -1,3 +1,4 @@
+// Progress is shown now and then, in the words of whoever does the work.
 #include "cli/progress.h"
 
 #include "libsplice/units/show.h"

@@ -17,7 +17,7 @@ namespace libsplice::cli {
 namespace {
 
 /// What `load=`, `length=` and `against=` ask.
-struct Asked {
+struct StretchQuestion {
     Tension load;
     Length length = metres(1.0);
     std::string_view against;
@@ -27,9 +27,9 @@ Unexpected not_understood(std::string text) {
     return Unexpected(Fault{Code::unknown_field, std::move(text)});
 }
 
-Result<Asked> read_asked(std::span<const std::string> words) {
+Result<StretchQuestion> read_asked(std::span<const std::string> words) {
     constexpr std::array<std::string_view, 3> names{"load", "length", "against"};
-    Asked asked;
+    StretchQuestion asked;
     for (const std::string_view word : words) {
         const auto equals = word.find('=');
         const auto name = word.substr(0, equals);

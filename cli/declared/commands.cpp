@@ -94,7 +94,7 @@ constexpr std::array all_commands{
                      "what to order and what it costs. Either the plan is proved optimal, or the "
                      "sheet gives the gap. Ctrl-C ends the search; the best plan so far is "
                      "written.",
-            .example = "splice reel job.csv --stock stock.csv",
+            .example = "splice new - | splice reel -",
             .run = run_reel,
             .formats = every_format},
     Command{.name = "chart",

@@ -1,3 +1,4 @@
+// Text becomes requests of man(7), escaped so that nothing in it acts as one.
 #include "cli/declared/roff.h"
 
 namespace libsplice::cli {

@@ -1,3 +1,4 @@
+// A synopsis is read once into places and what may be written there.
 #include "cli/declared/synopsis.h"
 
 namespace libsplice::cli {

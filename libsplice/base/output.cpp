@@ -1,7 +1,7 @@
 // Writing to the system so that a file is there whole or not at all.
 #include "libsplice/base/output.h"
 
-#include "libsplice/base/temporary_file.h"
+#include "libsplice/base/files/temporary_file.h"
 
 #include <gsl/assert>
 

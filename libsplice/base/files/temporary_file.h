@@ -1,7 +1,7 @@
 // A new file beside the one that it is to replace.
 #pragma once
 
-#include "libsplice/base/unfinished_file.h"
+#include "libsplice/base/files/unfinished_file.h"
 
 #include <optional>
 #include <string>

@@ -1,5 +1,5 @@
 // The paths of unfinished files lie in static memory: nothing here allocates, locks or is freed.
-#include "libsplice/base/unfinished_file.h"
+#include "libsplice/base/files/unfinished_file.h"
 
 #include <array>
 #include <atomic>

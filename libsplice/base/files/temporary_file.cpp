@@ -1,6 +1,6 @@
 // Temporary files are named after their process and locked while it lives, so that what a dead one
 // left can be told from what a living one is writing.
-#include "libsplice/base/temporary_file.h"
+#include "libsplice/base/files/temporary_file.h"
 
 #include <cerrno>
 #include <charconv>
