@@ -1,6 +1,6 @@
 // Files that are being written can be taken away at any time, and no others.
-#include "libsplice/base/output.h"
 #include "libsplice/base/files/unfinished_file.h"
+#include "libsplice/base/output.h"
 
 #include "tests/base/temporary_folder.h"
 
