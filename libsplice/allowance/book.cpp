@@ -92,6 +92,46 @@ std::size_t field_of_core(const KindDeclaration& kind) {
     return *found;
 }
 
+Fault refusal(const Kind& kind, const Request& request, const RuleCaution& caution) {
+    Fault fault{Code::wrong_construction,
+                std::string(kind.declaration.name) + " is not for this rope: " + caution.text};
+    fault.rule = to_text(request.citations.at(caution.source));
+    return fault;
+}
+
+Caution::Weight weight_of(RuleCaution::Weight weight) {
+    switch (weight) {
+    case RuleCaution::Weight::refused_for_person:
+        return Caution::Weight::refused_for_person;
+    case RuleCaution::Weight::person_only:
+        return Caution::Weight::person_only;
+    case RuleCaution::Weight::advice:
+    case RuleCaution::Weight::refused: // no end is made, and nothing said of it
+        break;
+    }
+    return Caution::Weight::advice;
+}
+
+/// The end as its kind works it out, and after its own cautions those of the tables that apply to
+/// this rope. Code::wrong_construction where a source forbids the kind in the rope: the fault gives
+/// the caution's words and names the source.
+Result<End> work_out_with_cautions(const Kind& kind, const Request& request) {
+    const auto cautions = request.rules.cautions();
+    const auto refused =
+        std::ranges::find(cautions, RuleCaution::Weight::refused, &RuleCaution::weight);
+    if (refused != cautions.end()) {
+        return Unexpected(refusal(kind, request, **refused));
+    }
+    auto end = kind.work_out(request);
+    if (!end) {
+        return end;
+    }
+    for (const RuleCaution* caution : cautions) {
+        end->add(Caution{caution->text, caution->source, weight_of(caution->weight)});
+    }
+    return end;
+}
+
 Result<End> finished(Result<End> end) {
     if (end) {
         end->finish();
@@ -141,6 +181,9 @@ std::optional<Fault> Book::index_rules() {
             if (name == kind_of_person_rules) {
                 continue;
             }
+            if (add_to_family(name, rule)) {
+                continue;
+            }
             auto found = kind(name);
             if (!found) {
                 Fault fault = std::move(found).error();
@@ -151,6 +194,17 @@ std::optional<Fault> Book::index_rules() {
         }
     }
     return std::nullopt;
+}
+
+bool Book::add_to_family(std::string_view name, const Rule& rule) {
+    bool found = false;
+    for (std::size_t i = 0; i < kinds_.size(); ++i) {
+        if (kinds_[i].declaration.family == name) {
+            rules_by_kind_[i].push_back(&rule);
+            found = true;
+        }
+    }
+    return found;
 }
 
 Result<const Kind*> Book::kind(std::string_view name) const {
@@ -224,7 +278,7 @@ Result<End> Book::work_out(const Kind& kind, const Rope& rope,
             return Unexpected(bound.error());
         }
     }
-    return finished(kind.work_out(request));
+    return finished(work_out_with_cautions(kind, request));
 }
 
 Result<End> Book::work_out(const Kind& kind, const Rope& rope, const Rules& rules,
@@ -235,7 +289,7 @@ Result<End> Book::work_out(const Kind& kind, const Rope& rope, const Rules& rule
     if (auto fault = check_fields(kind.declaration, fields)) {
         return Unexpected(*std::move(fault));
     }
-    return finished(kind.work_out({rope, rules, fields, catalogue_.citations()}));
+    return finished(work_out_with_cautions(kind, {rope, rules, fields, catalogue_.citations()}));
 }
 
 } // namespace libsplice

@@ -110,7 +110,7 @@ struct End {
     ShortList<Row, 16> rows;
     ShortList<Mark, 24> marks; ///< ascending in a finished end
     Steps steps;
-    ShortList<Caution, 10> cautions;
+    ShortList<Caution, 16> cautions;
     ShortList<Span, 8> shape;
     ShortList<Thinning, 11> taper; ///< of a buried tail whose strands are known, from the throat on
     std::optional<Retained> retained;      ///< by the end itself, where a source gives it

@@ -80,6 +80,7 @@ struct KnotFacts {
     Length left;                     ///< what is left sticking out beyond it
     ValueName left_name = ValueName::tail_m; ///< what that is called among the values
     std::optional<Length> ball = {};         ///< length of a ball or ferrule that it holds
+    std::optional<Length> width = {}; ///< least width across the line at its tightest, of a stopper
 };
 
 /// Turns round a spar, a pin or another rope.

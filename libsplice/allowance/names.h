@@ -142,6 +142,7 @@ enum class ValueName : std::uint16_t {
     fid_m,
     tucks,
     knot_m,
+    knot_width_m,
     body_m,
     over_bury_m,
     minimum_bury_m,

@@ -91,6 +91,7 @@ void collect_grip(Collector& into, const GripFacts& grip) {
 void collect_knot(Collector& into, const KnotFacts& knot) {
     into.add(ValueName::ball_m, knot.ball);
     into.add(ValueName::knot_m, knot.rope);
+    into.add(ValueName::knot_width_m, knot.width);
     into.add(ValueName::body_m, knot.body);
     into.add(knot.left_name, knot.left);
 }

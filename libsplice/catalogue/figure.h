@@ -44,9 +44,12 @@ enum class FigureId : std::uint8_t {
     minimum_end_left, ///< refused below this
     knot,             ///< rope a tight knot uses up: its length less the distance of its ends
     set,              ///< what a hand-set knot uses as a multiple of a tight one
+    knot_width,       ///< least width of a tight knot across the line
     body,             ///< length of the knot along the rope
     beyond_loop,      ///< rope beyond the two legs of a knotted loop, less its tail
     turns,            ///< full turns of a hitch or lashing
+    standing_side,    ///< part of beyond_loop that lies on the standing side of the loop
+    bight,            ///< second leg of a bight in a bend, from its crown to where it leaves
     beyond_turns,     ///< rope in a hitch besides its turns, less its tail
     half_hitches,     ///< half hitches that finish a lashing
     per_half_hitch,   ///< rope in one of them, its share of the tail included

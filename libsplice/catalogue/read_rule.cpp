@@ -14,9 +14,9 @@ namespace libsplice {
 
 namespace {
 
-constexpr std::array<std::string_view, 13> plain_keys{
+constexpr std::array<std::string_view, 14> plain_keys{
     "id",   "name",  "kinds", "default", "constructions", "fibres", "ropes",
-    "from", "up_to", "note",  "source",  "locator",       "status"};
+    "from", "up_to", "note",  "source",  "locator",       "status", "caution"};
 
 /// The words of a list, each of which `read` must know.
 template <class Word, class Read>
@@ -68,6 +68,32 @@ std::vector<NamedRope> read_ropes(TableContext& context, const Node& table) {
     return ropes;
 }
 
+/// `{ text = "...", weight = "refused" }`, with a citation of its own or the record's.
+std::optional<RuleCaution> read_caution(TableContext& context, const Node& table) {
+    const Node* const node = table.find("caution");
+    if (node == nullptr) {
+        return std::nullopt;
+    }
+    constexpr std::array<std::string_view, 5> keys{"text", "weight", "source", "locator", "status"};
+    check_keys(context, *node, keys);
+    RuleCaution caution;
+    caution.text = require_text(context, *node, "text");
+    const std::string weight = optional_text(context, *node, "weight");
+    const auto source = read_citation(context, *node, read_record_citation(context, table));
+    const auto read = read_caution_weight(weight.empty() ? "advice" : std::string_view(weight));
+    if (!read) {
+        push_fault(context, Code::table_value_wrong, *node->find("weight"), "weight",
+                   '"' + weight + "\" is none of " + listed(caution_weights()) +
+                       did_you_mean(weight, caution_weights()));
+    }
+    if (!read || !source || caution.text.empty()) {
+        return std::nullopt;
+    }
+    caution.weight = *read;
+    caution.source = *source;
+    return caution;
+}
+
 void read_figures(TableContext& context, const Node& table, Rule& rule) {
     const auto inherited = read_record_citation(context, table);
     for (const auto& [key, value] : *table.table()) {
@@ -109,13 +135,15 @@ std::optional<Rule> read_rule(TableContext& context, const Node& table) {
         push_fault(context, Code::table_value_wrong, *table.find("from"), "from",
                    "\"from\" must not be larger than \"up_to\"");
     }
+    rule.caution = read_caution(context, table);
     read_figures(context, table, rule);
     if (context.faults.count() != faults_before) {
         return std::nullopt;
     }
-    if (rule.figures.empty() && !rule.stretch) {
-        push_fault(context, Code::table_key_missing, table, {},
-                   "this rule holds no figure; give one, or take the record out");
+    if (rule.figures.empty() && !rule.stretch && !rule.caution) {
+        push_fault(
+            context, Code::table_key_missing, table, {},
+            "this rule holds neither a figure nor a caution; give one, or take the record out");
         return std::nullopt;
     }
     return rule;

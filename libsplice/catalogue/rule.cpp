@@ -2,6 +2,7 @@
 #include "libsplice/catalogue/rule.h"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 namespace libsplice {
@@ -45,6 +46,20 @@ class Neighbours {
 };
 
 } // namespace
+
+std::span<const std::string_view> caution_weights() {
+    static constexpr std::array<std::string_view, 4> words{"advice", "refused-for-person",
+                                                           "person-only", "refused"};
+    return words;
+}
+
+std::optional<RuleCaution::Weight> read_caution_weight(std::string_view word) {
+    const auto words = caution_weights();
+    const auto found = std::ranges::find(words, word);
+    return found == words.end()
+               ? std::nullopt
+               : std::optional(static_cast<RuleCaution::Weight>(found - words.begin()));
+}
 
 bool Rule::applies_to(const Rope& rope) const {
     const Nanometres size = to_nanometres(rope.diameter);
@@ -99,6 +114,24 @@ auto Rules::first(Find find) const -> decltype(find(std::declval<const Rule&>())
         return found;
     }
     return first_of(of_any_, [](const Rule&) { return true; });
+}
+
+std::vector<const RuleCaution*> Rules::cautions() const {
+    std::vector<const RuleCaution*> cautions;
+    const auto take = [&](const Rule& rule) {
+        if (rule.caution && rule.applies_to(*rope_)) {
+            cautions.push_back(&*rule.caution);
+        }
+    };
+    if (chosen_ != nullptr && !chosen_->is_default) {
+        take(*chosen_);
+    }
+    for (const Rule* rule : of_kind_) {
+        if (rule->is_default) {
+            take(*rule);
+        }
+    }
+    return cautions;
 }
 
 const Figure* Rules::find(FigureId id) const {

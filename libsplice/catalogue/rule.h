@@ -6,6 +6,7 @@
 #include "libsplice/catalogue/rope.h"
 #include "libsplice/catalogue/vocabulary.h"
 
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <string>
@@ -28,11 +29,26 @@ struct NamedRope {
     [[nodiscard]] bool is(const Rope& rope) const;
 };
 
+/// What a source says of a rope in which a kind of end is, or is not, to be made.
+struct RuleCaution {
+    enum class Weight : std::uint8_t {
+        advice,             ///< the piece is cut
+        refused_for_person, ///< on a line that carries a person, the line is refused
+        person_only,        ///< likewise, and on other lines it is not said
+        refused,            ///< the end is refused in this rope
+    };
+    std::string text; ///< a sentence for the sheet, without figures that have to be filled in
+    Weight weight = Weight::advice;
+    CitationId source{};
+};
+[[nodiscard]] std::optional<RuleCaution::Weight> read_caution_weight(std::string_view word);
+[[nodiscard]] std::span<const std::string_view> caution_weights();
+
 /// One record of `tables/terminations/*.toml` or `constructions.toml`, `bench.toml`.
 struct Rule {
     std::string id;                   ///< e.g. `buried-eye/two-fids`; an overlay replaces by it
     std::string name;                 ///< what a user asks for: `rule=two-fids`
-    std::vector<std::string> kinds;   ///< kinds it belongs to; empty: any kind
+    std::vector<std::string> kinds;   ///< kinds, or families of them, it belongs to; empty: any
     bool is_default = false;          ///< used where no rule is asked for
     Constructions constructions;      ///< empty: all
     Fibres fibres;                    ///< empty: all
@@ -41,6 +57,7 @@ struct Rule {
     std::optional<PrintedSize> up_to; ///< largest
     std::vector<std::pair<FigureId, Figure>> figures;
     std::optional<RopeStretch> stretch; ///< of ropes of its construction and fibre
+    std::optional<RuleCaution> caution;
 
     [[nodiscard]] bool applies_to(const Rope& rope) const;
     /// As above, whatever the rope's size.
@@ -64,6 +81,9 @@ class Rules {
     /// Where other sizes are printed it is Code::size_not_printed, which names the sizes on either
     /// side.
     [[nodiscard]] Result<Figure> need(FigureId id) const;
+    /// Every caution of the rule that was asked for and of the defaults that apply to this rope, in
+    /// the order of the tables.
+    [[nodiscard]] std::vector<const RuleCaution*> cautions() const;
     /// The stretch, or null: no source that applies to this rope gives one.
     [[nodiscard]] const RopeStretch* find_stretch() const;
 

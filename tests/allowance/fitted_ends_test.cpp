@@ -82,6 +82,20 @@ TEST(CrimpedEnd, CountsTheCordInTheFitting) {
     EXPECT_EQ(refuse_end("crimped-end", "shock-cord rubber 5 mm").field, "length");
 }
 
+TEST(CrimpedEnd, LoopHasBothPartsInItsRing) {
+    // 5 mm, a soft loop of 40 mm: half a circle of the cord and two legs, 2.5 pi + 80 =
+    // 87.853981634; 8 mm of the tail in the ring, 5 beyond it, a heat cut of 4.
+    const auto loop = make_end("crimped-end", "shock-cord rubber 5 mm",
+                               {{"form", "loop"}, {"length", "8 mm"}, {"eye", "40 mm"}});
+    EXPECT_NEAR(in_millimetres(loop.total()), 87.853981634 - 40.0 + 17.0, near);
+    EXPECT_NEAR(mark_of(loop, MarkName::near_throat), 17.0, near);
+    EXPECT_NEAR(mark_of(loop, MarkName::far_throat), 104.853981634, near);
+    EXPECT_EQ(
+        refuse_end("crimped-end", "shock-cord rubber 5 mm", {{"length", "8 mm"}, {"eye", "40 mm"}})
+            .field,
+        "eye");
+}
+
 TEST(HeatSealed, OnlyWhatMeltsClean) {
     const auto melted = make_end("heat-sealed", "double-braid polyester 6 mm");
     EXPECT_NEAR(in_millimetres(melted.total()), 4.0, near);

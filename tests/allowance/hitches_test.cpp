@@ -15,20 +15,23 @@ double retained_by(std::string_view kind, std::string_view rope, const FieldList
     return end.retained ? end.retained->share : not_there;
 }
 
-TEST(HalyardHitch, IsItsWrapsItsKnotAndItsStub) {
-    // 6 mm on a bow of 8 mm: a wrap is 14 pi = 43.982297150, two are the usual; 20 D = 120; tail
-    // 12 D = 72; heat 4.
+TEST(HalyardHitch, GoesOnceThroughItsBowAndTwiceRoundItself) {
+    // 6 mm on a bow of 8 mm: once round it is 14 pi = 43.982297150; two turns round the standing
+    // part and the end back through them, 20 D = 120; tail 12 D = 72; heat 4. A third turn round
+    // rope of 6 mm is 12 pi.
     const auto end = make_end("halyard-hitch", "double-braid polyester 6 mm", {{"pin", "8 mm"}});
-    EXPECT_NEAR(length_of(end, Item::turns), 87.964594301, near);
+    EXPECT_NEAR(length_of(end, Item::turns), 43.982297150, near);
     EXPECT_NEAR(length_of(end, Item::knot), 120.0, near);
     EXPECT_NEAR(spread_of(end, Item::knot), 17.320508076, 1e-7); // 5 D over root 3
     EXPECT_NEAR(mark_of(end, MarkName::knot_far_side), 76.0, near);
     EXPECT_NEAR(mark_of(end, MarkName::turns_end), 196.0, near);
-    EXPECT_NEAR(mark_of(end, MarkName::load_side), 283.964594301, near);
+    EXPECT_NEAR(mark_of(end, MarkName::load_side), 239.982297150, near);
     EXPECT_EQ(end.standing_mark, end.total());
     const auto three =
         make_end("halyard-hitch", "double-braid polyester 6 mm", {{"pin", "8 mm"}, {"turns", "3"}});
-    EXPECT_NEAR(in_millimetres(three.total() - end.total()), 43.982297150, near);
+    EXPECT_NEAR(in_millimetres(three.total() - end.total()), 37.699111843, near);
+    EXPECT_NEAR(length_of(three, Item::turns), 43.982297150, near);
+    EXPECT_NEAR(*find_value(three, ValueName::turns), 3.0, 1e-12);
 }
 
 TEST(BuntlineHitch, IsATurnAndFourteenDiameters) {
@@ -140,10 +143,32 @@ TEST(SheetBend, GoesRoundBothLegsOfTheBight) {
     EXPECT_NEAR(value_of(alike, ValueName::other_m), 4.0, near);
 }
 
+TEST(SheetBend, BightLiesInTheThickerRope) {
+    // 8 mm with another rope of 4 mm: no turns, 4 D of the bight's second leg = 32, tail 12 D = 96,
+    // heat 4.
+    const auto thick = make_end("sheet-bend", "double-braid polyester 8 mm", {{"other", "4 mm"}});
+    EXPECT_EQ(find_row(thick, Item::turns), nullptr);
+    EXPECT_NEAR(in_millimetres(thick.total()), 132.0, near);
+    const auto thin = make_end("sheet-bend", "double-braid polyester 4 mm", {{"other", "8 mm"}});
+    EXPECT_NE(thick.steps.data(), thin.steps.data());
+}
+
+TEST(RollingHitch, SlidesOnWhatIsThinnerAndTakesATurnMoreInSlipperyRope) {
+    EXPECT_TRUE(cautions_about(
+        make_end("rolling-hitch", "3-strand nylon 10 mm", {{"spar", "9 mm"}}), "thinner"));
+    EXPECT_FALSE(cautions_about(
+        make_end("rolling-hitch", "3-strand nylon 10 mm", {{"spar", "10 mm"}}), "thinner"));
+    const auto slippery =
+        make_end("rolling-hitch", "core-dependent HMPE 10 mm", {{"spar", "30 mm"}});
+    EXPECT_NEAR(length_of(slippery, Item::turns), 502.654824574, near); // 4 x 40 pi
+}
+
 TEST(SheetBend, SlippedInTheRopeThatWasTested) {
     EXPECT_NEAR(retained_by("sheet-bend", "3-strand polyester 10 mm", {}), 0.48, 1e-12);
     EXPECT_TRUE(refuses_a_person(make_end("sheet-bend", "3-strand polyester 10 mm")));
-    EXPECT_FALSE(refuses_a_person(make_end("sheet-bend", "double-braid polyester 10 mm")));
+    // Braid is smoother than what was tested.
+    EXPECT_TRUE(refuses_a_person(make_end("sheet-bend", "double-braid polyester 10 mm")));
+    EXPECT_FALSE(refuses_a_person(make_end("sheet-bend", "3-strand manila 14 mm")));
     EXPECT_TRUE(refuses_a_person(make_end("sheet-bend", "12-strand HMPE 5 mm")));
 }
 
@@ -156,6 +181,11 @@ TEST(DoubleFisherman, CountsOneLinesBarrel) {
     ASSERT_TRUE(end.retained);
     EXPECT_NEAR(end.retained->share, 0.655, 1e-12); // 1730 of 2640 kg
     EXPECT_FALSE(make_end("double-fisherman", "3-strand nylon 10 mm").retained);
+    // Three turns in slippery rope: 30 D of a barrel.
+    const auto slippery = make_end("double-fisherman", "core-dependent HMPE 10 mm");
+    EXPECT_NEAR(length_of(slippery, Item::knot), 300.0, near);
+    EXPECT_NEAR(*find_value(slippery, ValueName::turns), 3.0, 1e-12);
+    EXPECT_NEAR(*find_value(end, ValueName::turns), 2.0, 1e-12);
 }
 
 } // namespace

@@ -51,7 +51,11 @@ TEST(DoubleBowline, UsesATurnMoreThanABowline) {
     const auto single = make_end("bowline", "double-braid polyester 8 mm", {{"loop", "60 mm"}});
     const auto twice =
         make_end("double-bowline", "double-braid polyester 8 mm", {{"loop", "60 mm"}});
-    EXPECT_NEAR(in_millimetres(twice.total() - single.total()), 48.0, near); // 21 - 15 D
+    EXPECT_NEAR(in_millimetres(twice.total() - single.total()), 64.0, near); // 23 - 15 D
+    // Both leave 8 D on the tail's side; two turns take 15 D, one takes 7.
+    EXPECT_NEAR(mark_of(twice, MarkName::loop_far), mark_of(single, MarkName::loop_far), near);
+    EXPECT_NEAR(mark_of(twice, MarkName::knot_standing) - mark_of(twice, MarkName::loop_far), 120.0,
+                near);
     EXPECT_TRUE(single.retained);
     EXPECT_FALSE(twice.retained); // no source tested one
 }
@@ -60,7 +64,10 @@ TEST(Loops, SlipInBareHmpeAndAreRefusedForAPerson) {
     for (const std::string_view kind :
          {"figure-eight-loop", "overhand-loop", "barrel-noose", "double-bowline"}) {
         EXPECT_TRUE(refuses_a_person(make_end(kind, "12-strand HMPE 5 mm"))) << kind;
-        EXPECT_FALSE(refuses_a_person(make_end(kind, "core-dependent HMPE 5 mm"))) << kind;
+        const auto covered = make_end(kind, "core-dependent HMPE 5 mm");
+        EXPECT_TRUE(refuses_a_person(covered)) << kind; // the core slips in the cover
+        EXPECT_TRUE(cautions_about(covered, "core slips")) << kind;
+        EXPECT_FALSE(refuses_a_person(make_end(kind, "double-braid polyester 6 mm"))) << kind;
     }
 }
 

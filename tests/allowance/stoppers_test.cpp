@@ -75,6 +75,39 @@ TEST(StopperBall, AnotherKnotMayBeTiedBehind) {
     EXPECT_NEAR(knot("overhand-behind"), 116.127, near);     // 10.098 x 11.5
 }
 
+TEST(Stoppers, AreComparedWithTheirHole) {
+    // The tight knots are 2.9, 3.0, 3.7 and 3.1 D across: 29 mm and so on in rope of 10 mm.
+    const std::vector<std::pair<std::string_view, double>> widths{
+        {"overhand", 29.0}, {"figure-eight", 30.0}, {"double-overhand", 37.0}, {"stevedore", 31.0}};
+    for (const auto& [kind, width] : widths) {
+        const auto end = make_end(kind, "double-braid polyester 10 mm", {{"hole", "28.9 mm"}});
+        ASSERT_TRUE(end.knot && end.knot->width) << kind;
+        EXPECT_NEAR(in_millimetres(to_nanometres(*end.knot->width)), width, near) << kind;
+        EXPECT_NEAR(value_of(end, ValueName::knot_width_m), width, near) << kind;
+        const auto fault = refuse_end(kind, "double-braid polyester 10 mm", {{"hole", "37 mm"}});
+        EXPECT_EQ(fault.code, Code::field_out_of_range) << kind;
+        EXPECT_EQ(fault.field, "hole") << kind;
+    }
+    const auto fault = refuse_end("stopper-ball", "double-braid polyester 10 mm",
+                                  {{"ball", "20 mm"}, {"bore", "37 mm"}});
+    EXPECT_EQ(fault.code, Code::field_out_of_range);
+    EXPECT_EQ(fault.field, "bore");
+}
+
+TEST(Stoppers, SlipInBareHmpe) {
+    for (const std::string_view kind :
+         {"overhand", "figure-eight", "double-overhand", "stevedore"}) {
+        EXPECT_TRUE(cautions_about(make_end(kind, "12-strand HMPE 5 mm"), "slips")) << kind;
+        EXPECT_FALSE(cautions_about(make_end(kind, "double-braid polyester 6 mm"), "slips"))
+            << kind;
+    }
+}
+
+TEST(Stoppers, TailIsShortInShockCord) {
+    EXPECT_NEAR(length_of(make_end("figure-eight", "shock-cord rubber 5 mm"), Item::tail), 30.0,
+                near);
+}
+
 TEST(StopperBall, NeedsTheBall) {
     const auto fault = refuse_end("stopper-ball", "double-braid polyester 6 mm");
     EXPECT_EQ(fault.code, Code::field_missing);

@@ -1,17 +1,34 @@
 // A figure of the shipped tables as one end on one rope gets it.
 #pragma once
 
+#include "libsplice/allowance/built_in_kinds.h"
+
 #include "folder.h"
 
 #include <algorithm>
 
 namespace libsplice::testing {
 
+/// The family that rules may name a kind by; empty where it has none.
+inline std::string family_of(const std::string& kind) {
+    for (const Kind& known : built_in_kinds()) {
+        if (known.declaration.name == kind) {
+            return std::string(known.declaration.family);
+        }
+    }
+    return {};
+}
+
 inline std::vector<const Rule*> rules_of(const std::string& kind) {
     std::vector<const Rule*> rules;
+    const std::string family = family_of(kind);
+    const auto names = [](const Rule& rule, const std::string& name) {
+        return std::ranges::find(rule.kinds, name) != rule.kinds.end();
+    };
     for (const Rule& rule : shipped().rules()) {
-        const bool belongs = kind.empty() ? rule.kinds.empty()
-                                          : std::ranges::find(rule.kinds, kind) != rule.kinds.end();
+        const bool belongs = kind.empty()
+                                 ? rule.kinds.empty()
+                                 : names(rule, kind) || (!family.empty() && names(rule, family));
         if (belongs) {
             rules.push_back(&rule);
         }

@@ -330,13 +330,21 @@ TEST(PrintedLoopsAndHitches, RopeUsed) {
     expect_limits({
         {"figure-eight-loop", polyester, beyond_loop, 44.95, 38.95, 50.95},
         {"barrel-noose", polyester, beyond_loop, 22, 17, 27},
+        {"bowline", polyester, standing_side, 7, 5, 9},
+        {"double-bowline", polyester, standing_side, 15, 12, 18},
+        {"double-bowline", polyester, beyond_loop, 23, 18, 28},
+        {"sheet-bend", polyester, bight, 4, 2, 6},
+        {"double-fisherman", covered_hmpe, knot, 30, 24, 36},
         {"double-fisherman", polyester, knot, 22, 17, 27},
         {"halyard-hitch", polyester, beyond_turns, 20, 15, 25},
         {"buntline-hitch", polyester, beyond_turns, 14, 10, 18},
     });
     expect_printed({
-        // A bowline's 15 D and one turn more round the rope; two half hitches are two such turns.
-        {"double-bowline", polyester, beyond_loop, 15 + 2 * 3.1416, "", 0.5},
+        // A bowline's 15 D and one turn more round two parts; two half hitches are two turns round
+        // the rope, and so are those of a halyard hitch.
+        {"double-bowline", polyester, beyond_loop, 15 + 2 * 3.1416 + 2, "", 0.5},
+        {"double-bowline", polyester, standing_side, 2 * (2 * 3.1416 + 2) - 2, "", 0.5},
+        {"halyard-hitch", polyester, turns, 2},
         {"round-turn-two-half-hitches", polyester, beyond_turns, 2 * 2 * 3.1416, "", 0.5},
         {"buntline-hitch", polyester, turns, 1},
         {"clove-hitch", polyester, turns, 2},
@@ -358,6 +366,10 @@ TEST(PrintedLoopsAndHitches, Strength) {
         {"round-turn-two-half-hitches", laid_manila, retained, 65, "strength-round-turn"},
         {"round-turn-two-half-hitches", laid_manila, retained, 75, "strength-half-hitches"},
         {"sheet-bend", laid_manila, retained, 48},
+        // Hartter, read in a second hand: about a third, and 57 %.
+        {"bowline", hmpe, retained, 33},
+        {"figure-eight-loop", hmpe, retained, 33},
+        {"cow-hitch", hmpe, retained, 57},
         {"sheet-bend", laid_manila, retained, 59, "strength-manual"},
         // Yachting Monthly, November 2017, p. 68-73, of 2640 kg: 1280, 1730, slipping from 200.
         {"sheet-bend", laid_polyester, retained, 128000 / 2640.0, "strength-tested", 0.05},

@@ -14,8 +14,8 @@ double last_mark(const Piece& piece, LineEnd end) {
 
 /// The standing marks of kinds: where a far throat, a knot's face or the bearing point lies.
 double standing_mark(const Piece& piece, LineEnd end) {
-    for (const MarkName name :
-         {MarkName::far_throat, MarkName::loop_far, MarkName::knot_face, MarkName::bearing_point}) {
+    for (const MarkName name : {MarkName::far_throat, MarkName::knot_standing, MarkName::loop_far,
+                                MarkName::knot_face, MarkName::bearing_point}) {
         if (const double mark = mark_of(piece, end, name); !std::isnan(mark)) {
             return mark;
         }

@@ -164,9 +164,10 @@ class EndMaker:
             self.tucks()
         elif self.kind == "bowline":
             self.left("tail")
-            knot = self.sized("beyond_loop")
+            knot, turn = self.sized("beyond_loop"), self.sized("standing_side")
             self.end.row("knot", knot.value, knot.sd, "hand")
-            self.at += knot.value
+            self.beyond_loop = turn.value  # the turn in the standing part, beyond the loop
+            self.at += knot.value - turn.value
             self.end.slips = self.figure("slip") is not None
         else:
             self.turn_back()
@@ -258,6 +259,9 @@ class EndMaker:
         self.mark("loop, standing side" if loop else "far throat", self.at + rope)
         self.end.to_throat = eye
         self.at += rope
+        if loop:
+            self.at += self.beyond_loop
+            self.mark("knot, standing side", self.at)
 
     def bury(self):
         end, tail, (k, sd) = self.end, self.end.tail, self.braid()

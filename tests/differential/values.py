@@ -116,6 +116,10 @@ class Rope:
     stretch: "Curve | None"
 
 
+# Kinds that rules name together.
+FAMILY = {"figure-eight": "stopper-knots", "bowline": "loop-knots"}
+
+
 class Tables:
     def __init__(self, *folders):
         ropes, self.rules = {}, {}
@@ -155,7 +159,7 @@ class Tables:
         return same[0] if same else plain
 
     def applies(self, rule, kind, rope):
-        if "kinds" in rule and kind not in rule["kinds"]:
+        if "kinds" in rule and kind not in rule["kinds"] and FAMILY.get(kind) not in rule["kinds"]:
             return False
         size = nanometres(rope.nominal)
         low, high = rule.get("from"), rule.get("up_to")

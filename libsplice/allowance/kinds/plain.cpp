@@ -24,37 +24,56 @@ constexpr std::array sealed_fields{core_back_field};
 enum WhippedField : std::size_t { whipping_length };
 constexpr std::array whipped_fields{length_field};
 
-constexpr std::array bare_steps{Step{Action::cut,
-                                     {MarkName::bearing_point},
-                                     "Cut at the bearing-point mark, square, through a turn of "
-                                     "tape or with heat as the fibre allows."}};
-constexpr std::array whipped_steps{
-    Step{Action::cut,
-         {MarkName::bearing_point},
-         "Cut at the bearing-point mark, square, through a turn of tape."},
-    Step{Action::whip,
-         {MarkName::whipping},
-         "Whip the end from the whipping mark outwards: {whipping} of tight turns laid away from "
-         "the end, the thread's tails stitched through the rope."},
-    Step{Action::seal,
-         {MarkName::bearing_point},
-         "Seal the fibres' ends only where the fibre melts clean and the end carries no load."}};
+// A plain end has one place where it is cut at the bench: its own end, whatever is kept there for
+// the last cut aboard.
+constexpr Step cut_with_heat{
+    Action::cut, {}, "Cut the end square with a hot knife, through a turn of tape."};
+constexpr Step cut_with_shears{
+    Action::cut,
+    {},
+    "Cut the end square with sharp shears, through a turn of tape. Heat is not for this fibre."};
+constexpr Step cut_under_cover{
+    Action::cut,
+    {},
+    "Cut the end square through a turn of tape. Heat is for the cover alone: keep it off the "
+    "core."};
+constexpr Step cut_wire{Action::cut, {}, "Cut the wire square and take off the burr."};
+
+constexpr std::array bare_with_heat{cut_with_heat};
+constexpr std::array bare_with_shears{cut_with_shears};
+constexpr std::array bare_under_cover{cut_under_cover};
+constexpr std::array bare_wire{cut_wire};
+
+constexpr Step whip_laid{
+    Action::whip,
+    {MarkName::whipping},
+    "Whip with needle and palm, from the whipping mark towards the end and against the rope's lay: "
+    "{whipping} of tight turns, then the thread over them along each groove between the strands, "
+    "and through the rope each time."};
+constexpr Step whip_braid{
+    Action::whip,
+    {MarkName::whipping},
+    "Whip from the whipping mark towards the end: {whipping} of tight turns. Stitch through the "
+    "rope at both edges, with the thread over the turns at three places round it."};
+
+constexpr std::array whipped_laid_with_heat{cut_with_heat, whip_laid};
+constexpr std::array whipped_laid_with_shears{cut_with_shears, whip_laid};
+constexpr std::array whipped_braid_with_heat{cut_with_heat, whip_braid};
+constexpr std::array whipped_braid_with_shears{cut_with_shears, whip_braid};
+constexpr std::array whipped_braid_under_cover{cut_under_cover, whip_braid};
 
 constexpr std::array sealed_steps{
-    Step{Action::cut,
-         {MarkName::bearing_point},
-         "Cut at the bearing-point mark, square, with a hot knife or a hot wire."},
+    Step{Action::cut, {}, "Cut the end square with a hot knife or a hot wire, in moving air."},
     Step{Action::seal,
          {MarkName::bearing_point},
-         "Melt the whole cut face and no more, and let it cool without touching it."},
+         "Melt the whole cut face and no more, and let it cool without touching it: what drips "
+         "burns through skin."},
     Step{Action::measure,
          {},
          "See that no yarn is loose and no edge is sharp; a sharp bead cuts hands and the rope "
          "next to it."}};
 constexpr std::array sealed_cover_steps{
-    Step{Action::cut,
-         {MarkName::bearing_point},
-         "Cut at the bearing-point mark, square, through a turn of tape."},
+    Step{Action::cut, {}, "Cut the end square, through a turn of tape."},
     Step{Action::cut,
          {MarkName::core_end},
          "Draw the core's end out a little, cut {core_back} of it off with shears, and let it slip "
@@ -66,6 +85,46 @@ constexpr std::array sealed_cover_steps{
     Step{Action::seal,
          {MarkName::bearing_point},
          "Roll it on a cool plate while it is soft, so that it ends no thicker than the rope."}};
+
+/// What the rope is cut with, and what is done with the cut face.
+enum class CutFor : std::uint8_t { heat, shears, heat_on_cover, wire };
+CutFor cut_for(const Rope& rope) {
+    if (rope.construction == Construction::wire) {
+        return CutFor::wire;
+    }
+    if (melts_clean(rope.fibre)) {
+        return CutFor::heat;
+    }
+    return has_cover(rope.construction) ? CutFor::heat_on_cover : CutFor::shears;
+}
+
+Steps steps_of_bare(const Rope& rope) {
+    switch (cut_for(rope)) {
+    case CutFor::heat:
+        return bare_with_heat;
+    case CutFor::shears:
+        return bare_with_shears;
+    case CutFor::heat_on_cover:
+        return bare_under_cover;
+    case CutFor::wire:
+        break;
+    }
+    return bare_wire;
+}
+
+Steps steps_of_whipped(const Rope& rope) {
+    const bool laid = rope.construction == Construction::three_strand;
+    switch (cut_for(rope)) {
+    case CutFor::heat:
+        return laid ? Steps(whipped_laid_with_heat) : Steps(whipped_braid_with_heat);
+    case CutFor::heat_on_cover:
+        return whipped_braid_under_cover;
+    case CutFor::shears:
+    case CutFor::wire: // not whipped
+        break;
+    }
+    return laid ? Steps(whipped_laid_with_shears) : Steps(whipped_braid_with_shears);
+}
 
 /// The end itself: what the cut costs, and the mark where it is made.
 End plain_end(const Request& request, Cut cut) {
@@ -79,7 +138,7 @@ End plain_end(const Request& request, Cut cut) {
 
 Result<End> work_out_bare(const Request& request) {
     End allowance = plain_end(request, usual_cut(request.rope));
-    allowance.steps = bare_steps;
+    allowance.steps = steps_of_bare(request.rope);
     return allowance;
 }
 
@@ -98,7 +157,7 @@ Result<End> work_out_whipped(const Request& request) {
     allowance.add(Mark{MarkName::whipping, end});
     allowance.add(Value{ValueName::whipping_m, length.si()});
     allowance.add(Span{Span::Form::whipped, start, end, to_nanometres(rope)});
-    allowance.steps = whipped_steps;
+    allowance.steps = steps_of_whipped(request.rope);
     return allowance;
 }
 

@@ -15,11 +15,19 @@ constexpr FieldDeclaration ball_field{
     "none; it must be given",
     true};
 
-enum Field : std::size_t { ball, set, tail };
-constexpr std::array fields{ball_field, field::set, field::knot_tail};
+constexpr FieldDeclaration bore_field{
+    .name = "bore",
+    .meaning = "diameter of the hole through the ball, which the knot must not enter",
+    .dimension = Dimension::length,
+    .lowest = 0.0005,
+    .highest = 0.2,
+    .default_text = "none; it is not compared"};
+
+enum Field : std::size_t { ball, set, tail, bore };
+constexpr std::array fields{ball_field, field::set, field::knot_tail, bore_field};
 
 constexpr std::array steps{
-    Step{Action::reeve, {}, "Lead the rope through what the ball stops against."},
+    Step{Action::reeve, {}, "Lead the rope through the hole that the ball stops against."},
     Step{Action::thread, {}, "Thread the ball, its bearing face first."},
     Step{Action::mark,
          {MarkName::ball_face, MarkName::knot_face},
@@ -40,12 +48,15 @@ constexpr std::array steps{
 
 /// The rope runs through the ball and is knotted behind it.
 Result<End> work_out(const Request& request) {
-    auto stopper = read_stopper(request, {set, tail});
+    auto stopper = read_stopper(request, {set, tail, {}, bore});
     if (!stopper) {
-        return Unexpected(stopper.error());
+        Fault fault = stopper.error();
+        fault.field = fault.field == field::hole.name ? bore_field.name : fault.field;
+        return Unexpected(std::move(fault));
     }
     stopper->ball = from_job(Length(request.fields.at(ball)));
     End allowance = lay_stopper(request, *stopper);
+    add_slip_caution(allowance, request);
     allowance.steps = steps;
     return allowance;
 }

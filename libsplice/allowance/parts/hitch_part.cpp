@@ -37,6 +37,7 @@ Result<HitchPart> read_hitch(const Request& request, HitchFields fields, Turn tu
     part.around_name = fields.around_name;
     part.turn = turn;
     part.turns = need.field_or(fields.turns, FigureId::turns);
+    part.counted = part.turns;
     part.beyond = need.length(FigureId::beyond_turns, diameter);
     part.tail = need.field_or(fields.tail, FigureId::tail, diameter);
     if (need.failed()) {
@@ -52,20 +53,30 @@ std::optional<double> load_past_turns(const Request& request, double turns) {
 
 End lay_hitch(const Request& request, const HitchPart& hitch, Finish finish) {
     const Nanometres width = to_nanometres(request.rope.counting_diameter());
-    const SourcedLength turns = rope_in(hitch.turn, hitch.turns);
+    const bool goes_round = hitch.turns > 0.0;
 
     End allowance;
-    allowance.add(row_of(Item::turns, turns));
+    SourcedLength turns;
+    if (goes_round) {
+        turns = rope_in(hitch.turn, hitch.turns);
+        allowance.add(row_of(Item::turns, turns));
+    }
+    if (hitch.own_turns) {
+        allowance.add(row_of(Item::turns, *hitch.own_turns));
+    }
     allowance.add(row_of(Item::knot, hitch.beyond, Group::hand));
     allowance.add(row_of(Item::tail, hitch.tail));
     const Nanometres tail_end = add_cutting_loss(allowance, request, usual_cut(request.rope));
     const Nanometres far_side = tail_end + to_nanometres(hitch.tail.length);
-    const Nanometres turns_end = far_side + to_nanometres(hitch.beyond.length);
+    const Nanometres turns_end = far_side + to_nanometres(hitch.beyond.length) +
+                                 (hitch.own_turns ? to_nanometres(hitch.own_turns->length) : 0);
     allowance.standing_mark = turns_end + to_nanometres(turns.length);
     allowance.add(Mark{MarkName::knot_far_side, far_side});
-    allowance.add(Mark{MarkName::turns_end, turns_end});
+    if (goes_round) {
+        allowance.add(Mark{MarkName::turns_end, turns_end});
+    }
     allowance.add(Mark{MarkName::load_side, allowance.standing_mark});
-    allowance.turns = TurnFacts{.count = hitch.turns,
+    allowance.turns = TurnFacts{.count = hitch.counted,
                                 .around = hitch.turn.around,
                                 .around_name = hitch.around_name,
                                 .bend_ratio = hitch.turn.around / request.rope.counting_diameter()};
@@ -74,8 +85,10 @@ End lay_hitch(const Request& request, const HitchPart& hitch, Finish finish) {
         allowance.pin = hitch.turn.around;
     }
     allowance.add(Span{finish.form, far_side, turns_end, width, finish.count});
-    allowance.add(Span{Span::Form::turns, turns_end, allowance.standing_mark, width, hitch.turns,
-                       to_nanometres(hitch.turn.around)});
+    if (goes_round) {
+        allowance.add(Span{Span::Form::turns, turns_end, allowance.standing_mark, width,
+                           hitch.turns, to_nanometres(hitch.turn.around)});
+    }
     add_slip_caution(allowance, request);
     add_retained(allowance, request);
     return allowance;

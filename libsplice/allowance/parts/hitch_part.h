@@ -63,8 +63,11 @@ struct Finish {
 struct HitchPart {
     ValueName around_name = ValueName::spar_m;
     Turn turn;
-    double turns = 0.0;
-    SourcedLength beyond; ///< rope in the hitch besides its turns, less its tail
+    double turns = 0.0;   ///< round what it holds
+    double counted = 0.0; ///< those that the job counts: of a knot that is made round its own part,
+                          ///< the turns there
+    std::optional<SourcedLength> own_turns; ///< round its own part, more than `beyond` holds
+    SourcedLength beyond;                   ///< rope in the hitch besides its turns, less its tail
     SourcedLength tail;
 };
 

@@ -1,12 +1,28 @@
 // A loop knot: an eye without a throat of its own, the rope in the knot, and what is left.
 #include "libsplice/allowance/parts/loop_part.h"
 
+#include <algorithm>
+
 namespace libsplice {
 
 namespace {
 
 constexpr EyeWords loop_words{Item::loop_legs, Item::knot_to_bearing, MarkName::loop_near,
                               MarkName::loop_far, "loop"};
+
+/// How much of the knot's rope lies on the standing side of the loop.
+Nanometres on_standing_side(Figures& need, KnotLies lies, Nanometres knot, Length diameter) {
+    switch (lies) {
+    case KnotLies::tail_side:
+        return 0;
+    case KnotLies::both_sides:
+        return knot / 2;
+    case KnotLies::turned_in_standing_part:
+        break;
+    }
+    const SourcedLength turns = need.length(FigureId::standing_side, diameter);
+    return std::min(to_nanometres(turns.length), knot);
+}
 
 } // namespace
 
@@ -16,6 +32,8 @@ Result<End> lay_loop(const Request& request, LoopFields fields, LoopShape shape,
     const auto loop = need.part(read_eye(request, {fields.loop, fields.pin}, diameter, loop_words));
     const auto in_knot = need.length(FigureId::beyond_loop, diameter);
     const auto tail = need.field_or(fields.tail, FigureId::tail, diameter);
+    const Nanometres all = to_nanometres(in_knot.length);
+    const Nanometres beyond = on_standing_side(need, shape.lies, all, diameter);
     if (need.failed()) {
         return need.fault();
     }
@@ -25,8 +43,6 @@ Result<End> lay_loop(const Request& request, LoopFields fields, LoopShape shape,
     allowance.add(row_of(Item::tail, tail));
     const Nanometres tail_end = add_cutting_loss(allowance, request, usual_cut(request.rope));
     const Nanometres far_side = tail_end + to_nanometres(tail.length);
-    const Nanometres all = to_nanometres(in_knot.length);
-    const Nanometres beyond = shape.lies == KnotLies::both_sides ? all / 2 : 0;
     const Nanometres near = far_side + all - beyond;
     lay_eye(allowance, loop, request, near);
     if (beyond > 0) {

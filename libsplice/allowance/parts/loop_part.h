@@ -25,9 +25,10 @@ struct LoopFields {
     std::size_t tail;
 };
 
-/// On which side of the loop the knot's rope is marked. A bowline's turn is made at the standing
-/// side of the loop; a loop of doubled rope has a half of its knot on either side.
-enum class KnotLies : std::uint8_t { tail_side, both_sides };
+/// On which side of the loop the knot's rope lies. A barrel round the standing part lies on the
+/// tail's side; a loop of doubled rope has a half of its knot on either side; the turns that a
+/// bowline makes in its standing part lie there, as figure `standing_side` says.
+enum class KnotLies : std::uint8_t { tail_side, both_sides, turned_in_standing_part };
 
 /// How a loop knot lies.
 struct LoopShape {

@@ -1,6 +1,8 @@
 // A stopper: the rope beyond its face, from the tables, the hand and the job.
 #include "libsplice/allowance/parts/stopper_part.h"
 
+#include "libsplice/units/show.h"
+
 namespace libsplice {
 
 namespace {
@@ -15,6 +17,25 @@ SourcedLength rope_in_knot(Figures& need, const Request& request, std::size_t fi
     return in_knot;
 }
 
+/// The knot's least width at its tightest; 0 where no source gives it.
+Length width_of_knot(const Request& request) {
+    const auto width = request.rules.find(FigureId::knot_width);
+    return width == nullptr ? Length() : width->length(request.rope.counting_diameter());
+}
+
+std::optional<Fault> find_too_wide_hole(const Request& request, std::size_t field, Length width) {
+    const auto hole = request.fields.length(field);
+    if (!hole || !(width > Length()) || to_nanometres(*hole) < to_nanometres(width)) {
+        return std::nullopt;
+    }
+    Fault fault{Code::field_out_of_range,
+                "the knot draws down to " + show_fine(width, UnitSystem::metric) +
+                    " and goes into a hole of " + show_fine(*hole, UnitSystem::metric) +
+                    ": tie a larger one, or put a washer or a ball under it"};
+    fault.field = "hole";
+    return fault;
+}
+
 } // namespace
 
 Result<StopperPart> read_stopper(const Request& request, StopperFields fields) {
@@ -27,6 +48,12 @@ Result<StopperPart> read_stopper(const Request& request, StopperFields fields) {
     part.beyond_is = fields.beyond_is;
     if (need.failed()) {
         return need.fault();
+    }
+    part.width = width_of_knot(request);
+    if (fields.hole) {
+        if (auto fault = find_too_wide_hole(request, *fields.hole, part.width)) {
+            return Unexpected(*std::move(fault));
+        }
     }
     return part;
 }
@@ -58,6 +85,9 @@ End lay_stopper(const Request& request, const StopperPart& stopper) {
     };
     allowance.knot = KnotFacts{stopper.knot.length, length_of(stopper.body), stopper.beyond.length,
                                stopper.beyond_is.value, length_of(stopper.ball)};
+    if (stopper.width > Length()) {
+        allowance.knot->width = stopper.width;
+    }
     allowance.add(Span{Span::Form::straight, tail_end, far_side, width});
     allowance.add(Span{stopper.form, far_side, face, width, stopper.count});
     if (stopper.ball) {
@@ -75,6 +105,7 @@ Result<End> lay_stopper_knot(const Request& request, StopperFields fields, doubl
     }
     stopper->count = crossings;
     End allowance = lay_stopper(request, *stopper);
+    add_slip_caution(allowance, request);
     allowance.steps = steps;
     return allowance;
 }

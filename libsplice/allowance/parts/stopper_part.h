@@ -25,24 +25,37 @@ struct BeyondKnot {
 inline constexpr BeyondKnot left_behind_stopper{Item::end_left, ValueName::end_left_m,
                                                 FigureId::end_left};
 
+namespace field {
+inline constexpr FieldDeclaration hole{.name = "hole",
+                                       .meaning =
+                                           "diameter of the hole that the knot must not go through",
+                                       .dimension = Dimension::length,
+                                       .lowest = 0.0005,
+                                       .highest = 0.5,
+                                       .default_text = "none; it is not compared"};
+} // namespace field
+
 /// Which of a kind's fields describe a stopper.
 struct StopperFields {
     std::size_t set;
     std::size_t beyond; ///< the rope beyond it
     BeyondKnot beyond_is = {};
+    std::optional<std::size_t> hole = {}; ///< what the knot is compared with
 };
 
 /// What lies beyond a stopper's face.
 struct StopperPart {
-    std::optional<SourcedLength> ball; ///< a ball or ferrule threaded on before the knot
-    SourcedLength knot;                ///< rope used up: its length less the distance of its ends
-    std::optional<SourcedLength> body; ///< length along the rope, where `knot` leaves it out
-    SourcedLength beyond;              ///< rope beyond it
+    std::optional<SourcedLength> ball = {}; ///< a ball or ferrule threaded on before the knot
+    SourcedLength knot = {}; ///< rope used up: its length less the distance of its ends
+    Length width = {};       ///< across the line, at its tightest; 0: not known
+    std::optional<SourcedLength> body = {}; ///< length along the rope, where `knot` leaves it out
+    SourcedLength beyond = {};              ///< rope beyond it
     BeyondKnot beyond_is = {};
     Span::Form form = Span::Form::knot; ///< how the knot is drawn
     double count = 0.0;                 ///< of its crossings or turns; 0: not said
 };
 
+/// Code::field_out_of_range where the hole is as wide as the tightest knot, or wider.
 [[nodiscard]] Result<StopperPart> read_stopper(const Request& request, StopperFields fields);
 
 /// All of a stopper but its steps: rows, marks and values, with the ball outermost.

@@ -15,22 +15,21 @@ struct Bend {
     std::string_view title;
     std::string_view datum;
     Span::Form form = Span::Form::turns;
-    double count = 0.0; ///< of its turns or crossings
     Steps steps;
 };
 
 constexpr std::array double_fisherman{
-    Step{Action::bring_together,
+    Step{Action::plain,
          {MarkName::knot_face},
          "Lay the two ends side by side, pointing past one another; this sheet counts this line's "
          "end, and the other line its own."},
     Step{Action::tie,
          {MarkName::knot_face},
-         "With this end take two turns round the other rope and itself, back towards its own "
-         "standing part, and out through both turns."},
+         "Wind this end round the other rope and itself, back towards its own standing part, and "
+         "out through all its turns. Turns to wind: {turns}."},
     Step{Action::tie,
          {MarkName::knot_face},
-         "Do the same with the other end round this rope, of the same hand, so that the two "
+         "Do the same with the other end round this rope, turned the same way, so that the two "
          "barrels nest."},
     Step{Action::draw_up,
          {},
@@ -42,22 +41,25 @@ constexpr std::array knots{
          .title = "half of a bend of two barrels; this line's side only",
          .datum = "where the two barrels meet",
          .form = Span::Form::turns,
-         .count = 2.0,
          .steps = double_fisherman},
 };
 
 Result<End> work_out(const Bend& bend, const Request& request) {
     const Length diameter = request.rope.counting_diameter();
     Figures need(request);
-    const auto knot = need.length(FigureId::knot, diameter);
-    const auto left = need.field_or(tail, FigureId::tail, diameter);
+    StopperPart half;
+    half.knot = need.length(FigureId::knot, diameter);
+    half.beyond = need.field_or(tail, FigureId::tail, diameter);
+    half.form = bend.form;
+    half.count = need.number(FigureId::turns);
     if (need.failed()) {
         return need.fault();
     }
-    End allowance = lay_stopper(request, {{}, knot, {}, left, {}, bend.form, bend.count});
-    add_slip_caution(allowance, request);
-    allowance.steps = bend.steps;
-    return allowance;
+    End end = lay_stopper(request, half);
+    end.add(Value{ValueName::turns, half.count});
+    add_slip_caution(end, request);
+    end.steps = bend.steps;
+    return end;
 }
 
 } // namespace
@@ -65,7 +67,12 @@ Result<End> work_out(const Bend& bend, const Request& request) {
 Kinds bends() {
     Kinds kinds;
     for (const Bend& bend : knots) {
-        kinds.push_back({{bend.name, bend.title, bend.datum, fibre_ropes, fields},
+        kinds.push_back({{.name = bend.name,
+                          .title = bend.title,
+                          .datum = bend.datum,
+                          .constructions = fibre_ropes,
+                          .fields = fields,
+                          .family = "bends"},
                          [&bend](const Request& request) {
                              return work_out(bend, request);
                          }});

@@ -14,8 +14,15 @@ constexpr FieldDeclaration stitched{.name = "stitched",
                                     .default_text = "no; bare HMPE needs yes",
                                     .choices = no_or_yes};
 
-constexpr std::array halyard_fields{field::held_pin, field::turns_of("the table's figure, 2"),
-                                    field::knot_tail};
+constexpr FieldDeclaration own_turns{
+    .name = "turns",
+    .meaning = "turns round the line's own standing part; the rope lies once round the bow",
+    .dimension = Dimension::count,
+    .lowest = 2.0,
+    .highest = 5.0,
+    .default_text = "the table's figure, 2"};
+
+constexpr std::array halyard_fields{field::held_pin, own_turns, field::knot_tail};
 constexpr std::array buntline_fields{field::held_pin, field::turns_of("the table's figure, 1"),
                                      field::knot_tail};
 constexpr std::array round_turn_fields{field::spar, field::turns_of("the table's figure, 2"),
@@ -43,6 +50,9 @@ struct HitchKnot {
     Finish finish;
     bool finish_counts_turns = false; ///< one part less than the turns
     Friction friction = Friction::not_counted;
+    double own_turns = 0.0;     ///< round its own standing part, in what the tables give for
+                                ///< the rest of the hitch; 0: the turns lie on what it holds
+    bool needs_thicker = false; ///< it slides on what is thinner than the rope
     Steps steps;
     Steps steps_stitched = {}; ///< with the tail stitched; of a hitch that has the field
 };
@@ -50,45 +60,48 @@ struct HitchKnot {
 constexpr std::array halyard_hitch{
     Step{Action::tie,
          {MarkName::load_side},
-         "Put the load-side mark at the bow and wrap the end round it, {turns} wraps, working away "
-         "from the standing part."},
+         "Put the load-side mark at the bow and lead the end through it once."},
     Step{Action::tie,
-         {MarkName::load_side},
-         "Take the end back over the wraps and once round the standing part."},
+         {MarkName::turns_end},
+         "Lay {turns} turns with the end round the standing part, close together, beginning away "
+         "from the bow and coming back to it."},
     Step{Action::tie,
-         {MarkName::load_side},
-         "Lead the end under all the wraps, between them and the bow, and out on the far side."},
+         {MarkName::knot_far_side},
+         "Bring the end out between the turns and the bow, back through the inside of all the "
+         "turns, so that it lies along the standing part."},
     Step{Action::draw_up,
          {},
-         "Draw the wraps tight one by one, then the end, until the hitch sits hard on the bow with "
+         "Draw the turns tight one by one, then the end, until the hitch sits hard on the bow with "
          "{tail} left."},
     Step{Action::load,
          {},
-         "Load it and measure from the bow: it draws out most at its first load."}};
+         "Load it and measure from the bow: it draws out most at its first load, and after a hard "
+         "one it is cut off, not untied."}};
 
 constexpr std::array buntline_hitch{
     Step{Action::tie,
          {MarkName::load_side},
-         "Pass the end round the pin, {turns} turns, with the load-side mark where the standing "
-         "part meets it."},
+         "Pass the end round the pin with the load-side mark where the standing part meets it. "
+         "Turns on the pin: {turns}."},
     Step{Action::tie,
-         {MarkName::load_side},
+         {MarkName::turns_end},
          "Take the end right round the standing part, going away from the pin."},
     Step{Action::tie,
-         {MarkName::load_side},
+         {MarkName::knot_far_side},
          "Make a second turn on the pin's side of the first and bring the end out beneath it, so "
          "that the tail is trapped against the pin."},
     Step{Action::draw_up,
          {},
          "Draw up the two turns, slide them down on the pin and leave {tail}: under load it jams, "
-         "and is not meant to be shaken out."}};
+         "and is cut off, not untied."}};
 
-constexpr std::array round_turn{
+constexpr std::array round_turn_steps{
     Step{Action::tie,
          {MarkName::load_side},
-         "Take {turns} turns round the spar from the load-side mark, side by side."},
+         "Lay the rope round the spar from the load-side mark, {turns} times, side by side: twice "
+         "across its far side is a round turn."},
     Step{Action::tie,
-         {MarkName::load_side},
+         {MarkName::turns_end},
          "Make a half hitch round the standing part close to the spar, and a second one the same "
          "way round."},
     Step{Action::draw_up,
@@ -104,14 +117,14 @@ constexpr std::array clove_hitch{
          "Take the end once round the spar from the load-side mark and cross it over the standing "
          "part."},
     Step{Action::tie,
-         {MarkName::load_side},
+         {MarkName::turns_end},
          "Go on round the same way until {turns} turns lie there, and tuck the end under the "
          "crossing."},
     Step{Action::draw_up, {}, "Draw both parts up hard in line with the spar, {tail} left beyond."},
     Step{Action::tie,
-         {MarkName::load_side},
-         "Add a half hitch where the load comes and goes: the hitch rolls and works loose on a "
-         "turning spar."}};
+         {MarkName::knot_far_side},
+         "If the load comes and goes or the spar turns, put a half hitch round the standing part: "
+         "it takes some 6 diameters of the tail."}};
 
 constexpr std::array clove_hitch_stitched{
     Step{Action::tie,
@@ -133,16 +146,16 @@ constexpr std::array clove_hitch_stitched{
 constexpr std::array cow_hitch{
     Step{Action::tie,
          {MarkName::load_side},
-         "Take the end over the spar, down behind it and out on the load "
-         "side, the load-side mark at the spar."},
+         "Take the end over the spar, down behind it and out on the load side, the load-side mark "
+         "at the spar."},
     Step{Action::tie,
-         {MarkName::load_side},
-         "Cross the end in front of the standing part, take it round the "
-         "spar the other way, and out down through the bight so made."},
+         {MarkName::turns_end},
+         "Cross the end in front of the standing part, take it round the spar the other way, and "
+         "out down through the bight so made."},
     Step{Action::tie,
-         {MarkName::load_side},
-         "Finish with one half hitch round the standing part: loaded on one "
-         "part alone a cow hitch creeps."},
+         {MarkName::knot_far_side},
+         "Finish with one half hitch round the standing part: loaded on one part alone a cow hitch "
+         "creeps."},
     Step{Action::draw_up, {}, "Draw up both turns and leave {tail}."}};
 
 constexpr std::array rolling_hitch{
@@ -151,7 +164,7 @@ constexpr std::array rolling_hitch{
          "Start at the load-side mark and take all but one of the {turns} turns towards the pull, "
          "each crossing over the standing part."},
     Step{Action::tie,
-         {MarkName::load_side},
+         {MarkName::turns_end},
          "Take the last turn on the far side of the standing part and tuck the end under it."},
     Step{Action::draw_up,
          {},
@@ -167,7 +180,8 @@ constexpr std::array knots{
               .datum = "load side of the bow",
               .fields = halyard_fields,
               .around = ValueName::pin_m,
-              .finish = {Span::Form::tucked, 1.0},
+              .finish = {Span::Form::turns, 2.0},
+              .own_turns = 2.0,
               .steps = halyard_hitch},
     HitchKnot{.name = "buntline-hitch",
               .title = "jamming hitch to a ring, pin or shackle",
@@ -182,7 +196,7 @@ constexpr std::array knots{
               .fields = round_turn_fields,
               .finish = {Span::Form::half_hitches, 2.0},
               .friction = Friction::of_turns,
-              .steps = round_turn},
+              .steps = round_turn_steps},
     HitchKnot{.name = "clove-hitch",
               .title = "two crossing turns round a spar",
               .datum = "load side of the spar",
@@ -203,8 +217,13 @@ constexpr std::array knots{
               .datum = "where the standing part leaves the first turn",
               .fields = rolling_fields,
               .finish = {Span::Form::crossed, 2.0},
+              .needs_thicker = true,
               .steps = rolling_hitch},
 };
+
+constexpr std::string_view thinner_caution =
+    "what this hitch grips is thinner than its own rope, and it slides there: tie it in a thinner "
+    "rope";
 
 bool is_stitched(const HitchKnot& knot, const Request& request) {
     const auto field = find_field(knot.fields, stitched.name);
@@ -217,6 +236,15 @@ HitchFields fields_of(const HitchKnot& knot) {
     return {0, find_field(knot.fields, "turns"), *tail, knot.around};
 }
 
+/// The turns that the job counts lie round the standing part: what there is more of them than
+/// `usual` has a row of its own, and the line goes once round what it holds.
+void turn_round_own_part(HitchPart& hitch, double usual, Length diameter) {
+    hitch.turns = 1.0;
+    if (hitch.counted > usual) {
+        hitch.own_turns = rope_in(turn_round(diameter, diameter), hitch.counted - usual);
+    }
+}
+
 Result<End> work_out(const HitchKnot& knot, const Request& request) {
     const bool stitched_down = is_stitched(knot, request);
     const bool by_crossing = knot.friction == Friction::of_crossing;
@@ -225,13 +253,18 @@ Result<End> work_out(const HitchKnot& knot, const Request& request) {
             return Unexpected(*std::move(fault));
         }
     }
-    const auto hitch = read_hitch(request, fields_of(knot));
+    auto hitch = read_hitch(request, fields_of(knot));
     if (!hitch) {
         return Unexpected(hitch.error());
+    }
+    if (knot.own_turns > 0.0) {
+        turn_round_own_part(*hitch, knot.own_turns, request.rope.counting_diameter());
     }
     Finish finish = knot.finish;
     if (knot.finish_counts_turns) {
         finish.count = hitch->turns - 1.0;
+    } else if (knot.own_turns > 0.0) {
+        finish.count = hitch->counted;
     }
     End allowance = lay_hitch(request, *hitch, finish);
     if (knot.friction == Friction::of_turns) {
@@ -239,6 +272,9 @@ Result<End> work_out(const HitchKnot& knot, const Request& request) {
     }
     if (by_crossing) {
         add_clove_margin(allowance, request, *hitch, stitched_down);
+    }
+    if (knot.needs_thicker && hitch->turn.around < request.rope.counting_diameter()) {
+        allowance.add(Caution{thinner_caution, hitch->beyond.source});
     }
     allowance.steps = stitched_down ? knot.steps_stitched : knot.steps;
     return allowance;
@@ -249,7 +285,12 @@ Result<End> work_out(const HitchKnot& knot, const Request& request) {
 Kinds hitches() {
     Kinds kinds;
     for (const HitchKnot& knot : knots) {
-        kinds.push_back({{knot.name, knot.title, knot.datum, fibre_ropes, knot.fields},
+        kinds.push_back({{.name = knot.name,
+                          .title = knot.title,
+                          .datum = knot.datum,
+                          .constructions = fibre_ropes,
+                          .fields = knot.fields,
+                          .family = "hitches"},
                          [&knot](const Request& request) {
                              return work_out(knot, request);
                          }});

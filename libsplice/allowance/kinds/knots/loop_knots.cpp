@@ -30,13 +30,14 @@ constexpr std::array bowline{
          "Put on the line and through the fitting all that has to be there before the loop is "
          "closed."},
     Step{Action::tie,
-         {MarkName::loop_far},
-         "At the standing-side mark twist a small turn into the standing part, its end side on "
-         "top."},
+         {MarkName::knot_standing},
+         "At the mark on the knot's standing side twist a small turn into the rope, the loop's "
+         "side of it on top."},
     Step{Action::tie,
-         {MarkName::loop_far},
+         {MarkName::loop_near, MarkName::loop_far},
          "Bring the end up through the turn from behind, round the back of the standing part, and "
-         "down through the turn again, so that it lies inside the loop."},
+         "down through the turn again, so that it lies inside the loop and the two loop marks "
+         "meet."},
     Step{Action::draw_up,
          {},
          "Draw up standing part against both legs of the loop. The loop measures {eye} from its "
@@ -68,10 +69,10 @@ constexpr std::array overhand_loop{
          "Double the rope with its crown at the crown mark, and put the fitting on the bight if it "
          "cannot be hooked on later."},
     Step{Action::tie,
-         {MarkName::crown},
+         {MarkName::knot_standing},
          "Tie an overhand knot in both parts together, the bight through last."},
     Step{Action::tie,
-         {MarkName::crown},
+         {MarkName::knot_standing},
          "Slide the knot until the loop is {eye} from its crown to the knot, the parts side by "
          "side without a crossing."},
     Step{Action::draw_up,
@@ -120,13 +121,13 @@ constexpr std::array double_bowline{
          "Put on the line and through the fitting all that has to be there before the loop is "
          "closed."},
     Step{Action::tie,
-         {MarkName::loop_far},
-         "At the standing-side mark lay two small turns into the standing part, one on the other, "
-         "both the same way round."},
+         {MarkName::knot_standing},
+         "From the mark on the knot's standing side, towards the loop, lay two small turns into "
+         "the rope, one on the other, both the same way round."},
     Step{Action::tie,
-         {MarkName::loop_far},
+         {MarkName::loop_near, MarkName::loop_far},
          "Bring the end up through both turns from behind, round the standing part, and down "
-         "through both again."},
+         "through both again, until the two loop marks meet."},
     Step{Action::draw_up,
          {},
          "Draw up the two turns evenly, then the standing part against the loop's legs; {tail} of "
@@ -140,7 +141,7 @@ constexpr std::array knots{
              .title = "fixed loop knot",
              .constructions = fibre_ropes,
              .fields = fields,
-             .shape = {Span::Form::nipped, 1.0, KnotLies::tail_side},
+             .shape = {Span::Form::nipped, 1.0, KnotLies::turned_in_standing_part},
              .steps = bowline},
     LoopKnot{.name = "figure-eight-loop",
              .title = "fixed loop of a figure-eight in doubled rope",
@@ -167,7 +168,7 @@ constexpr std::array knots{
              .title = "fixed loop knot, a bowline with two turns",
              .constructions = fibre_ropes,
              .fields = fields,
-             .shape = {Span::Form::nipped, 2.0, KnotLies::tail_side},
+             .shape = {Span::Form::nipped, 2.0, KnotLies::turned_in_standing_part},
              .steps = double_bowline},
 };
 
@@ -190,7 +191,12 @@ Result<End> work_out(const LoopKnot& knot, const Request& request) {
 Kinds loop_knots() {
     Kinds kinds;
     for (const LoopKnot& knot : knots) {
-        kinds.push_back({{knot.name, knot.title, knot.datum, knot.constructions, knot.fields},
+        kinds.push_back({{.name = knot.name,
+                          .title = knot.title,
+                          .datum = knot.datum,
+                          .constructions = knot.constructions,
+                          .fields = knot.fields,
+                          .family = "loop-knots"},
                          [&knot](const Request& request) {
                              return work_out(knot, request);
                          }});

@@ -6,8 +6,8 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { set, tail };
-constexpr std::array fields{field::set, field::knot_tail};
+enum Field : std::size_t { set, tail, hole };
+constexpr std::array fields{field::set, field::knot_tail, field::hole};
 
 /// A stopper knot: what it is, and how it is tied.
 struct StopperKnot {
@@ -22,7 +22,8 @@ struct StopperKnot {
 constexpr std::array figure_eight{
     Step{Action::reeve,
          {},
-         "Put the rope through its hole, ball or cleat first: the knot does not go back through."},
+         "Lead the rope through its hole, block or cleat first: the knot does not go back "
+         "through."},
     Step{Action::tie,
          {MarkName::knot_face},
          "From the face mark make a loop, take the end round behind the standing part, over, and "
@@ -88,8 +89,8 @@ constexpr std::array stevedore{
     Step{Action::reeve, {}, "Lead the rope through its hole or block before anything is tied."},
     Step{Action::tie,
          {MarkName::knot_face},
-         "At the face mark make a loop and take the end twice round the standing part, a turn more "
-         "than for a figure-eight."},
+         "At the face mark make a loop and take the end twice right round the standing part, a "
+         "turn more than for a figure-eight."},
     Step{Action::tie, {MarkName::knot_face}, "Bring the end back and down through the loop."},
     Step{Action::draw_up,
          {},
@@ -109,7 +110,7 @@ constexpr std::array knots{
                 .crossings = 4.0,
                 .steps = figure_eight},
     StopperKnot{.name = "double-overhand",
-                .title = "stopper knot of two turns",
+                .title = "stopper knot of two turns, the widest of those here",
                 .constructions = ropes_and_shock_cord,
                 .crossings = 5.0,
                 .steps = double_overhand,
@@ -120,7 +121,7 @@ constexpr std::array knots{
                 .crossings = 3.0,
                 .steps = overhand},
     StopperKnot{.name = "stevedore",
-                .title = "bulky stopper knot, a figure-eight with a turn more",
+                .title = "stopper knot, a figure-eight with a turn more: longer and no wider",
                 .constructions = fibre_ropes,
                 .crossings = 6.0,
                 .steps = stevedore},
@@ -128,7 +129,7 @@ constexpr std::array knots{
 
 Result<End> work_out(const StopperKnot& knot, const Request& request) {
     const bool elastic = request.rope.construction == Construction::shock_cord;
-    return lay_stopper_knot(request, {set, tail}, knot.crossings,
+    return lay_stopper_knot(request, {set, tail, {}, hole}, knot.crossings,
                             elastic && !knot.steps_elastic.empty() ? knot.steps_elastic
                                                                    : knot.steps);
 }
@@ -138,7 +139,12 @@ Result<End> work_out(const StopperKnot& knot, const Request& request) {
 Kinds stopper_knots() {
     Kinds kinds;
     for (const StopperKnot& knot : knots) {
-        kinds.push_back({{knot.name, knot.title, "face of the knot", knot.constructions, fields},
+        kinds.push_back({{.name = knot.name,
+                          .title = knot.title,
+                          .datum = "face of the knot",
+                          .constructions = knot.constructions,
+                          .fields = fields,
+                          .family = "stopper-knots"},
                          [&knot](const Request& request) {
                              return work_out(knot, request);
                          }});
