@@ -81,7 +81,8 @@ TEST(Check, ReadsTheLengthToTheFarThroatOfTheOtherEnd) {
         if (check) {
             EXPECT_EQ(check->from, made.piece.line->ends.first_end);
             EXPECT_EQ(check->to, other(check->from));
-            EXPECT_NEAR(in_millimetres(check->reads_loaded), check_by_hand(made.piece, check->to), near);
+            EXPECT_NEAR(in_millimetres(check->reads_loaded), check_by_hand(made.piece, check->to),
+                        near);
             ++seen;
         }
     }
