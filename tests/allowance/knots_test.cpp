@@ -160,11 +160,11 @@ TEST(Whipped, LiesOneDiameterFromTheEnd) {
 
 /// All the words of an end's steps.
 std::string words_of(const End& end) {
-    std::string words;
+    std::string all;
     for (const Step& step : end.steps) {
-        words += std::string(step.text) + '\n';
+        all += std::string(step.text) + '\n';
     }
-    return words;
+    return all;
 }
 
 TEST(PlainEnds, AreCutInOnePlaceAndNotAtTheirBearingPoint) {
