@@ -20,7 +20,7 @@ struct CommandLine {
     std::vector<std::string> words; ///< everything else that is no option, in order
     std::map<std::string, std::vector<std::string>, std::less<>> options;
     /// Where an option was set, if not on the command line: its place in a file of settings.
-    std::map<std::string, Place, std::less<>> set_in;
+    std::map<std::string, Place, std::less<>> set_in = {};
 
     [[nodiscard]] bool has(std::string_view option) const { return options.contains(option); }
     /// The option's value, or `otherwise`.

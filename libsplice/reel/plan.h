@@ -27,12 +27,12 @@ struct Demand {
     Nanometres length = 0;
     std::int64_t count = 1;
     std::string name;
-    std::string boat;
-    std::string lot;                ///< empty: any
-    std::string colour;             ///< empty: any
-    std::string pair;               ///< lines of one pair come from one lot; empty: no pair
-    std::string title;              ///< the rope in words
-    std::optional<Money> per_metre; ///< what a metre of it costs, where the stock does not say
+    std::string boat = {};
+    std::string lot = {};                ///< empty: any
+    std::string colour = {};             ///< empty: any
+    std::string pair = {};               ///< lines of one pair come from one lot; empty: no pair
+    std::string title = {};              ///< the rope in words
+    std::optional<Money> per_metre = {}; ///< what a metre of it costs, where the stock does not say
 };
 
 /// A row of the stock.
@@ -43,12 +43,12 @@ struct ReelStock {
     std::optional<std::int64_t> count; ///< nothing: as many as are wanted
     StockKind kind = StockKind::reel;
     Nanometres usable = 0;
-    std::string lot;    ///< empty: not known
-    std::string colour; ///< empty: not known, and so of any
-    std::string title;  ///< the rope in words
+    std::string lot = {};    ///< empty: not known
+    std::string colour = {}; ///< empty: not known, and so of any
+    std::string title = {};  ///< the rope in words
     Money per_metre = 0;
-    std::optional<Money> per_reel; ///< instead
-    bool priced = true;            ///< else a price is not known, and a metre counts as 1
+    std::optional<Money> per_reel = {}; ///< instead
+    bool priced = true;                 ///< else a price is not known, and a metre counts as 1
     std::int64_t least_count = 1;
     Nanometres least_length = 0;
 

@@ -83,7 +83,7 @@ TEST(Answers, NamesOfItsOwnFollowOurs) {
     ASSERT_TRUE(end);
     EXPECT_EQ(book.names().of(end->rows[0].item), "shop's own row");
     EXPECT_EQ(book.names().of(end->marks[0].name), "shop's mark");
-    EXPECT_EQ(book.names().of(end->values[0].name), "shop_length_m");
+    EXPECT_EQ(book.names().of(end->others[0].name), "shop_length_m");
     EXPECT_EQ(end->marks[1].name, MarkName::far_throat); // our own word is our own id
     EXPECT_FALSE(lies_outside_tail(end->rows[0].item));
     EXPECT_EQ(to_text(book.citation(end->rows[0].source)), "shop: three test pieces");
