@@ -19,7 +19,8 @@
 //
 // What can be expected:
 //   of an end   its values without their unit (`tail`, `rope_round_eye`, `throat_angle`, `tucks`),
-//               `allowance`, `retained_strength`, a row as `row: take-up`, a mark as `mark: exit`;
+//               `allowance`, `retained_strength`, a row as `row: take-up as spliced`, a mark as
+//               `mark: exit`;
 //   of a line   `cut`, `check`, `between the marks`, `retained_strength`, `design_factor`, a row as
 //               `row: stretch`, or `row a: tail` where it belongs to an end, and `mark b: exit`;
 //   of a rope   `breaking` and `reference_pull`;

@@ -18,8 +18,8 @@ constexpr auto items = std::to_array<std::string_view>({"finished length",
                                                         "rope round the loop",
                                                         "knot to bearing point",
                                                         "tail",
-                                                        "take-up",
-                                                        "setting",
+                                                        "take-up as spliced",
+                                                        "settling",
                                                         "crossing closes up",
                                                         "take-up over the cover's tail",
                                                         "tucks",
@@ -51,7 +51,7 @@ constexpr auto items = std::to_array<std::string_view>({"finished length",
 static_assert(items.size() == static_cast<std::size_t>(Item::rounding) + 1);
 
 constexpr auto groups =
-    std::to_array<std::string_view>({"own", "tape", "take-up", "setting", "hand", "rope", "cut"});
+    std::to_array<std::string_view>({"own", "tape", "take-up", "settling", "hand", "rope", "cut"});
 static_assert(groups.size() == static_cast<std::size_t>(Group::cut) + 1);
 
 constexpr auto marks = std::to_array<std::string_view>({"tail end",
@@ -109,7 +109,7 @@ constexpr auto values = std::to_array<std::string_view>({"eye_m",
                                                          "bury_m",
                                                          "taper_m",
                                                          "take_up_m",
-                                                         "setting_m",
+                                                         "take_up_settled_m",
                                                          "end_left_m",
                                                          "exit_m",
                                                          "unlay_m",

@@ -22,7 +22,7 @@ enum class Item : std::uint16_t {
     knot_to_bearing,
     tail,
     take_up,
-    setting,
+    settling,
     crossing,
     cover_take_up,
     tucks,
@@ -63,12 +63,12 @@ enum class Item : std::uint16_t {
 /// Rows whose lengths err together. Rows of `own` err on their own.
 enum class Group : std::uint16_t {
     own,
-    tape,    ///< everything measured with the same tape
-    take_up, ///< the same braid over every bury of a line
-    setting, ///< the same hand draws every splice
-    hand,    ///< the same hand sets every knot
-    rope,    ///< the same measure of the rope: its pick, its core, the body of a knot in it
-    cut,     ///< the same way of cutting at both ends
+    tape,     ///< everything measured with the same tape
+    take_up,  ///< the same braid over every bury of a line
+    settling, ///< the same hand draws every splice
+    hand,     ///< the same hand sets every knot
+    rope,     ///< the same measure of the rope: its pick, its core, the body of a knot in it
+    cut,      ///< the same way of cutting at both ends
 };
 [[nodiscard]] std::span<const std::string_view> group_names();
 
@@ -133,7 +133,7 @@ enum class ValueName : std::uint16_t {
     bury_m,
     taper_m,
     take_up_m,
-    setting_m,
+    take_up_settled_m,
     end_left_m,
     exit_m,
     unlay_m,

@@ -65,7 +65,7 @@ void collect_bury(Collector& into, const BuryFacts& bury) {
     into.add(ValueName::taper_m, bury.taper);
     into.add(ValueName::take_up_m, bury.take_up);
     if (bury.braid_constant) {
-        into.add(ValueName::setting_m, bury.settling);
+        into.add(ValueName::take_up_settled_m, bury.take_up + bury.settling);
     }
     into.add_if_any(ValueName::exit_m, bury.exit);
     into.add(ValueName::entry_m, bury.entry);

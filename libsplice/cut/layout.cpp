@@ -104,7 +104,7 @@ std::optional<Check> check_figure(const BoundLine& line, const Piece& piece) {
     const Nanometres standing_to_bearing = first.standing_mark - first.total();
     Nanometres settles = 0;
     for (const Row& row : first.rows) {
-        if (row.item == Item::setting || row.item == Item::crossing) {
+        if (row.item == Item::settling || row.item == Item::crossing) {
             settles += row.length;
         }
     }

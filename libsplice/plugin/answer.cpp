@@ -24,7 +24,7 @@ constexpr std::size_t most_spans = 8;
 
 /// Rows that lie within the finished length, or come back when the splice sets. All others are rope
 /// that the end needs.
-constexpr std::array may_be_negative{Item::throat_to_bearing, Item::knot_to_bearing, Item::setting,
+constexpr std::array may_be_negative{Item::throat_to_bearing, Item::knot_to_bearing, Item::settling,
                                      Item::crossing,          Item::shank,           Item::growth};
 
 bool within(double value, double lowest, double highest) {

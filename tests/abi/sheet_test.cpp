@@ -84,8 +84,9 @@ TEST(Sheet, ALedgerAddsUpToTheNanometre) {
         }
     }
     EXPECT_EQ(sum, piece.cut_nm);
-    EXPECT_EQ(items, "finished length;rope round the eye;throat to bearing point;tail;take-up;"
-                     "setting;cutting loss;cutting loss;spare;rounding;");
+    EXPECT_EQ(items,
+              "finished length;rope round the eye;throat to bearing point;tail;take-up as spliced;"
+              "settling;cutting loss;cutting loss;spare;rounding;");
 }
 
 TEST(Sheet, MarksAreThoseOfTheSheet) {

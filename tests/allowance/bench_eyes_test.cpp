@@ -84,7 +84,7 @@ TEST(AdjustableEye, TailKeepsItsSectionInside) {
     EXPECT_NEAR(length_of(end, Item::tail), 288.0, near);
     EXPECT_NEAR(length_of(end, Item::take_up), 23.209266759, near); // 288 / 0.9254223147 - 288
     EXPECT_NEAR(value_of(end, ValueName::taper_m), 0.0, near);
-    EXPECT_EQ(find_row(end, Item::setting), nullptr);
+    EXPECT_EQ(find_row(end, Item::settling), nullptr);
     // Where the tail's inside part ends is where it comes out.
     EXPECT_NEAR(mark_of(end, MarkName::exit) - mark_of(end, MarkName::far_throat), 311.209266759,
                 near);

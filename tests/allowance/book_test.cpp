@@ -37,7 +37,7 @@ TEST(Book, UnknownKindNamesTheNearest) {
 TEST(Book, KnowsEveryFieldNameOnce) {
     const auto names = shipped_book().field_names();
     for (const std::string_view name :
-         {"eye",     "pin",     "tail",           "taper",      "exit",  "setting",
+         {"eye",     "pin",     "tail",           "taper",      "exit",  "settled",
           "far_end", "core",    "cover_end",      "cover_tail", "tucks", "end_left",
           "pick",    "clips",   "turn_back",      "loop",       "set",   "length",
           "rule",    "fitting", "fitting_length", "measured"}) {

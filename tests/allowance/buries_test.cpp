@@ -1,4 +1,4 @@
-// How long a tail each published rule asks for, and what its take-up and setting come to.
+// How long a tail each published rule asks for, and what its take-up and settling come to.
 #include "ends.h"
 
 namespace libsplice::testing {
@@ -76,19 +76,17 @@ TEST(Bury, TaperAndExitFollowATailThatTheJobGives) {
     const auto end = make_end("buried-eye", "12-strand HMPE 10 mm", {{"tail", "90 D"}});
     EXPECT_NEAR(value_of(end, ValueName::taper_m), 300.0, near); // a third
     EXPECT_NEAR(value_of(end, ValueName::exit_m), 1350.0, near); // one and a half times
-    EXPECT_NEAR(length_of(end, Item::setting), -18.0, near);     // 2 %
+    EXPECT_NEAR(length_of(end, Item::settling), -18.0, near);    // 2 %
     EXPECT_EQ(find_row(end, Item::tail)->source, cited_job);
 }
 
 TEST(Bury, SettingIsOfHmpeAndOfTheJob) {
     const auto polyester = make_end("buried-eye", "12-strand polyester 10 mm");
-    EXPECT_EQ(find_row(polyester, Item::setting), nullptr);
-    EXPECT_EQ(value_of(polyester, ValueName::setting_m), 0.0);
-    const auto loaded = make_end("buried-eye", "12-strand HMPE 10 mm", {{"setting", "0"}});
-    EXPECT_EQ(find_row(loaded, Item::setting), nullptr);
-    const auto stated = make_end("buried-eye", "12-strand HMPE 10 mm", {{"setting", "1.5 %"}});
-    EXPECT_NEAR(length_of(stated, Item::setting), -10.8, near);
-    EXPECT_EQ(spread_of(stated, Item::setting), 0.0);
+    EXPECT_EQ(find_row(polyester, Item::settling), nullptr);
+    EXPECT_EQ(value_of(polyester, ValueName::take_up_settled_m),
+              value_of(polyester, ValueName::take_up_m));
+    const auto loaded = make_end("buried-eye", "12-strand HMPE 10 mm", {{"settled", "yes"}});
+    EXPECT_EQ(find_row(loaded, Item::settling), nullptr);
 }
 
 TEST(Bury, ShortOfWhatIsAdvisedIsCautioned) {

@@ -28,7 +28,7 @@ TEST(CoreEye, RowsAreTheArithmetic) {
     // degrees is 1 - K, and 350 / 0.9254223147 + 2 x 175 / 1.9254223147 - 525.
     EXPECT_NEAR(length_of(end, Item::take_up), 34.984009, 1e-4);
     EXPECT_NEAR(spread_of(end, Item::take_up), 17.5, near); // 2.5 x the core
-    EXPECT_NEAR(length_of(end, Item::setting), -10.5, near);
+    EXPECT_NEAR(length_of(end, Item::settling), -10.5, near);
     EXPECT_TRUE(end.milks_cover);
 }
 

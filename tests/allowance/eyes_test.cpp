@@ -17,7 +17,7 @@ TEST(BuriedEye, RowsAreTheArithmetic) {
     EXPECT_NEAR(length_of(end, Item::throat_to_bearing), -36.0, near);
     EXPECT_NEAR(length_of(end, Item::tail), 360.0, near);
     EXPECT_NEAR(length_of(end, Item::take_up), 23.9890345, near);
-    EXPECT_NEAR(length_of(end, Item::setting), -7.2, near);
+    EXPECT_NEAR(length_of(end, Item::settling), -7.2, near);
     EXPECT_NEAR(length_of(end, Item::cutting_loss), 2.0, near);
     EXPECT_EQ(end.rows.size(), 6U);
     // 87.91446435 - 36 + 360 + 23.9890345 - 7.2 + 2
@@ -28,10 +28,10 @@ TEST(BuriedEye, SpreadsAreThoseOfTheirRanges) {
     const auto end = make_end("buried-eye", rope, usual);
     EXPECT_NEAR(spread_of(end, Item::take_up), 12.5, 1e-9); // 2.5 D
     // 1 to 3 % of 360: half a width of 3.6, over the root of 3.
-    EXPECT_NEAR(spread_of(end, Item::setting), 2.078460969, 1e-8);
+    EXPECT_NEAR(spread_of(end, Item::settling), 2.078460969, 1e-8);
     EXPECT_EQ(spread_of(end, Item::eye_legs), 0.0);
     EXPECT_EQ(find_row(end, Item::take_up)->group, Group::take_up);
-    EXPECT_EQ(find_row(end, Item::setting)->group, Group::setting);
+    EXPECT_EQ(find_row(end, Item::settling)->group, Group::settling);
     EXPECT_EQ(find_row(end, Item::cutting_loss)->group, Group::cut);
 }
 

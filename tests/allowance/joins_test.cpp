@@ -97,8 +97,8 @@ TEST(CoreToCore, CountsFidsOfTheWholeRope) {
     const auto join = make_end("core-to-core", "core-dependent HMPE 10 mm", core);
     EXPECT_NEAR(length_of(join, Item::tail), 1050.0, near);
     EXPECT_NEAR(mark_of(join, MarkName::join), 527.0, near);
-    EXPECT_NEAR(spread_of(join, Item::take_up), 35.0, 1e-9);  // 2.5 core diameters, twice
-    EXPECT_NEAR(length_of(join, Item::setting), -21.0, near); // 2 % of both tails
+    EXPECT_NEAR(spread_of(join, Item::take_up), 35.0, 1e-9);   // 2.5 core diameters, twice
+    EXPECT_NEAR(length_of(join, Item::settling), -21.0, near); // 2 % of both tails
     EXPECT_FALSE(cautions_about(join, "assumed"));
     const auto shorter = make_end("core-to-core", "core-dependent HMPE 10 mm",
                                   {{"core", "7 mm"}, {"rule", "two-fids"}});

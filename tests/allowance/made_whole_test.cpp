@@ -11,7 +11,7 @@ TEST(EndlessLoop, TwoTailsAndWhatTheyTakeUp) {
     EXPECT_NEAR(length_of(end, Item::tail), 576.0, near);        // 2 x 72 x 4
     EXPECT_NEAR(length_of(end, Item::take_up), 38.382455, 1e-5); // 2 x 4.7978069 x 4
     EXPECT_NEAR(spread_of(end, Item::take_up), 20.0, near);      // 2 x 2.5 x 4, erring together
-    EXPECT_NEAR(length_of(end, Item::setting), -11.52, near);    // 2 % of both
+    EXPECT_NEAR(length_of(end, Item::settling), -11.52, near);   // 2 % of both
     EXPECT_NEAR(length_of(end, Item::cutting_loss), 4.0, near);
     EXPECT_NEAR(mark_of(end, MarkName::crossing), 290.0, near); // 2 + 288
     EXPECT_NEAR(value_of(end, ValueName::tail_m), 288.0, near);

@@ -22,7 +22,7 @@ TEST(StrippedEye, RowsAreTheArithmetic) {
     EXPECT_NEAR(length_of(end, Item::throat_to_bearing), -33.6, near);
     EXPECT_NEAR(length_of(end, Item::tail), 302.4, near);
     EXPECT_NEAR(length_of(end, Item::take_up), 20.15078898, near);
-    EXPECT_NEAR(length_of(end, Item::setting), -6.048, near);
+    EXPECT_NEAR(length_of(end, Item::settling), -6.048, near);
     EXPECT_NEAR(length_of(end, Item::cover_take_up), cover_take_up, near);
     EXPECT_NEAR(length_of(end, Item::cutting_loss), 2.0, near);
     // 73.797344573 - 33.6 + 302.4 + 20.15078898 - 6.048 + 11.22765074 + 2
@@ -92,7 +92,7 @@ TEST(StrippedEye, CoverTooThickForAThinCoreIsRefused) {
 TEST(StrippedEye, DoubleBraidPolyesterBuriesTwoFidsOfItsCore) {
     const auto end = make_end("stripped-eye", "double-braid polyester 10 mm");
     EXPECT_NEAR(value_of(end, ValueName::tail_m), 294.0, near); // 42 x 7
-    EXPECT_EQ(find_row(end, Item::setting), nullptr);
+    EXPECT_EQ(find_row(end, Item::settling), nullptr);
 }
 
 } // namespace

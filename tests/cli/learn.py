@@ -106,7 +106,7 @@ class Learn(unittest.TestCase):
         cells = re.search(r"^\| cut length \| ([\d.]+) m \| ([\d.]+) m \|$", page, re.M)
         self.assertEqual((before["cut_m"], after["cut_m"]), (float(cells[1]), float(cells[2])))
         self.assertNotEqual(before["cut_m"], after["cut_m"])
-        rows = [row for row in after["ledger"] if row["item"] == "take-up"]
+        rows = [row for row in after["ledger"] if row["item"] == "take-up as spliced"]
         self.assertEqual(len(rows), 2)
         for row in rows:
             self.assertAlmostEqual(row["length_m"], 0.044, 8)  # the mean of 43, 45 and 44 mm
@@ -124,7 +124,7 @@ class Learn(unittest.TestCase):
         self.assertIsNone(one["limit_diameters"])
         self.assertEqual(one["spread_from"], "tables")
         job = str(ROOT / "docs/examples/pendant.csv")
-        take_ups = [next(row for row in cut(job, *tables)["ledger"] if row["item"] == "take-up")
+        take_ups = [next(row for row in cut(job, *tables)["ledger"] if row["item"] == "take-up as spliced")
                     for tables in ([], [table])]
         self.assertEqual(take_ups[0]["sd_m"], take_ups[1]["sd_m"])
         self.assertAlmostEqual(take_ups[1]["length_m"], 0.038, 8)

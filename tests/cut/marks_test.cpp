@@ -65,7 +65,7 @@ double length_at_marking_tension(const Piece& piece) {
 double check_by_hand(const Piece& piece, LineEnd last) {
     double reads = length_at_marking_tension(piece);
     for (const Item item : {Item::throat_to_bearing, Item::knot_to_bearing, Item::take_up,
-                            Item::setting, Item::crossing, Item::cover_take_up}) {
+                            Item::settling, Item::crossing, Item::cover_take_up}) {
         reads += length_or_none(piece, item, last);
     }
     if (find_row(piece, Item::milk_out) != nullptr) {

@@ -207,7 +207,7 @@ TEST(Order, CheckHasAReadingBeforeAndAfterTheFirstEndIsLoaded) {
     const auto one = cut_one(with(strop, {{"fit", "exact"}}));
     ASSERT_TRUE(one.piece().check);
     // The first splice draws out by its settling at the first load: it then reads so much more.
-    const double settles = length_of(one.piece(), Item::setting, LineEnd::a);
+    const double settles = length_of(one.piece(), Item::settling, LineEnd::a);
     EXPECT_LT(settles, 0.0);
     EXPECT_NEAR(in_millimetres(one.piece().check->reads_loaded - one.piece().check->reads),
                 -settles, near);

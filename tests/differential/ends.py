@@ -64,7 +64,7 @@ class End:
     host: float = 0.0  # standing part that the end takes up beyond its far throat
     person_tail: float = 0.0  # the least where the line carries a person
     slips: bool = False
-    shift: float = 0.0  # take-up and setting between bearing point and far throat mark
+    shift: float = 0.0  # take-up and settling between bearing point and far throat mark
 
     def row(self, item, metres, sd=0.0, group="own"):
         self.rows.append(Row(item, None, nanometres(metres), sd, group))
@@ -268,29 +268,27 @@ class EndMaker:
         over = lambda constant: host_over(tail - self.taper, self.taper, constant, self.thick_end) - tail
         take_up = over(k)
         spread = take_up - over(max(0, k - sd)) if sd else self.sized("take_up_spread").value
-        end.row("take-up", take_up, spread, "take-up")
+        end.row("take-up as spliced", take_up, spread, "take-up")
         end.host = tail + take_up
         self.mark("bury end", self.at + end.host)
         refuse_if(nanometres(self.exit) < nanometres(end.host), 304)
         self.mark("exit", self.at + self.exit)
-        setting = self.setting(tail)
+        settled = self.fields.get("settled") == "yes"  # loaded on the bench before it is measured
+        settling = 0.0 if settled else self.settling(tail)
         crossing = 0.0
-        loaded_before = float(self.fields.get("setting", "1").rstrip(" %")) == 0
-        if self.kind == "locked-eye" and not loaded_before:
+        if self.kind == "locked-eye" and not settled:
             closes = self.sized("crossing")
             crossing = -closes.value
-            end.row("crossing closes up", crossing, closes.sd, "setting")
+            end.row("crossing closes up", crossing, closes.sd, "settling")
         over_cover = self.cover(k, sd, tail, take_up) if self.kind == "stripped-eye" else 0.0
-        end.shift = take_up + setting + crossing + over_cover
+        end.shift = take_up + settling + crossing + over_cover
 
-    def setting(self, tail):
+    def settling(self, tail):
         usual = self.figure("setting")
-        given = self.fields.get("setting")
-        if given is None and usual is None:
+        if usual is None:
             return 0.0
-        share = usual.value if given is None else number(given.rstrip(" %")) / (100 if "%" in given else 1)
-        share = float(share)
-        self.end.row("setting", -share * tail, 0 if given is not None else usual.sd * tail, "setting")
+        share = float(usual.value)
+        self.end.row("settling", -share * tail, usual.sd * tail, "settling")
         return -share * tail
 
     def cover(self, k, sd, tail, take_up):

@@ -71,7 +71,7 @@ def bury_fields(chance, rope):
     if chance.random() < 0.2:
         fields["exit"] = f"{chance.randint(120, 150)} D"
     if chance.random() < 0.3:
-        fields["setting"] = chance.choice(["0", "0.013", "2.5 %"])
+        fields["settled"] = chance.choice(["yes", "no"])
     return fields
 
 

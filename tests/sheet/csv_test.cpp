@@ -99,7 +99,7 @@ TEST(CsvEnd, HasARowForEachOfTheLedger) {
     const std::string text = bench.end_sheet(Format::csv);
     EXPECT_EQ(line(text, 0), "item,length_m,sd_m,group,source");
     EXPECT_EQ(line(text, 2), "throat to bearing point,-0.04,0,end: throat to bearing point,job");
-    EXPECT_EQ(line(text, 4).substr(0, 26), "take-up,0.02,0.01,take-up,");
+    EXPECT_EQ(line(text, 4).substr(0, 37), "take-up as spliced,0.02,0.01,take-up,");
 }
 
 } // namespace

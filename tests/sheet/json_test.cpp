@@ -69,7 +69,7 @@ TEST(JsonSheet, HasTheKeysThatWerePromised) {
     const auto& piece = sheet["pieces"][1];
     EXPECT_EQ(keys_of(piece), piece_keys);
     EXPECT_EQ(keys_of(piece["ledger"][0]),
-              (Keys{"item", "end", "length_m", "sd_m", "group", "source"}));
+              (Keys{"item", "end", "length_m", "sd_m", "group", "source", "working"}));
     EXPECT_EQ(keys_of(piece["marks"][0]), (Keys{"end", "number", "name", "from_end_m"}));
     EXPECT_EQ(keys_of(piece["check"]), (Keys{"from", "to", "reads_m"}));
     EXPECT_EQ(sheet["counts"], (Json{{"lines", 2}, {"pieces", 4}, {"refused", 0}}));

@@ -87,7 +87,8 @@ TEST(TextSheet, TheLedgerIsShownWhereItIsAskedFor) {
     options.ledger = true;
     expect_in_order(bench.sheet(Format::text, options),
                     {"LEDGER", "finished length - 2.000 m 1.0 mm tape job",
-                     "take-up a 20 mm 10.0 mm take-up", "spare b 13 mm", "cut length 2.765 m"});
+                     "take-up as spliced a 20 mm 10.0 mm take-up", "spare b 13 mm",
+                     "cut length 2.765 m"});
 }
 
 TEST(TextSheet, NothingIsWiderThanThePage) {

@@ -174,7 +174,7 @@ bool check_row(const Piece& piece, std::size_t at) {
 /// Rows that always have a formula, unless the job itself states them.
 bool needs_formula(const Row& row) {
     static const std::set<Item> items{Item::stretch,   Item::first_stretch, Item::eye_legs,
-                                      Item::loop_legs, Item::setting,       Item::spare,
+                                      Item::loop_legs, Item::settling,      Item::spare,
                                       Item::take_up,   Item::cover_take_up, Item::turns,
                                       Item::knot,      Item::round_bearings};
     return items.contains(row.item) && row.source != cited_job;
@@ -283,8 +283,8 @@ Line end_on(const Line& line, const std::string& kind, const Line& fields = {}) 
 
 TEST(Working, OfBothSidesIsTwiceThatOfOne) {
     const One loop = cut_one(end_on(plain_line, "endless-loop", {{"prestretched", "no"}}));
-    EXPECT_TRUE(working_at(loop.piece(), Item::setting).starts_with("2 x (-s T), s = 2 %, "))
-        << working_at(loop.piece(), Item::setting);
+    EXPECT_TRUE(working_at(loop.piece(), Item::settling).starts_with("2 x (-s T), s = 2 %, "))
+        << working_at(loop.piece(), Item::settling);
     EXPECT_TRUE(working_at(loop.piece(), Item::take_up).starts_with("2 x ((T - P)"));
     EXPECT_TRUE(working_at(loop.piece(), Item::spare).starts_with("z s, "));
 }

@@ -190,7 +190,7 @@ typedef struct splice_plugin_row {
     uint32_t size;
     uint32_t item; ///< index in the kind's items
     /// At most 100 m. Below 0 only for the items `throat to bearing point`, `knot to bearing
-    /// point`, `setting`, `crossing closes up`, `pin centre to the shank` and `growth in the
+    /// point`, `settling`, `crossing closes up`, `pin centre to the shank` and `growth in the
     /// swage`, which lie within the finished length or come back.
     double length_m;
     double sd_m;       ///< standard deviation, 0 to 10 m

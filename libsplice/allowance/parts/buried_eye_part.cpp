@@ -47,13 +47,10 @@ Result<End> locked_eye_with_bury(const Request& request, EyeFields eye_fields,
     }
     add_crossing(*end, 2.0, end->standing_mark - to_nanometres(end->eye->rope_round), diameter);
     // An eye that is loaded before it is measured has closed up by then.
-    const auto setting = bury_fields.setting;
-    const bool loaded_before =
-        setting && request.fields.has(*setting) && !(request.fields.at(*setting) > 0.0);
     const auto figure = request.rules.find(FigureId::crossing);
-    if (figure != nullptr && !loaded_before) {
+    if (figure != nullptr && !is_settled(request, bury_fields.settled)) {
         end->add(
-            row_of(Item::crossing, times(-1.0, from_figure(*figure, diameter)), Group::setting));
+            row_of(Item::crossing, times(-1.0, from_figure(*figure, diameter)), Group::settling));
     }
     return end;
 }

@@ -75,20 +75,9 @@ Result<SourcedLength> take_up_of(const Request& request, const BuryPart& bury) {
     return take_up;
 }
 
-SourcedLength setting_of(const Request& request, std::optional<std::size_t> field, Length tail) {
-    if (!field) {
-        return {};
-    }
-    if (request.fields.has(*field)) {
-        const double share = request.fields.at(*field);
-        return {tail * -share,
-                {},
-                SpreadOrigin::none,
-                cited_job,
-                {FormulaId::settling, {share, tail.si()}}};
-    }
+SourcedLength settling_of(const Request& request, std::optional<std::size_t> field, Length tail) {
     const auto figure = request.rules.find(FigureId::setting);
-    if (figure == nullptr) {
+    if (!field || is_settled(request, field) || figure == nullptr) {
         return {};
     }
     return {tail * -figure->number(),
@@ -143,6 +132,10 @@ void add_short_tail_cautions(End& end, const BuryPart& bury, const Request& requ
 
 } // namespace
 
+bool is_settled(const Request& request, std::optional<std::size_t> field) {
+    return field && request.fields.has(*field) && request.fields.at(*field) > 0.5;
+}
+
 Host host_of(Length diameter) {
     return {diameter, diameter, diameter_over_bury(diameter)};
 }
@@ -179,8 +172,8 @@ Result<BuryPart> read_bury(const Request& request, BuryFields fields, const Host
     const Length over_tail =
         from_nanometres(to_nanometres(facts.tail) + to_nanometres(facts.take_up));
     facts.exit = to_tail.field_or(fields.exit, FigureId::exit, over_tail);
-    bury.setting = setting_of(request, fields.setting, facts.tail);
-    facts.settling = bury.setting.length;
+    bury.settling = settling_of(request, fields.settled, facts.tail);
+    facts.settling = bury.settling.length;
     facts.braid_constant = need.part(read_braid_constant(request)).number();
     need.check(out_before_the_end(facts));
     if (need.failed()) {
@@ -197,8 +190,8 @@ Result<BuryPart> read_bury(const Request& request, BuryFields fields, const Host
 void add_bury_rows(End& end, const BuryPart& bury) {
     end.add(row_of(Item::tail, bury.tail));
     end.add(row_of(Item::take_up, bury.take_up, Group::take_up));
-    if (to_nanometres(bury.setting.length) != 0) {
-        end.add(row_of(Item::setting, bury.setting, Group::setting));
+    if (to_nanometres(bury.settling.length) != 0) {
+        end.add(row_of(Item::settling, bury.settling, Group::settling));
     }
 }
 

@@ -1,4 +1,5 @@
-// A tail led inside the rope: its length, taper, take-up and setting, as the buried eyes need them.
+// A tail led inside the rope: its length, taper, take-up and settling, as the buried eyes need
+// them.
 #pragma once
 
 #include "libsplice/allowance/parts/parts.h"
@@ -31,22 +32,22 @@ inline constexpr FieldDeclaration exit{
     0.001,
     40.0,
     "the rule's exit, in proportion to the tail"};
-inline constexpr FieldDeclaration setting{
-    "setting",
-    "share of the bury that draws out at first load; 0 if it is loaded before measuring",
-    Dimension::ratio,
-    0.0,
-    0.1,
-    "the table's share for the fibre"};
+inline constexpr std::array<std::string_view, 2> settled_choices{"no", "yes"};
+inline constexpr FieldDeclaration settled{
+    .name = "settled",
+    .meaning = "whether the bench loads the end before it measures, so that nothing settles later",
+    .dimension = Dimension::choice,
+    .default_text = "no",
+    .choices = settled_choices};
 } // namespace field
 
 /// Which of a kind's fields describe the bury. A tail that runs right through and slides has
-/// neither taper, nor an exit beyond its own, nor setting.
+/// neither taper, nor an exit beyond its own, nor settling.
 struct BuryFields {
     std::size_t tail;
     std::optional<std::size_t> taper;
     std::optional<std::size_t> exit;
-    std::optional<std::size_t> setting;
+    std::optional<std::size_t> settled;
     std::optional<std::size_t> pairs = std::nullopt;
     std::optional<std::size_t> strands = std::nullopt; ///< where a core's tail is led inside
     std::string_view tail_name = "tail";               ///< what faults call the first
@@ -70,7 +71,7 @@ struct BuryPart {
     TaperPart taper;
     bool ends_inside = true; ///< false for a tail that runs through and comes out again
     SourcedLength take_up;   ///< host used beyond the tail's own length, at the marking tension
-    SourcedLength setting;   ///< what draws out at first load, as a negative length
+    SourcedLength settling;  ///< what draws out at first load, as a negative length
 };
 
 /// Works the bury out. Code::below_published_minimum, Code::taper_longer_than_tail,
@@ -79,7 +80,7 @@ struct BuryPart {
 [[nodiscard]] Result<BuryPart> read_bury(const Request& request, BuryFields fields,
                                          const Host& host);
 
-/// Rows tail, take-up and setting.
+/// Rows tail, take-up as spliced and settling.
 void add_bury_rows(End& end, const BuryPart& bury);
 
 /// Where a tail lies on its end.
@@ -91,6 +92,9 @@ struct BuryPlace {
 void lay_bury(End& end, const BuryPart& bury, const Request& request, BuryPlace place);
 /// All of that but the marks beyond the throat, of a kind that has its own there.
 void lay_tail(End& end, const BuryPart& bury, const Request& request, Nanometres tail_end);
+
+/// Whether the job says that the end is loaded before it is measured.
+[[nodiscard]] bool is_settled(const Request& request, std::optional<std::size_t> field);
 
 /// K of the braid that a tail is led into: what the shop measured for the kind, else the rope's
 /// own, else that of the tables. The figure's spread is that of K. Code::figure_missing.

@@ -22,7 +22,7 @@ bool moves_finished_length(const BoundEnds& ends, const LedgerRow& entry) {
     }
     const bool between_bearing_and_throat =
         entry.row.item == Item::take_up || entry.row.item == Item::cover_take_up ||
-        entry.row.item == Item::setting || entry.row.item == Item::crossing ||
+        entry.row.item == Item::settling || entry.row.item == Item::crossing ||
         entry.row.item == Item::throat_to_bearing || entry.row.item == Item::knot_to_bearing;
     return between_bearing_and_throat && (ends.closing || entry.end != ends.first_end);
 }
@@ -74,7 +74,7 @@ std::string_view cure_of(Item item) {
         Cure{Item::take_up, "splice one test piece of this rope and let the tables learn from it"},
         Cure{Item::cover_take_up,
              "splice one test piece of this rope and let the tables learn from it"},
-        Cure{Item::setting, "load every splice before it is measured"},
+        Cure{Item::settling, "load every splice before it is measured"},
         Cure{Item::crossing, "load every splice before it is measured"},
         Cure{Item::soft_eye, "write the diameter of what the eye goes round as its pin"},
         Cure{Item::knot_to_bearing, "tie one test knot in this rope and measure it"},

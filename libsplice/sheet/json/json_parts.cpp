@@ -1,13 +1,14 @@
 #include "libsplice/sheet/json/json_parts.h"
 
 #include "libsplice/sheet/panel/panel_marks.h"
+#include "libsplice/sheet/panel/working.h"
 #include "libsplice/sheet/words/ledger_group.h"
 #include "libsplice/sheet/words/words.h"
 
 namespace libsplice {
 
 void write_ledger(JsonText& json, std::span<const LedgerRow> ledger, std::string_view whole,
-                  CitationLog& citing) {
+                  CitationLog& citing, std::string_view along_route) {
     json.begin_array();
     for (std::size_t i = 0; i < ledger.size(); ++i) {
         const auto& [row, end] = ledger[i];
@@ -19,6 +20,9 @@ void write_ledger(JsonText& json, std::span<const LedgerRow> ledger, std::string
         json.number("sd_m", row.sd);
         json.text("group", group_of(ledger, i, whole, citing.names()));
         json.text("source", citing.text(row.source));
+        const bool of_route = row.working.formula == FormulaId::from_route && !along_route.empty();
+        json.text("working", of_route ? std::string(along_route)
+                                      : show_working(row.working, UnitSystem::metric));
         json.end_object();
     }
     json.end_array();

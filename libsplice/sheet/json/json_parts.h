@@ -7,9 +7,10 @@
 
 namespace libsplice {
 
-/// The rows as an array; `whole` names what a row without an end belongs to, as in group_of().
+/// The rows as an array; `whole` names what a row without an end belongs to, as in group_of(),
+/// and `along_route` is the working of a length that follows from a route.
 void write_ledger(JsonText& json, std::span<const LedgerRow> ledger, std::string_view whole,
-                  CitationLog& citing);
+                  CitationLog& citing, std::string_view along_route = {});
 
 /// Marks as the elements of an array that is open. `end` is left out where there is only one.
 void write_marks(JsonText& json, std::span<const PieceMark> marks, const Names& names,

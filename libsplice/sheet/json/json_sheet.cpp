@@ -5,6 +5,7 @@
 #include "libsplice/sheet/json/json_parts.h"
 #include "libsplice/sheet/json/json_stretch.h"
 #include "libsplice/sheet/panel/panel_marks.h"
+#include "libsplice/sheet/panel/panel_route.h"
 #include "libsplice/sheet/words/piece_text.h"
 #include "libsplice/sheet/words/words.h"
 
@@ -60,7 +61,9 @@ void JsonSheet::piece(const Piece& piece) {
     json_.begin_object();
     write_lengths(piece);
     json_.key("ledger");
-    write_ledger(json_, piece.ledger, "line", citing_);
+    const bool routed = piece.line != nullptr && piece.line->route;
+    write_ledger(json_, piece.ledger, "line", citing_,
+                 routed ? route_working(*piece.line->route, UnitSystem::metric) : std::string());
     write_marks(piece);
     write_check(piece);
     write_strength(piece);

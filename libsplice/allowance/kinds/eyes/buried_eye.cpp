@@ -6,9 +6,9 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs };
+enum Field : std::size_t { eye, pin, tail, taper, exit, settled, pairs };
 constexpr std::array fields{field::eye,  field::pin,     field::tail, field::taper,
-                            field::exit, field::setting, field::pairs};
+                            field::exit, field::settled, field::pairs};
 
 constexpr std::array steps{
     Step{Action::tape, {}, "Tape the end and cut it square."},
@@ -38,7 +38,7 @@ constexpr std::array steps{
     Step{Action::load, {}, "Load the eye, then measure it again."}};
 
 Result<End> work_out(const Request& request) {
-    auto allowance = eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting, pairs},
+    auto allowance = eye_with_bury(request, {eye, pin}, {tail, taper, exit, settled, pairs},
                                    request.rope.counting_diameter());
     if (allowance) {
         allowance->steps = steps;

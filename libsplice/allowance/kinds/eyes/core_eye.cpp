@@ -8,9 +8,9 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { eye, pin, tail, taper, exit, setting, core, pairs, strands };
+enum Field : std::size_t { eye, pin, tail, taper, exit, settled, core, pairs, strands };
 constexpr std::array fields{field::eye,     field::pin,  field::tail,  field::taper,  field::exit,
-                            field::setting, field::core, field::pairs, field::strands};
+                            field::settled, field::core, field::pairs, field::strands};
 
 constexpr std::array steps{
     Step{Action::slip_knot,
@@ -81,7 +81,7 @@ Result<End> work_out(const Request& request) {
     }
     const auto eye_part = need.part(read_eye(request, {eye, pin}, diameter));
     const auto bury =
-        need.part(read_bury(request, {tail, taper, exit, setting, pairs, strands},
+        need.part(read_bury(request, {tail, taper, exit, settled, pairs, strands},
                             {core_part.diameter, diameter, over_cover(diameter, core_part.diameter),
                              Span::Form::core}));
     if (need.failed()) {

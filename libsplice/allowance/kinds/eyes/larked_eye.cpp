@@ -23,9 +23,9 @@ constexpr FieldDeclaration bar_field{"pin",
                                      {},
                                      FieldRole::pin};
 
-enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs };
+enum Field : std::size_t { eye, pin, tail, taper, exit, settled, pairs };
 constexpr std::array fields{eye_field,   bar_field,      field::tail, field::taper,
-                            field::exit, field::setting, field::pairs};
+                            field::exit, field::settled, field::pairs};
 
 constexpr std::array steps{
     Step{Action::tape, {}, "Tape the end and cut it square."},
@@ -128,7 +128,7 @@ Result<End> work_out(const Request& request) {
     }
     const auto flat = need.part(read_flat_eye(request, diameter, bar, draw));
     const auto bury =
-        need.part(read_bury(request, {tail, taper, exit, setting, pairs}, host_of(diameter)));
+        need.part(read_bury(request, {tail, taper, exit, settled, pairs}, host_of(diameter)));
     if (need.failed()) {
         return need.fault();
     }

@@ -19,13 +19,13 @@ constexpr FieldDeclaration far_end{
     {},
     FieldRole::far_end};
 
-enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs, other_end };
+enum Field : std::size_t { eye, pin, tail, taper, exit, settled, pairs, other_end };
 constexpr std::array fields{field::eye_of("5 times the pin, at least 8 D"),
                             field::pin,
                             field::tail,
                             field::taper,
                             field::exit,
-                            field::setting,
+                            field::settled,
                             field::pairs,
                             far_end};
 
@@ -96,7 +96,7 @@ constexpr std::array steps_far_end_fixed{
     load};
 
 Result<End> work_out(const Request& request) {
-    auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting, pairs});
+    auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, settled, pairs});
     if (!allowance) {
         return allowance;
     }

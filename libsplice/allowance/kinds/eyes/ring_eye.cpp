@@ -35,9 +35,9 @@ constexpr FieldDeclaration closing_field{"closing",
                                          false,
                                          closing_choices};
 
-enum Field : std::size_t { eye, groove, bore, closing, tail, taper, exit, setting, pairs };
+enum Field : std::size_t { eye, groove, bore, closing, tail, taper, exit, settled, pairs };
 constexpr std::array fields{eye_field,    groove_field, bore_field,     closing_field, field::tail,
-                            field::taper, field::exit,  field::setting, field::pairs};
+                            field::taper, field::exit,  field::settled, field::pairs};
 
 constexpr Step tape_end{Action::tape, {}, "Tape the end and cut it square."};
 constexpr Step put_marks{
@@ -178,7 +178,7 @@ Result<End> work_out(const Request& request) {
     Figures need(request);
     const auto eye_part = need.part(close_round(request, *ring, diameter));
     const auto bury =
-        need.part(read_bury(request, {tail, taper, exit, setting, pairs}, host_of(diameter)));
+        need.part(read_bury(request, {tail, taper, exit, settled, pairs}, host_of(diameter)));
     if (need.failed()) {
         return need.fault();
     }

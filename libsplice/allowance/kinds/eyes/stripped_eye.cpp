@@ -30,7 +30,7 @@ enum Field : std::size_t {
     tail,
     taper,
     exit,
-    setting,
+    settled,
     core,
     pairs,
     strands,
@@ -38,7 +38,7 @@ enum Field : std::size_t {
     tail_of_cover
 };
 constexpr std::array fields{field::eye,     field::pin,     field::tail, field::taper,
-                            field::exit,    field::setting, field::core, field::pairs,
+                            field::exit,    field::settled, field::core, field::pairs,
                             field::strands, cover_end,      cover_tail};
 
 constexpr std::array steps{
@@ -174,7 +174,7 @@ Result<End> work_out(const Request& request) {
     }
     Figures need(request);
     auto eye_part = need.part(read_eye(request, {eye, pin}, core_part->diameter));
-    const auto bury = need.part(read_bury(request, {tail, taper, exit, setting, pairs, strands},
+    const auto bury = need.part(read_bury(request, {tail, taper, exit, settled, pairs, strands},
                                           host_of(core_part->diameter)));
     if (need.failed()) {
         return need.fault();

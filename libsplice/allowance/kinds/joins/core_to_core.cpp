@@ -8,8 +8,8 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { tail, taper, exit, setting, core, pairs, strands };
-constexpr std::array fields{field::tail, field::taper, field::exit,   field::setting,
+enum Field : std::size_t { tail, taper, exit, settled, core, pairs, strands };
+constexpr std::array fields{field::tail, field::taper, field::exit,   field::settled,
                             field::core, field::pairs, field::strands};
 
 constexpr std::array steps{
@@ -69,7 +69,7 @@ Result<End> work_out(const Request& request) {
     Host host = host_of(core_part->diameter);
     host.counted = request.rope.counting_diameter();
     host.seen = Span::Form::core;
-    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs, strands}, host);
+    const auto bury = read_bury(request, {tail, taper, exit, settled, pairs, strands}, host);
     if (!bury) {
         return Unexpected(bury.error());
     }

@@ -7,8 +7,8 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { tail, taper, exit, setting, tucks, end_left, pick };
-constexpr std::array fields{field::tail,  field::taper,    field::exit, field::setting,
+enum Field : std::size_t { tail, taper, exit, settled, tucks, end_left, pick };
+constexpr std::array fields{field::tail,  field::taper,    field::exit, field::settled,
                             field::tucks, field::end_left, field::pick};
 constexpr std::size_t first_of_plait = tucks;
 
@@ -109,7 +109,7 @@ Result<End> side_of_braid(const Request& request) {
     const Length diameter = request.rope.counting_diameter();
     Figures need(request);
     const auto bury =
-        need.part(read_bury(request, {tail, taper, exit, setting}, host_of(diameter)));
+        need.part(read_bury(request, {tail, taper, exit, settled}, host_of(diameter)));
     const auto section = need.length(FigureId::short_section, diameter);
     if (need.failed()) {
         return need.fault();

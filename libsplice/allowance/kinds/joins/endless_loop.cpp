@@ -6,8 +6,8 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { tail, taper, exit, setting, pairs };
-constexpr std::array fields{field::tail, field::taper, field::exit, field::setting, field::pairs};
+enum Field : std::size_t { tail, taper, exit, settled, pairs };
+constexpr std::array fields{field::tail, field::taper, field::exit, field::settled, field::pairs};
 
 constexpr std::array steps{
     Step{Action::tape, {}, "Tape both ends and cut them square."},
@@ -51,7 +51,7 @@ constexpr std::array steps{
 
 Result<End> work_out(const Request& request) {
     const Length diameter = request.rope.counting_diameter();
-    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs}, host_of(diameter));
+    const auto bury = read_bury(request, {tail, taper, exit, settled, pairs}, host_of(diameter));
     if (!bury) {
         return Unexpected(bury.error());
     }

@@ -24,9 +24,9 @@ constexpr FieldDeclaration overlap_field{
     5.0,
     "the rule's overlap"};
 
-enum Field : std::size_t { way, overlap, tail, taper, exit, setting, pairs, strands };
+enum Field : std::size_t { way, overlap, tail, taper, exit, settled, pairs, strands };
 constexpr std::array fields{way_field,   overlap_field,  field::tail,  field::taper,
-                            field::exit, field::setting, field::pairs, field::strands};
+                            field::exit, field::settled, field::pairs, field::strands};
 
 constexpr std::array steps_overlap{
     Step{Action::fit_first,
@@ -107,7 +107,7 @@ Result<End> overlapped_side(const Request& request) {
 }
 
 Result<End> butted_side(const Request& request) {
-    const auto bury = read_bury(request, {tail, taper, exit, setting, pairs, strands},
+    const auto bury = read_bury(request, {tail, taper, exit, settled, pairs, strands},
                                 host_of(request.rope.counting_diameter()));
     if (!bury) {
         return Unexpected(bury.error());

@@ -6,13 +6,13 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { eye, pin, tail, taper, exit, setting, pairs };
+enum Field : std::size_t { eye, pin, tail, taper, exit, settled, pairs };
 constexpr std::array fields{field::eye_of("5 times the pin, at least 8 D"),
                             field::pin,
                             field::tail,
                             field::taper,
                             field::exit,
-                            field::setting,
+                            field::settled,
                             field::pairs};
 
 constexpr std::array steps{
@@ -65,7 +65,7 @@ constexpr std::array steps{
          "Load the strop in one pull, both eyes on their pins, and measure from crown to crown."}};
 
 Result<End> work_out(const Request& request) {
-    auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, setting, pairs});
+    auto allowance = locked_eye_with_bury(request, {eye, pin}, {tail, taper, exit, settled, pairs});
     if (allowance) {
         count_both_sides(*allowance);
         allowance->steps = steps;
