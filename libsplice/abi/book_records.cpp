@@ -8,13 +8,13 @@ namespace {
 std::uint32_t dimension_of(Dimension dimension) {
     switch (dimension) {
     case Dimension::length:
-        return SPLICE_LENGTH;
+        return SPLICE_DIMENSION_LENGTH;
     case Dimension::count:
-        return SPLICE_COUNT;
+        return SPLICE_DIMENSION_COUNT;
     case Dimension::ratio:
-        return SPLICE_RATIO;
+        return SPLICE_DIMENSION_RATIO;
     case Dimension::choice:
-        return SPLICE_CHOICE;
+        return SPLICE_DIMENSION_CHOICE;
     }
     Expects(false);
     return 0;

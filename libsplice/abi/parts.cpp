@@ -14,7 +14,7 @@ void Parts::clear() {
 
 std::uint32_t number_of(std::optional<LineEnd> end) {
     if (!end) {
-        return SPLICE_WHOLE_LINE;
+        return SPLICE_END_WHOLE_LINE;
     }
     return *end == LineEnd::a ? SPLICE_END_A : SPLICE_END_B;
 }

@@ -93,8 +93,8 @@ void AnswerReader::add_row(const splice_plugin_row& row) {
         !is_number(row.sd_m, 0.0, widest, "the spread of " + what)) {
         return;
     }
-    if (row.origin > SPLICE_STATED_GUESS || row.group > SPLICE_GROUP_ROPE ||
-        (row.sd_m > 0.0 && row.origin == SPLICE_NO_SPREAD)) {
+    if (row.origin > SPLICE_ORIGIN_STATED_GUESS || row.group > SPLICE_GROUP_ROPE ||
+        (row.sd_m > 0.0 && row.origin == SPLICE_ORIGIN_NONE)) {
         fail(Code::plug_in_answer, what + " has a spread without an origin, or an origin or group "
                                           "that is not known");
         return;

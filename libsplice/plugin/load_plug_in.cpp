@@ -109,13 +109,13 @@ void Loader::read_sources() {
 std::optional<Citation> Loader::read_citation(const splice_plugin_citation& record) {
     constexpr std::array statuses{Status::printed,  Status::derived,     Status::common_practice,
                                   Status::computed, Status::from_memory, Status::shop};
-    if (record.status < SPLICE_PRINTED || record.status > SPLICE_SHOP) {
+    if (record.status < SPLICE_STATUS_PRINTED || record.status > SPLICE_STATUS_SHOP) {
         checker_.fail(Code::plug_in_declaration, "a citation has no known status");
         return std::nullopt;
     }
-    Citation citation{statuses.at(record.status - SPLICE_PRINTED), {}, {}};
+    Citation citation{statuses.at(record.status - SPLICE_STATUS_PRINTED), {}, {}};
     citation.locator = checker_.text(record.locator, "a citation's locator");
-    if (record.status <= SPLICE_DERIVED) {
+    if (record.status <= SPLICE_STATUS_DERIVED) {
         citation.key = checker_.name(record.key, "a citation's key", Letters::hyphenated);
     }
     const bool needs_document = !citation.key.empty();
@@ -212,6 +212,11 @@ std::optional<Fault> load_plug_in(const std::string& file, Catalogue& catalogue,
     if (error) {
         return Fault{Code::plug_in_unreadable, "the plug-in cannot be read: " + error.message(),
                      Place{file}};
+    }
+    if (!std::filesystem::is_regular_file(path, error)) {
+        return Fault{Code::plug_in_unreadable,
+                     "this is no plain file; name the file that the plug-in was built to",
+                     Place{path}};
     }
     auto library = Library::open(path);
     if (!library) {

@@ -61,12 +61,12 @@ FieldDeclaration read_field(const splice_plugin_field& record, Checker& checker,
     if (record.also != nullptr) {
         field.also = checker.name(record.also, "a field's other name", Letters::underlined);
     }
-    if (record.dimension < SPLICE_LENGTH || record.dimension > SPLICE_CHOICE) {
+    if (record.dimension < SPLICE_DIMENSION_LENGTH || record.dimension > SPLICE_DIMENSION_CHOICE) {
         checker.fail(Code::plug_in_declaration,
                      "the field " + in_quotes(field.name) + " has no known dimension");
         return field;
     }
-    field.dimension = Dimension(record.dimension - SPLICE_LENGTH);
+    field.dimension = Dimension(record.dimension - SPLICE_DIMENSION_LENGTH);
     field.lowest = record.lowest;
     field.highest = record.highest;
     field.required = record.required != 0;
@@ -182,7 +182,7 @@ void read_cautions(const splice_plugin_kind& record, const NamesInTexts& figures
     for (const auto& caution : records) {
         const auto text = checker.text(caution.text, "a caution");
         check_figures(text, figures, checker);
-        if (caution.weight > SPLICE_PERSON_ONLY) {
+        if (caution.weight > SPLICE_WEIGHT_PERSON_ONLY) {
             checker.fail(Code::plug_in_declaration, "a caution has no known weight");
         }
         const std::size_t own = caution.citation - SPLICE_CITED_OWN;
@@ -218,7 +218,7 @@ void read_kind(const splice_plugin_kind& record, Checker& checker, Names& names,
     declaration.name = checker.name(record.name, "the kind's name", Letters::hyphenated);
     declaration.title = checker.text(record.title, "the kind's title");
     declaration.datum = checker.text(record.datum, "the kind's datum");
-    if (record.reach > SPLICE_BOTH_ENDS || record.cut > SPLICE_CUT_NO_LOSS) {
+    if (record.reach > SPLICE_REACH_BOTH_ENDS || record.cut > SPLICE_CUT_NO_LOSS) {
         checker.fail(Code::plug_in_declaration, "the kind " + in_quotes(declaration.name) +
                                                     " has a reach or a cut that is not known");
         return;

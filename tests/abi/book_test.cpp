@@ -55,13 +55,13 @@ TEST(Book, ListsEveryKindWithItsForm) {
 TEST(Book, AFieldHasItsSortUnitLimitsAndDefault) {
     const auto fields = fields_of(find_kind("tucked-eye"));
     const splice_field& eye = fields.at("eye");
-    EXPECT_EQ(eye.dimension, static_cast<std::uint32_t>(SPLICE_LENGTH));
+    EXPECT_EQ(eye.dimension, static_cast<std::uint32_t>(SPLICE_DIMENSION_LENGTH));
     EXPECT_STREQ(eye.unit, "m");
     EXPECT_LT(eye.lowest, eye.highest);
     EXPECT_GT(std::strlen(eye.meaning), 0U);
-    EXPECT_EQ(fields.at("tucks").dimension, static_cast<std::uint32_t>(SPLICE_COUNT));
+    EXPECT_EQ(fields.at("tucks").dimension, static_cast<std::uint32_t>(SPLICE_DIMENSION_COUNT));
     const splice_field& measured = fields.at("measured");
-    EXPECT_EQ(measured.dimension, static_cast<std::uint32_t>(SPLICE_CHOICE));
+    EXPECT_EQ(measured.dimension, static_cast<std::uint32_t>(SPLICE_DIMENSION_CHOICE));
     EXPECT_TRUE(std::isnan(measured.lowest));
     ASSERT_EQ(measured.choice_count, 2U);
     EXPECT_STREQ(measured.choices[1], "pin-centre");

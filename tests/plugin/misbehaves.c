@@ -12,7 +12,7 @@ static const splice_plugin_source sources[] = {
 };
 
 static const splice_plugin_citation citations[] = {
-    {sizeof(splice_plugin_citation), SPLICE_PRINTED,
+    {sizeof(splice_plugin_citation), SPLICE_STATUS_PRINTED,
      WRONG(12, "no-such-book", WRONG(13, 0, "shop-notes")), "page 1"},
 };
 
@@ -24,7 +24,7 @@ typedef struct longer_field {
 
 static const longer_field fields[] = {
     {{.size = sizeof(longer_field),
-      .dimension = SPLICE_LENGTH,
+      .dimension = SPLICE_DIMENSION_LENGTH,
       .name = WRONG(20, "rule", "tail"),
       .meaning = "the end beyond the throat",
       .lowest = WRONG(6, 2.0, WRONG(24, NAN, 0.0)),
@@ -32,7 +32,7 @@ static const longer_field fields[] = {
       .default_text = "1 m"},
      WRONG(17, 1, 0)},
     {{.size = WRONG(18, sizeof(splice_plugin_field), sizeof(longer_field)),
-      .dimension = SPLICE_CHOICE,
+      .dimension = SPLICE_DIMENSION_CHOICE,
       .name = "make",
       .meaning = "how it is made",
       .default_text = "plain",
@@ -49,7 +49,7 @@ static const char* const steps[] = {WRONG(15, "Tuck {tucks} times.",
                                           "to {@far throat}.")};
 static const splice_plugin_texts ways[] = {{1, steps}};
 static const splice_plugin_caution cautions[] = {
-    {sizeof(splice_plugin_caution), SPLICE_ADVICE, "mind your fingers",
+    {sizeof(splice_plugin_caution), SPLICE_WEIGHT_ADVICE, "mind your fingers",
      WRONG(14, 0, SPLICE_CITED_OWN)},
 };
 

@@ -10,7 +10,7 @@ constexpr const char* mark = "far throat";
 constexpr const char* step = "Do not.";
 constexpr splice_plugin_texts way{1, &step};
 constexpr splice_plugin_kind kind{.size = sizeof(splice_plugin_kind),
-                                  .reach = SPLICE_ONE_END,
+                                  .reach = SPLICE_REACH_ONE_END,
                                   .name = "thrown-end",
                                   .title = "an end that throws",
                                   .datum = "nowhere",

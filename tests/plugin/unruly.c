@@ -42,10 +42,10 @@ enum {
 };
 
 static const splice_plugin_citation citations[] = {
-    {sizeof(splice_plugin_citation), SPLICE_SHOP, 0, "three test pieces"},
+    {sizeof(splice_plugin_citation), SPLICE_STATUS_SHOP, 0, "three test pieces"},
 };
 static const splice_plugin_field fields[] = {{.size = sizeof(splice_plugin_field),
-                                              .dimension = SPLICE_COUNT,
+                                              .dimension = SPLICE_DIMENSION_COUNT,
                                               .name = "does",
                                               .meaning = "what it does wrong",
                                               .lowest = 0,
@@ -125,7 +125,7 @@ static splice_status work_out(const splice_plugin_request* request, splice_plugi
     splice_plugin_row row = {.size = sizeof(row), .length_m = 0.5, .citation = SPLICE_CITED_OWN};
     const splice_plugin_span span = {
         .size = does == span_too_short ? offsetof(splice_plugin_span, count) - 1 : sizeof(span),
-        .form = does == span_form_unknown ? SPLICE_BALL + 1 : SPLICE_TURNS,
+        .form = does == span_form_unknown ? SPLICE_FORM_BALL + 1 : SPLICE_FORM_TURNS,
         .from_m = 0.5,
         .to_m = does == span_backwards ? 0.25 : 0.75,
         .count = does == span_count_negative ? -1 : 2,

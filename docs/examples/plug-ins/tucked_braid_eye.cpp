@@ -27,14 +27,14 @@ constexpr std::array sources{
                          "(c) maker; cited for figures only"},
 };
 constexpr std::array citations{
-    splice_plugin_citation{sizeof(splice_plugin_citation), SPLICE_DERIVED,
+    splice_plugin_citation{sizeof(splice_plugin_citation), SPLICE_STATUS_DERIVED,
                            "merry-splicing-handbook",
                            "p. 126: 12-plait tucked eye, 7 times the circumference"},
-    splice_plugin_citation{sizeof(splice_plugin_citation), SPLICE_DERIVED, "ner-splicing-guide",
+    splice_plugin_citation{sizeof(splice_plugin_citation), SPLICE_STATUS_DERIVED, "ner-splicing-guide",
                            "tuck splice: one full fid, 21 D"},
-    splice_plugin_citation{sizeof(splice_plugin_citation), SPLICE_COMMON_PRACTICE, nullptr,
+    splice_plugin_citation{sizeof(splice_plugin_citation), SPLICE_STATUS_COMMON_PRACTICE, nullptr,
                            "tucks hold by friction, and HMPE has next to none"},
-    splice_plugin_citation{sizeof(splice_plugin_citation), SPLICE_COMMON_PRACTICE, nullptr,
+    splice_plugin_citation{sizeof(splice_plugin_citation), SPLICE_STATUS_COMMON_PRACTICE, nullptr,
                            "an eye three pins long where nothing else is asked for"},
 };
 
@@ -44,7 +44,7 @@ enum Field : uint32_t { field_eye, field_pin, field_after, field_tail };
 constexpr std::array<const char*, 2> after_words{"merry", "ner"};
 constexpr std::array fields{
     splice_plugin_field{.size = sizeof(splice_plugin_field),
-                        .dimension = SPLICE_LENGTH,
+                        .dimension = SPLICE_DIMENSION_LENGTH,
                         .name = "eye",
                         .meaning = "inside of the crown (the bearing point) to the throat",
                         .lowest = 0.001,
@@ -54,7 +54,7 @@ constexpr std::array fields{
                         .choices = {},
                         .also = nullptr},
     splice_plugin_field{.size = sizeof(splice_plugin_field),
-                        .dimension = SPLICE_LENGTH,
+                        .dimension = SPLICE_DIMENSION_LENGTH,
                         .name = "pin",
                         .meaning = "diameter of the pin or thimble groove in the eye",
                         .lowest = 0.001,
@@ -64,7 +64,7 @@ constexpr std::array fields{
                         .choices = {},
                         .also = nullptr},
     splice_plugin_field{.size = sizeof(splice_plugin_field),
-                        .dimension = SPLICE_CHOICE,
+                        .dimension = SPLICE_DIMENSION_CHOICE,
                         .name = "after",
                         .meaning = "whose rule gives the tail",
                         .lowest = 0.0,
@@ -74,7 +74,7 @@ constexpr std::array fields{
                         .choices = {count(after_words), after_words.data()},
                         .also = nullptr},
     splice_plugin_field{.size = sizeof(splice_plugin_field),
-                        .dimension = SPLICE_LENGTH,
+                        .dimension = SPLICE_DIMENSION_LENGTH,
                         .name = "tail",
                         .meaning = "whole end beyond the throat, unbraided for the tucks",
                         .lowest = 0.01,
@@ -99,7 +99,7 @@ constexpr std::array<const char*, 5> values{"tail_m", "eye_m", "pin_m", "rope_ro
 
 enum Caution : uint32_t { caution_slippery };
 constexpr std::array cautions{
-    splice_plugin_caution{sizeof(splice_plugin_caution), SPLICE_REFUSED_FOR_PERSON,
+    splice_plugin_caution{sizeof(splice_plugin_caution), SPLICE_WEIGHT_REFUSED_FOR_PERSON,
                           "tucks slip in HMPE long before it breaks: bury the tail instead",
                           own(slippery)},
 };
@@ -119,7 +119,7 @@ constexpr std::array ways{splice_plugin_texts{count(steps), steps.data()}};
 
 constexpr std::array kinds{
     splice_plugin_kind{.size = sizeof(splice_plugin_kind),
-                       .reach = SPLICE_ONE_END,
+                       .reach = SPLICE_REACH_ONE_END,
                        .name = "tucked-braid-eye",
                        .title = "eye splice in hollow braid, strands tucked back",
                        .datum = "inside of the eye's crown",
@@ -225,8 +225,8 @@ splice_status work_out(const splice_plugin_request* request, splice_plugin_answe
         span.around_m = around;
         sink->span(sink->host, &span);
     };
-    add_span(SPLICE_TUCKED, 0, tail.length_m, 0);
-    add_span(SPLICE_LOOP, tail.length_m, answer->standing_m, pin);
+    add_span(SPLICE_FORM_TUCKED, 0, tail.length_m, 0);
+    add_span(SPLICE_FORM_LOOP, tail.length_m, answer->standing_m, pin);
 
     sink->value(sink->host, value_tail, tail.length_m);
     sink->value(sink->host, value_eye, inside);

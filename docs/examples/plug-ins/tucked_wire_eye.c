@@ -21,13 +21,13 @@ static const splice_plugin_source sources[] = {
 
 enum { cited_free_end, cited_carbon, cited_stainless, cited_fairlead };
 static const splice_plugin_citation citations[] = {
-    {sizeof(splice_plugin_citation), SPLICE_PRINTED, "army-tm-1-1500-204-23-1",
+    {sizeof(splice_plugin_citation), SPLICE_STATUS_PRINTED, "army-tm-1-1500-204-23-1",
      "five-tuck splice: free end of 8 in or more"},
-    {sizeof(splice_plugin_citation), SPLICE_PRINTED, "army-tm-5-3810-305-10",
+    {sizeof(splice_plugin_citation), SPLICE_STATUS_PRINTED, "army-tm-5-3810-305-10",
      "Table 4: hand-tucked thimble splice, carbon steel, 1/2 in"},
-    {sizeof(splice_plugin_citation), SPLICE_PRINTED, "army-tm-5-3810-305-10",
+    {sizeof(splice_plugin_citation), SPLICE_STATUS_PRINTED, "army-tm-5-3810-305-10",
      "Table 4: hand-tucked thimble splice, stainless steel, 1/2 in"},
-    {sizeof(splice_plugin_citation), SPLICE_PRINTED, "faa-ac-43-13-1b",
+    {sizeof(splice_plugin_citation), SPLICE_STATUS_PRINTED, "faa-ac-43-13-1b",
      "para 7-147: no splice within 2 in of a fairlead or pulley"},
 };
 
@@ -36,7 +36,7 @@ static const splice_plugin_citation citations[] = {
 enum { field_eye, field_round, field_tail };
 static const splice_plugin_field fields[] = {
     {.size = sizeof(splice_plugin_field),
-     .dimension = SPLICE_LENGTH,
+     .dimension = SPLICE_DIMENSION_LENGTH,
      .name = "eye",
      .meaning = "inside of the thimble's crown (the bearing point) to the throat",
      .lowest = 0.005,
@@ -44,7 +44,7 @@ static const splice_plugin_field fields[] = {
      .default_text = "none: from the thimble",
      .required = 1},
     {.size = sizeof(splice_plugin_field),
-     .dimension = SPLICE_LENGTH,
+     .dimension = SPLICE_DIMENSION_LENGTH,
      .name = "round",
      .meaning = "wire round the thimble from throat to throat, taped on the thimble itself",
      .lowest = 0.01,
@@ -52,7 +52,7 @@ static const splice_plugin_field fields[] = {
      .default_text = "none: from the thimble",
      .required = 1},
     {.size = sizeof(splice_plugin_field),
-     .dimension = SPLICE_LENGTH,
+     .dimension = SPLICE_DIMENSION_LENGTH,
      .name = "tail",
      .meaning = "free end that is unlaid for the tucks",
      .lowest = 0.05,
@@ -74,7 +74,7 @@ static const char* const values[] = {"tail_m", "rope_round_eye_m", "eye_m", "tuc
 
 enum { caution_fairlead };
 static const splice_plugin_caution cautions[] = {
-    {sizeof(splice_plugin_caution), SPLICE_ADVICE,
+    {sizeof(splice_plugin_caution), SPLICE_WEIGHT_ADVICE,
      "lead the line so that no part of this splice comes within 51 mm of a fairlead or a pulley",
      SPLICE_CITED_OWN + cited_fairlead},
 };
@@ -95,7 +95,7 @@ static const splice_plugin_texts ways[] = {{COUNT(steps), steps}};
 
 static const splice_plugin_kind kinds[] = {
     {.size = sizeof(splice_plugin_kind),
-     .reach = SPLICE_ONE_END,
+     .reach = SPLICE_REACH_ONE_END,
      .name = "tucked-wire-eye",
      .title = "wire tucked back by hand round a thimble, five tucks",
      .datum = "inside of the thimble's crown",
@@ -160,11 +160,11 @@ static splice_status work_out(const splice_plugin_request* request, splice_plugi
     sink->mark(sink->host, mark_crown, tail_m + round_m / 2);
     sink->mark(sink->host, mark_far_throat, tail_m + round_m);
 
-    add_span(sink, (splice_plugin_span){.form = SPLICE_TUCKED,
+    add_span(sink, (splice_plugin_span){.form = SPLICE_FORM_TUCKED,
                                         .to_m = tail_m,
                                         .width_m = request->diameter_m,
                                         .count = tucks});
-    add_span(sink, (splice_plugin_span){.form = SPLICE_LOOP,
+    add_span(sink, (splice_plugin_span){.form = SPLICE_FORM_LOOP,
                                         .from_m = tail_m,
                                         .to_m = tail_m + round_m,
                                         .width_m = request->diameter_m});

@@ -30,12 +30,12 @@ extern "C" {
 // --- Parts of an answer --------------------------------------------------------------------------
 
 /// Which end of a line something belongs to.
-enum { SPLICE_WHOLE_LINE = 0, SPLICE_END_A = 1, SPLICE_END_B = 2 };
+enum { SPLICE_END_WHOLE_LINE = 0, SPLICE_END_A = 1, SPLICE_END_B = 2 };
 
 /// A row of a ledger. `length_nm` is exact: the rows of a ledger add up to the last nanometre.
 typedef struct splice_row {
     uint32_t size;
-    uint32_t end;       ///< SPLICE_END_A, SPLICE_END_B or SPLICE_WHOLE_LINE
+    uint32_t end;       ///< SPLICE_END_A, SPLICE_END_B or SPLICE_END_WHOLE_LINE
     const char* item;   ///< what it is, such as `tail`
     const char* group;  ///< rows of one group err together
     const char* source; ///< where the figure comes from
@@ -55,7 +55,7 @@ typedef struct splice_mark {
 /// Something to be careful of.
 typedef struct splice_caution {
     uint32_t size;
-    uint32_t end;     ///< SPLICE_WHOLE_LINE where it belongs to no end
+    uint32_t end;     ///< SPLICE_END_WHOLE_LINE where it belongs to no end
     const char* text; ///< in sentences
     const char* rule; ///< the source of the rule that it rests on; may be empty
 } splice_caution;
@@ -70,7 +70,7 @@ typedef struct splice_step {
 /// A figure of an end.
 typedef struct splice_value {
     uint32_t size;
-    uint32_t unused;
+    uint32_t reserved;
     const char* name; ///< ends in its unit, such as `tail_m`, or is a plain number
     double value;
 } splice_value;
@@ -101,7 +101,7 @@ typedef struct splice_cell {
 /// What a sheet came to since it was opened.
 typedef struct splice_counts {
     uint32_t size;
-    uint32_t unused;
+    uint32_t reserved;
     uint64_t lines;   ///< lines taken
     uint64_t pieces;  ///< lines times their quantities, without those that are refused
     uint64_t refused; ///< lines that cannot be cut
@@ -133,12 +133,12 @@ typedef struct splice_piece {
     double retained_strength; ///< share of the rope's strength; NaN: no source gives it
     double design_factor;     ///< breaking strength over the stated load; NaN: not known
     double outside_tolerance; ///< chance of it; NaN: no tolerance
-    uint32_t first_end;       ///< SPLICE_END_A or SPLICE_END_B; SPLICE_WHOLE_LINE if refused
+    uint32_t first_end;       ///< SPLICE_END_A or SPLICE_END_B; SPLICE_END_WHOLE_LINE if refused
     uint32_t row_count;       ///< rows of the ledger; 0 in a refused piece
     uint32_t mark_count;      ///< marks of end a, then of end b, ascending
     uint32_t caution_count;
     uint32_t step_count; ///< steps of end a, then of end b; 0 unless the settings keep them
-    uint32_t unused;
+    uint32_t reserved;
 } splice_piece;
 
 /// Opens an empty sheet. `settings` may be null. The book must stay open until the sheet is closed.
@@ -281,7 +281,7 @@ typedef struct splice_batch {
                           ///< null
     const splice_value_column* values; ///< `value_count` of them; may be null where that is 0
     uint32_t value_count;
-    uint32_t unused;
+    uint32_t reserved;
 } splice_batch;
 
 /// Works out the ends of a batch. An end that cannot be made does not stop the others. Faults: 2xx

@@ -21,10 +21,11 @@ typedef int32_t splice_status;
 
 /// What sort of value a field of a kind takes.
 enum {
-    SPLICE_LENGTH = 1, ///< a length in metres; in a job `60 mm`, or a count of diameters: `72 D`
-    SPLICE_COUNT = 2,  ///< a whole number
-    SPLICE_RATIO = 3,  ///< a plain number; in a job also a percentage
-    SPLICE_CHOICE = 4  ///< one of the field's words, or a name where it lists none
+    SPLICE_DIMENSION_LENGTH =
+        1, ///< a length in metres; in a job `60 mm`, or a count of diameters: `72 D`
+    SPLICE_DIMENSION_COUNT = 2, ///< a whole number
+    SPLICE_DIMENSION_RATIO = 3, ///< a plain number; in a job also a percentage
+    SPLICE_DIMENSION_CHOICE = 4 ///< one of the field's words, or a name where it lists none
 };
 
 /// A fault, in a record that the caller owns. Set `size` to `sizeof(splice_fault)` before the first

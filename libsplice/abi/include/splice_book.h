@@ -9,6 +9,11 @@
 extern "C" {
 #endif
 
+/* The version of these headers. */
+#define SPLICE_VERSION_MAJOR 0
+#define SPLICE_VERSION_MINOR 1
+#define SPLICE_VERSION_PATCH 0
+
 /// The library's version, `major.minor.patch`. It lives as long as the library is loaded.
 SPLICE_API const char* splice_version(void);
 
@@ -22,15 +27,15 @@ typedef struct splice_book_options {
     const char* const* folders; ///< folders of tables, the lowest in precedence first; a record of
                                 ///< a later one replaces the record of the same id
     uint32_t plug_in_count;     ///< number of `plug_ins`
-    uint32_t unused;
+    uint32_t reserved;
     const char* const* plug_ins; ///< files of plug-ins to load, in this order
 } splice_book_options;
 
 /// Opens a book. `options` may be null. The library's own tables are those of the environment's
-/// `LIBSPLICE_TABLES` (folders parted by colons), else `share/libsplice/tables` beside the library,
-/// else where it was built to be installed. Folders given lie on top of them, unless the first
-/// holds a `constructions.toml`, and so stands alone. Faults: 2xx for tables, of which the first is
-/// reported, 6xx for plug-ins; `*book` is null then. It takes some milliseconds.
+/// `LIBSPLICE_TABLES` (folders separated by colons), else `share/libsplice/tables` beside the
+/// library, else where it was built to be installed. Folders given lie on top of them, unless the
+/// first holds a `constructions.toml`, and so stands alone. Faults: 2xx for tables, of which the
+/// first is reported, 6xx for plug-ins; `*book` is null then. It takes some milliseconds.
 SPLICE_API splice_status splice_book_open(const splice_book_options* options, splice_book** book,
                                           splice_fault* fault);
 
@@ -56,7 +61,7 @@ typedef struct splice_kind {
 /// A field of a kind: all that a form needs. Its texts live as long as the book.
 typedef struct splice_field {
     uint32_t size;
-    uint32_t dimension;         ///< SPLICE_LENGTH and so on
+    uint32_t dimension;         ///< SPLICE_DIMENSION_LENGTH and so on
     const char* name;           ///< as in `end_a.NAME` of a line
     const char* also;           ///< another word for it; may be empty
     const char* meaning;        ///< one line for people
@@ -85,7 +90,7 @@ typedef struct splice_rope {
 /// A document that figures come from. Its texts live as long as the book.
 typedef struct splice_source {
     uint32_t size;
-    uint32_t unused;
+    uint32_t reserved;
     const char* key; ///< what a row's `source` starts with
     const char* title;
     const char* terms; ///< why it is cited for figures only

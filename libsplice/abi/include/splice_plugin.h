@@ -47,19 +47,20 @@ typedef struct splice_plugin_source {
 
 /// What a figure is worth.
 enum {
-    SPLICE_PRINTED = 1,         ///< stands in the document
-    SPLICE_DERIVED = 2,         ///< arithmetic from figures in the document
-    SPLICE_COMMON_PRACTICE = 3, ///< a fact of the trade; no key
-    SPLICE_COMPUTED = 4,        ///< a calculation that can be run again; no key
-    SPLICE_FROM_MEMORY = 5,     ///< recalled, or a stated guess; no key
-    SPLICE_SHOP = 6             ///< measured by the shop; no key
+    SPLICE_STATUS_PRINTED = 1,         ///< stands in the document
+    SPLICE_STATUS_DERIVED = 2,         ///< arithmetic from figures in the document
+    SPLICE_STATUS_COMMON_PRACTICE = 3, ///< a fact of the trade; no key
+    SPLICE_STATUS_COMPUTED = 4,        ///< a calculation that can be run again; no key
+    SPLICE_STATUS_FROM_MEMORY = 5,     ///< recalled, or a stated guess; no key
+    SPLICE_STATUS_SHOP = 6             ///< measured by the shop; no key
 };
 
 /// A place in a document, which rows and cautions point to.
 typedef struct splice_plugin_citation {
     uint32_t size;
-    uint32_t status;     ///< SPLICE_PRINTED ...
-    const char* key;     ///< of a source; needed for SPLICE_PRINTED and SPLICE_DERIVED, else null
+    uint32_t status; ///< SPLICE_STATUS_PRINTED ...
+    const char*
+        key; ///< of a source; needed for SPLICE_STATUS_PRINTED and SPLICE_STATUS_DERIVED, else null
     const char* locator; ///< page, table, paragraph, or how it was worked out
 } splice_plugin_citation;
 
@@ -75,7 +76,7 @@ enum {
 /// A field of a kind. The host binds and checks it: `work_out` sees values in range only.
 typedef struct splice_plugin_field {
     uint32_t size;
-    uint32_t dimension;          ///< SPLICE_LENGTH ...
+    uint32_t dimension;          ///< SPLICE_DIMENSION_LENGTH ...
     const char* name;            ///< as jobs write it: lower-case letters, digits and `_`
     const char* meaning;         ///< for people
     double lowest;               ///< inclusive, SI; not used for a choice
@@ -89,24 +90,24 @@ typedef struct splice_plugin_field {
 
 /// How a caution weighs.
 enum {
-    SPLICE_ADVICE = 0,             ///< the piece is cut
-    SPLICE_REFUSED_FOR_PERSON = 1, ///< on a line that carries a person the line is refused
-    SPLICE_PERSON_ONLY = 2         ///< likewise, and on other lines it is not said
+    SPLICE_WEIGHT_ADVICE = 0,             ///< the piece is cut
+    SPLICE_WEIGHT_REFUSED_FOR_PERSON = 1, ///< on a line that carries a person the line is refused
+    SPLICE_WEIGHT_PERSON_ONLY = 2         ///< likewise, and on other lines it is not said
 };
 
 /// Something to be careful of, and the rule that it rests on.
 typedef struct splice_plugin_caution {
     uint32_t size;
-    uint32_t weight;   ///< SPLICE_ADVICE ...
+    uint32_t weight;   ///< SPLICE_WEIGHT_ADVICE ...
     const char* text;  ///< may hold `{tail}` and `{@far throat}` as steps do
     uint32_t citation; ///< the rule: SPLICE_CITED_OWN + index
 } splice_plugin_caution;
 
 /// How much of a line a kind accounts for.
 enum {
-    SPLICE_ONE_END = 0,  ///< an end that is spliced, knotted or fitted
-    SPLICE_PLAIN = 1,    ///< an end that is only cut, sealed or whipped
-    SPLICE_BOTH_ENDS = 2 ///< a join, or an item made whole: the line has no other end
+    SPLICE_REACH_ONE_END = 0,  ///< an end that is spliced, knotted or fitted
+    SPLICE_REACH_PLAIN = 1,    ///< an end that is only cut, sealed or whipped
+    SPLICE_REACH_BOTH_ENDS = 2 ///< a join, or an item made whole: the line has no other end
 };
 
 /// How the end is cut. The host adds what its tables say that the cut costs as the row `cutting
@@ -122,7 +123,7 @@ enum {
 /// ways, and 64 steps a way.
 typedef struct splice_plugin_kind {
     uint32_t size;
-    uint32_t reach;                    ///< SPLICE_ONE_END ...
+    uint32_t reach;                    ///< SPLICE_REACH_ONE_END ...
     const char* name;                  ///< the trade's term: lower-case letters, digits and hyphens
     const char* title;                 ///< for people, one line
     const char* datum;                 ///< the bearing point that lengths are measured to
@@ -169,15 +170,15 @@ typedef struct splice_plugin_request {
 
 /// Where a row's standard deviation comes from.
 enum {
-    SPLICE_NO_SPREAD = 0, ///< with an `sd_m` of 0 only
-    SPLICE_MEASURED = 1,
-    SPLICE_PRINTED_RANGE = 2,
-    SPLICE_STATED_GUESS = 3
+    SPLICE_ORIGIN_NONE = 0, ///< with an `sd_m` of 0 only
+    SPLICE_ORIGIN_MEASURED = 1,
+    SPLICE_ORIGIN_PRINTED_RANGE = 2,
+    SPLICE_ORIGIN_STATED_GUESS = 3
 };
 
 /// Rows whose lengths err together.
 enum {
-    SPLICE_OWN = 0,           ///< on its own
+    SPLICE_GROUP_OWN = 0,     ///< on its own
     SPLICE_GROUP_TAPE = 1,    ///< everything measured with the same tape
     SPLICE_GROUP_TAKE_UP = 2, ///< the same braid over every bury of a line
     SPLICE_GROUP_SETTING = 3, ///< the same hand draws every splice
@@ -194,40 +195,40 @@ typedef struct splice_plugin_row {
     /// swage`, which lie within the finished length or come back.
     double length_m;
     double sd_m;       ///< standard deviation, 0 to 10 m
-    uint32_t origin;   ///< of the deviation: SPLICE_MEASURED ...
-    uint32_t group;    ///< SPLICE_OWN ...
+    uint32_t origin;   ///< of the deviation: SPLICE_ORIGIN_MEASURED ...
+    uint32_t group;    ///< SPLICE_GROUP_OWN ...
     uint32_t citation; ///< SPLICE_CITED_JOB ..., or SPLICE_CITED_OWN + index
 } splice_plugin_row;
 
 /// How a span of rope lies, so that a sheet can draw the end.
 enum {
-    SPLICE_STRAIGHT = 0, ///< laid alongside
-    SPLICE_LOOP = 1,     ///< round an eye
-    SPLICE_BURIED = 2,
-    SPLICE_TAPERED = 3,
-    SPLICE_KNOT = 4,    ///< counted in the crossings of its plainest picture
-    SPLICE_WHIPPED = 5, ///< bound round
-    SPLICE_COVERED = 6, ///< under a cover or in a fitting
-    SPLICE_TURNS = 7,   ///< full turns round a spar, a pin or another part
-    SPLICE_HALF_HITCHES = 8,
-    SPLICE_CROSSED = 9,  ///< over or through another part
-    SPLICE_TUCKED = 10,  ///< under other parts, or between strands
-    SPLICE_NIPPED = 11,  ///< held in small turns of the standing part
-    SPLICE_DOUBLED = 12, ///< a knot tied in doubled rope
-    SPLICE_STITCHED = 13,
-    SPLICE_SEIZED = 14,
-    SPLICE_CLIPPED = 15,
-    SPLICE_PRESSED = 16, ///< in a sleeve or shank that is swaged on
-    SPLICE_CRIMPED = 17,
-    SPLICE_SEALED = 18, ///< melted
-    SPLICE_CORE = 19,   ///< the core without its cover
-    SPLICE_BALL = 20    ///< inside a ball or bead
+    SPLICE_FORM_STRAIGHT = 0, ///< laid alongside
+    SPLICE_FORM_LOOP = 1,     ///< round an eye
+    SPLICE_FORM_BURIED = 2,
+    SPLICE_FORM_TAPERED = 3,
+    SPLICE_FORM_KNOT = 4,    ///< counted in the crossings of its plainest picture
+    SPLICE_FORM_WHIPPED = 5, ///< bound round
+    SPLICE_FORM_COVERED = 6, ///< under a cover or in a fitting
+    SPLICE_FORM_TURNS = 7,   ///< full turns round a spar, a pin or another part
+    SPLICE_FORM_HALF_HITCHES = 8,
+    SPLICE_FORM_CROSSED = 9,  ///< over or through another part
+    SPLICE_FORM_TUCKED = 10,  ///< under other parts, or between strands
+    SPLICE_FORM_NIPPED = 11,  ///< held in small turns of the standing part
+    SPLICE_FORM_DOUBLED = 12, ///< a knot tied in doubled rope
+    SPLICE_FORM_STITCHED = 13,
+    SPLICE_FORM_SEIZED = 14,
+    SPLICE_FORM_CLIPPED = 15,
+    SPLICE_FORM_PRESSED = 16, ///< in a sleeve or shank that is swaged on
+    SPLICE_FORM_CRIMPED = 17,
+    SPLICE_FORM_SEALED = 18, ///< melted
+    SPLICE_FORM_CORE = 19,   ///< the core without its cover
+    SPLICE_FORM_BALL = 20    ///< inside a ball or bead
 };
 
 /// A span of the end, measured from the end's own tail end.
 typedef struct splice_plugin_span {
     uint32_t size;
-    uint32_t form; ///< SPLICE_STRAIGHT ...
+    uint32_t form; ///< SPLICE_FORM_STRAIGHT ...
     double from_m;
     double to_m;     ///< at least `from_m`
     double width_m;  ///< of what is seen there

@@ -142,7 +142,7 @@ int column(sqlite3_vtab_cursor* base, sqlite3_context* context, int index) {
         answer_text(context, row.item);
         break;
     case end_of:
-        if (row.end != SPLICE_WHOLE_LINE) {
+        if (row.end != SPLICE_END_WHOLE_LINE) {
             answer_text(context, row.end == SPLICE_END_A ? "a" : "b");
         }
         break;
