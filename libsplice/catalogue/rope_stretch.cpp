@@ -78,4 +78,10 @@ Result<double> strain_at(const RopeStretch& stretch, const Tension& tension, con
     return stretch.curve.at(*load);
 }
 
+std::optional<bool> is_covered(const RopeStretch& stretch, const Tension& tension,
+                               const Rope& rope) {
+    const auto load = load_of(stretch, tension, rope);
+    return load ? std::optional(stretch.curve.covers(*load)) : std::nullopt;
+}
+
 } // namespace libsplice

@@ -40,4 +40,9 @@ struct RopeStretch {
 [[nodiscard]] Result<double> strain_at(const RopeStretch& stretch, const Tension& tension,
                                        const Rope& rope);
 
+/// Whether the curve covers the pull: a longer reach is a guess. Nothing where the pull cannot be
+/// counted in the curve's loads.
+[[nodiscard]] std::optional<bool> is_covered(const RopeStretch& stretch, const Tension& tension,
+                                             const Rope& rope);
+
 } // namespace libsplice

@@ -53,6 +53,18 @@ TEST(StretchAtLoad, IsOfTheLoadElseOfTheTension) {
     EXPECT_FALSE(cut_one(sheet).piece().stretch);
 }
 
+TEST(StretchAtLoad, IsNotGuessedFarBeyondTheLastPublishedValue) {
+    // Published at 20 % of 14 kN: up to 30 %, 4.2 kN, it is said.
+    const auto near_by = cut_one(with(sheet, {{"load", "4.2 kN"}}));
+    EXPECT_TRUE(near_by.piece().stretch);
+    const auto far_beyond = cut_one(with(sheet, {{"load", "4.3 kN"}}));
+    EXPECT_FALSE(far_beyond.piece().stretch);
+    EXPECT_NE(far_beyond.piece().line->pulls.load_not_known.find("20 %"), std::string::npos);
+    for (const LengthAtPull& at : far_beyond.piece().lengths) {
+        EXPECT_LE(at.pull->si(), 4200.0 + 1e-6);
+    }
+}
+
 TEST(StretchAtLoad, StopsWhereItsCurveStops) {
     // 12-strand HMPE is printed up to 30 %; 700 N of 2 kN are 35 %.
     const Folder shop;

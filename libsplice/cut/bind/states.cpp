@@ -10,14 +10,14 @@ namespace libsplice {
 
 namespace {
 
-std::string described(const Rope& rope) {
+std::string words_for(const Rope& rope) {
     return std::string(name_of(rope.construction)) + ' ' + std::string(name_of(rope.fibre));
 }
 
 void set_strains(const Rope& rope, const Tension& marked_at, CellReader& cells, States& states) {
     if (!states.stretch) {
         cells.add(Fault{Code::stretch_missing,
-                        "no source gives the stretch of " + described(rope) +
+                        "no source gives the stretch of " + words_for(rope) +
                             "; give the length at the reference tension (leave tension empty) and "
                             "mark at the reference pull"},
                   Column::tension);
@@ -114,8 +114,9 @@ void set_pulled(const StatesOf& of, CellReader& cells, States& states) {
 std::optional<StrainAtPull> known_strain(const Rope& rope, const RopeStretch& stretch,
                                          const Tension& tension) {
     const auto strain = strain_at(stretch, tension, rope);
-    return strain ? std::optional(StrainAtPull{tension, pull_of(tension, rope), *strain})
-                  : std::nullopt;
+    return strain && is_covered(stretch, tension, rope).value_or(false)
+               ? std::optional(StrainAtPull{tension, pull_of(tension, rope), *strain})
+               : std::nullopt;
 }
 
 /// The strain at the line's load, else at its tension, or why it is not known.
@@ -129,8 +130,14 @@ void set_load(const Rope& rope, const States& states, const std::optional<Force>
         return;
     }
     const auto strain = strain_at(*states.stretch, at, rope);
-    if (strain) {
+    const bool covered = is_covered(*states.stretch, at, rope).value_or(false);
+    if (strain && covered) {
         pulls.load = StrainAtPull{at, pull_of(at, rope), *strain};
+    } else if (strain) {
+        pulls.load_not_known = "the last published value of this " + words_for(rope) + " is at " +
+                               states.stretch->last_load() +
+                               (states.stretch->by_force ? "" : " of breaking strength") +
+                               ", and nothing is guessed for a load so far beyond it";
     } else if (strain.error().code == Code::beyond_stretch) {
         pulls.load_not_known = strain.error().text;
     }
@@ -157,7 +164,7 @@ States bind_states(const StatesOf& of, CellReader& cells) {
         set_pulled(of, cells, states);
     } else if (states.tension.basis != Tension::Basis::reference) {
         cells.add(Fault{Code::measured_relaxed,
-                        described(of.rope) +
+                        words_for(of.rope) +
                             " is measured relaxed and straight; give its length so, without a "
                             "tension"},
                   Column::tension);

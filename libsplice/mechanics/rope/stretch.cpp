@@ -69,6 +69,11 @@ bool StretchCurve::reaches(double load) const {
     return form_ != Form::through || load <= points_.back().load;
 }
 
+bool StretchCurve::covers(double load) const {
+    constexpr double beyond_points = 1.5;
+    return reaches(load) && load <= beyond_points * points_.back().load;
+}
+
 double StretchCurve::at(double load) const {
     Expects(load >= 0.0 && reaches(load));
     const StretchPoint& first = points_.front();

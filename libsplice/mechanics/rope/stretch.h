@@ -33,6 +33,9 @@ class StretchCurve {
 
     /// Whether the curve says anything of this load, which is 0 or more.
     [[nodiscard]] bool reaches(double load) const;
+    /// Whether the load lies within the points, or no more than half as much again beyond the last:
+    /// farther out a curve that runs on is a guess.
+    [[nodiscard]] bool covers(double load) const;
     /// Elongation at a load that the curve reaches.
     [[nodiscard]] double at(double load) const;
     /// The load of this elongation, 0 or more; nothing where the curve stops below it.
