@@ -30,7 +30,8 @@ inline constexpr std::array both_ends{LineEnd::a, LineEnd::b};
 /// kept between the two.
 [[nodiscard]] std::size_t marks_outside(const BoundLine& line, LineEnd end);
 
-/// Whether there is a figure to check before the last end is made.
+/// Whether there is a figure to check before the last end is made: the first is made, so that it
+/// may have come out otherwise, or the last is cut to an exact length.
 [[nodiscard]] bool has_check(const BoundLine& line);
 
 /// Fills the marks of both ends and what lies between them; ledger and cut length stand in the

@@ -70,6 +70,18 @@ void refuse(LineEnd end, std::string text, CellReader& cells) {
     cells.add(Fault{Code::order_impossible, std::move(text)}, end_column(end));
 }
 
+/// Only an eye, a loop or a hitch can hold a closed fitting.
+void check_captive(const BoundLine& line, LineEnd end, CellReader& cells) {
+    const BoundEnd& bound = line.end(end);
+    if (bound.captive && !bound.allowance->made) {
+        refuse(end,
+               "nothing holds the " + bound.fitting + ": a " +
+                   std::string(bound.kind->declaration.name) +
+                   " end has no eye; write another kind, or leave captive out",
+               cells);
+    }
+}
+
 /// An eye that is drawn through the rope cannot hold anything.
 void check_turned(const BoundLine& line, LineEnd end, CellReader& cells) {
     const BoundEnd& bound = line.end(end);
@@ -115,6 +127,7 @@ void bind_order(BoundLine& line, CellReader& cells) {
     count_remakes(line);
     for (const LineEnd end : both_ends) {
         if (line.counts(end)) {
+            check_captive(line, end, cells);
             check_turned(line, end, cells);
         }
     }

@@ -10,6 +10,7 @@ namespace libsplice {
 namespace {
 
 constexpr std::string_view put_marks_on = "Put the marks on with the marking tension on the rope.";
+constexpr std::string_view put_trim_marks_on = "Mark where its own rope ends, for the trim.";
 constexpr std::string_view thread_now =
     "Thread now, because it does not go on once this end is closed: {named}.";
 constexpr std::string_view captive_now =
@@ -77,6 +78,7 @@ class Work {
     [[nodiscard]] std::optional<std::size_t> number_of(LineEnd end, MarkName name) const;
 
     void add_thread_and_reeve();
+    void add_outside_marks(LineEnd end);
     void add_trim(LineEnd end);
     void add_check();
     void add_captive(LineEnd end);
@@ -144,6 +146,14 @@ void Work::add_thread_and_reeve() {
     }
 }
 
+/// The marks that lie outside those of the kind's own steps.
+void Work::add_outside_marks(LineEnd end) {
+    if (has_outside(line_, end)) {
+        constexpr std::array both{MarkName::trim, MarkName::tail_end};
+        add_numbers(add(end, Action::mark, put_trim_marks_on), end, both);
+    }
+}
+
 /// Before anything of the end is thinned or closed.
 void Work::add_trim(LineEnd end) {
     if (!has_outside(line_, end)) {
@@ -182,14 +192,18 @@ void Work::add_kind_steps(LineEnd end, std::span<const Step> steps) {
         return is_one_of(closing_actions, step.action) ||
                is_one_of(thinning_actions, step.action) || step.action == Action::trim;
     });
-    const bool marked = std::find_if(steps.begin(), works, [](const Step& step) {
-                            return step.action == Action::mark;
-                        }) != works;
+    const bool marks = std::ranges::find(steps, Action::mark, &Step::action) != steps.end();
+    const bool marks_all = std::find_if(steps.begin(), works, [](const Step& step) {
+                               return step.action == Action::mark && step.marks.empty();
+                           }) != works;
     const LineEnd trimmed = line_.ends.closing ? other(end) : end;
     for (auto step = steps.begin(); step != steps.end(); ++step) {
         if (step == works) {
-            if (!marked && !line_.end(end).allowance->marks.empty()) {
+            if (!marks) {
                 add_kind_step(end, Step{Action::mark, {}, put_marks_on});
+            }
+            if (trimmed != end || (marks && !marks_all)) {
+                add_outside_marks(trimmed);
             }
             add_trim(trimmed);
         }
