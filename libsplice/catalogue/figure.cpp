@@ -110,9 +110,8 @@ constexpr auto figure_words = std::to_array<std::string_view>({"tail",
                                                                "elastic_loss",
                                                                "pair_tolerance",
                                                                "slip",
-                                                               "working_share",
-                                                               "knot_packing"});
-static_assert(figure_words.size() == static_cast<std::size_t>(FigureId::knot_packing) + 1);
+                                                               "working_share"});
+static_assert(figure_words.size() == static_cast<std::size_t>(FigureId::working_share) + 1);
 
 constexpr auto unit_words = std::to_array<std::string_view>(
     {"", "%", "D", "picks", "mm", "cm", "m", "in", "ft", "deg", "N", "lbf"});

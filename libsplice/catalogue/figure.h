@@ -114,7 +114,6 @@ enum class FigureId : std::uint8_t {
     pair_tolerance,   ///< how far the lines of a pair may differ in length
     slip,             ///< share of breaking strength at which a knot starts to slip
     working_share,    ///< a caution above this share of the strength after ends and knots
-    knot_packing,     ///< how much of a drawn-up knot's body is rope
 };
 
 [[nodiscard]] std::span<const std::string_view> figure_names();

@@ -37,7 +37,6 @@ bool is_share(FigureId id) {
     case FigureId::bend_40:
     case FigureId::slip:
     case FigureId::working_share:
-    case FigureId::knot_packing:
     case FigureId::core_share:
     case FigureId::first_stretch:
     case FigureId::slack:

@@ -28,15 +28,16 @@ TEST(Passage, RopeIsThickerOverABury) {
 }
 
 TEST(Passage, StopperHasToBeBiggerThanItsHole) {
-    // A figure-eight in 8 mm: 13.716 x 1.15 = 15.773 D of rope and a body of 3.5 D in a cylinder of
-    // 3.5 D, three quarters full: 8 sqrt(19.273 / (3.5 x 0.75)) = 21.68 mm across.
+    // A tight figure-eight is at least 3.0 D across the line: 24 mm in rope of 8 mm.
     const Line sheet{{"name", "sheet"},
                      {"rope", "demo-db-poly-8"},
                      {"length", "5 m"},
                      {"end_a", "figure-eight"}};
     constexpr std::string_view words = "the stopper is about";
-    EXPECT_TRUE(cautions_about(cut_one(with(sheet, {{"smallest_hole", "22 mm"}})).piece(), words));
-    EXPECT_FALSE(cautions_about(cut_one(with(sheet, {{"smallest_hole", "21 mm"}})).piece(), words));
+    EXPECT_TRUE(
+        cautions_about(cut_one(with(sheet, {{"smallest_hole", "24.1 mm"}})).piece(), words));
+    EXPECT_FALSE(
+        cautions_about(cut_one(with(sheet, {{"smallest_hole", "23.9 mm"}})).piece(), words));
 }
 
 TEST(Passage, KnotThatDoesNotGoThroughIsSaid) {

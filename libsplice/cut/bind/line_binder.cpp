@@ -67,7 +67,7 @@ std::unique_ptr<const BoundLine> LineBinder::bind(CellReader& cells) {
     }
     line->pulls = bind_pulls(rope, line->states, line->strength.load);
     line->work = order_of_work(*line);
-    line->cautions = cautions_of_line(*line, rules);
+    line->cautions = cautions_of_line(*line);
     return line;
 }
 

@@ -185,13 +185,13 @@ void add_short_cover_caution(const BoundLine& line, Piece& piece) {
 
 } // namespace
 
-std::vector<PieceCaution> cautions_of_line(const BoundLine& line, const Rules& rules) {
+std::vector<PieceCaution> cautions_of_line(const BoundLine& line) {
     Cautions cautions;
     add_cautions_of_ends(line.ends, cautions);
     add_load_cautions(line, cautions);
     add_person_cautions(line, cautions);
     add_cover_cautions(line, cautions);
-    add_passage_cautions(line, rules, cautions);
+    add_passage_cautions(line, cautions);
     add_state_cautions(line, cautions);
     add_wear_cautions(line, cautions);
     return cautions;

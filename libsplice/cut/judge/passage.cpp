@@ -3,8 +3,6 @@
 
 #include "libsplice/cut/layout.h"
 
-#include <cmath>
-
 namespace libsplice {
 
 namespace {
@@ -51,16 +49,11 @@ struct Thickest {
     bool stops = false; ///< it is meant to stop at the hole
 };
 
-/// A knot's rope fills so much of its body, which is as long as the tables say.
-Length across_knot(Length rope, Length in_knot, Length body, double packing) {
-    return rope * std::sqrt((in_knot + body) / (body * packing));
-}
-
 /// Three parts of rope side by side go through a round hole of this size at least: as many lie in
 /// the neck of any loop or hitch.
 constexpr double across_three = 2.1547;
 
-std::optional<Thickest> thickest_of(const End& end, const Rope& rope, const Rules& rules) {
+std::optional<Thickest> thickest_of(const End& end, const Rope& rope) {
     if (end.bury && end.bury->over > Length()) {
         return Thickest{end.bury->over, too_thick_bury};
     }
@@ -70,23 +63,19 @@ std::optional<Thickest> thickest_of(const End& end, const Rope& rope, const Rule
     if (end.knot->ball) {
         return Thickest{*end.knot->ball, small_stopper, true};
     }
-    const Figure* packing = rules.find(FigureId::knot_packing);
-    if (end.knot->body && packing != nullptr) {
-        return Thickest{across_knot(rope.counting_diameter(), end.knot->rope, *end.knot->body,
-                                    packing->number()),
-                        small_stopper, true};
+    if (end.knot->width) {
+        return Thickest{*end.knot->width, small_stopper, true};
     }
     return Thickest{rope.counting_diameter() * across_three, too_thick_knot};
 }
 
-void add_hole_cautions(const BoundLine& line, const Rules& rules,
-                       std::vector<PieceCaution>& cautions) {
+void add_hole_cautions(const BoundLine& line, std::vector<PieceCaution>& cautions) {
     if (!line.along.smallest_hole) {
         return;
     }
     const Length hole = *line.along.smallest_hole;
     for (const LineEnd which : both_ends) {
-        const auto thickest = thickest_of(*line.end(which).allowance, *line.rope, rules);
+        const auto thickest = thickest_of(*line.end(which).allowance, *line.rope);
         if (!line.counts(which) || !thickest) {
             continue;
         }
@@ -102,8 +91,7 @@ void add_hole_cautions(const BoundLine& line, const Rules& rules,
 
 } // namespace
 
-void add_passage_cautions(const BoundLine& line, const Rules& rules,
-                          std::vector<PieceCaution>& cautions) {
+void add_passage_cautions(const BoundLine& line, std::vector<PieceCaution>& cautions) {
     const AlongLine& along = line.along;
     const End& end = *line.end(LineEnd::a).allowance;
     const auto add = [&](std::string_view text, CitationId rule, LineEnd which) {
@@ -132,7 +120,7 @@ void add_passage_cautions(const BoundLine& line, const Rules& rules,
         *along.cleat - *cover_end < along.cover_at_cleat->value) {
         add(cover_short_of_cleat, along.cover_at_cleat->source, LineEnd::a);
     }
-    add_hole_cautions(line, rules, cautions);
+    add_hole_cautions(line, cautions);
 }
 
 } // namespace libsplice

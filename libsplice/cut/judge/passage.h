@@ -9,10 +9,9 @@ namespace libsplice {
 
 /// Cautions about a bury or the end of a cover that comes to lie on the sheave, hoisted or lowered;
 /// about a cover that does not reach the cleat; about what is too thick for what it has to
-/// pass, and a stopper that is too small for its hole. `rules` are those of every kind.
+/// pass, and a stopper that is too small for its hole.
 /// They rest on the columns headroom, travel, cleat and smallest_hole; what is not given is not
 /// looked at.
-void add_passage_cautions(const BoundLine& line, const Rules& rules,
-                          std::vector<PieceCaution>& cautions);
+void add_passage_cautions(const BoundLine& line, std::vector<PieceCaution>& cautions);
 
 } // namespace libsplice
