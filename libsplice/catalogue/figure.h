@@ -61,6 +61,9 @@ enum class FigureId : std::uint8_t {
     clips,            ///< number of wire-rope clips
     turn_back,        ///< wire turned back from the throat
     clip_spacing,     ///< from clip to clip
+    usual_turn_back,  ///< of a pressed sleeve: a caution below this
+    proof,            ///< share of the strength that a pressed sleeve is loaded to
+    torque,           ///< on the nuts of a wire-rope clip, in pound-feet
     retained,         ///< strength that the end retains
     core_share,       ///< core diameter as a share of the nominal diameter
     cover_tail,       ///< cover kept beyond the cover end, led into the core
@@ -86,6 +89,7 @@ enum class FigureId : std::uint8_t {
     seizing,          ///< length of a seizing
     shortening,       ///< standing part that an eye of a covered rope uses up, margin included
     short_section,    ///< the fid's short section: from the throat to where the core is entered
+    core_out,         ///< from the throat to where a core led round the eye leaves the cover
     slip_knot,        ///< from the end to the slip knot that holds cover and core together
     turn_draw,        ///< rope that an eye passed round a bar uses besides its turns
     bar_diameters,    ///< thickness taken for a bar that is not known
@@ -112,6 +116,7 @@ enum class FigureId : std::uint8_t {
     elastic_limit,    ///< the custom is to pull elastic out no farther
     elastic_loss,     ///< what elastic loses of its pull in its first weeks
     pair_tolerance,   ///< how far the lines of a pair may differ in length
+    core_alone,       ///< strength kept where the core alone of a double braid is joined
     slip,             ///< share of breaking strength at which a knot starts to slip
     working_share,    ///< a caution above this share of the strength after ends and knots
 };

@@ -1,6 +1,8 @@
 // core-eye: the tail counts in diameters of the whole rope, its braid is the core's.
 #include "ends.h"
 
+#include <algorithm>
+
 namespace libsplice::testing {
 namespace {
 
@@ -30,6 +32,26 @@ TEST(CoreEye, RowsAreTheArithmetic) {
     EXPECT_NEAR(spread_of(end, Item::take_up), 17.5, near); // 2.5 x the core
     EXPECT_NEAR(length_of(end, Item::settling), -10.5, near);
     EXPECT_TRUE(end.milks_cover);
+}
+
+TEST(CoreEye, CrossingLiesBelowTheThroatWhereTheCoreIsLedThroughTheEye) {
+    const auto end = make_end("core-eye", rope, usual);
+    EXPECT_NEAR(value_of(end, ValueName::entry_m), 70.0, near); // a third of a fid
+    EXPECT_NEAR(length_of(end, Item::crossing_below), 35.0, near);
+    EXPECT_NEAR(mark_of(end, MarkName::core_entry) - mark_of(end, MarkName::far_throat), 70.0,
+                near);
+    EXPECT_NEAR(mark_of(end, MarkName::exit) - mark_of(end, MarkName::core_entry), 700.0, near);
+}
+
+TEST(CoreEye, CoreThatIsKeptInTheEyeTakesTheCoversTail) {
+    const auto end =
+        make_end("core-eye", rope,
+                 {{"core", "7 mm"}, {"eye", "60 mm"}, {"pin", "20 mm"}, {"way", "core-kept"}});
+    EXPECT_NEAR(length_of(end, Item::crossing_below), 0.0, near);
+    EXPECT_NEAR(mark_of(end, MarkName::near_throat) - mark_of(end, MarkName::cover_tail_end), 100.0,
+                near);
+    EXPECT_NEAR(mark_of(end, MarkName::exit) - mark_of(end, MarkName::far_throat), 700.0, near);
+    EXPECT_TRUE(std::ranges::is_sorted(end.marks, {}, &Mark::from_tail_end));
 }
 
 TEST(CoreEye, CoverGoesOverTheSwollenCore) {
@@ -67,6 +89,7 @@ TEST(CoverCoreEye, UsesThirtySixDiametersBesidesTheEye) {
     EXPECT_NEAR(value_of(end, ValueName::entry_m), 88.9, near);         // 7 D
     EXPECT_NEAR(value_of(end, ValueName::exit_m), 35.0 * 12.7, near);   // and 28 D on
     EXPECT_NEAR(mark_of(end, MarkName::taper_start), 2.0 + 88.9, near); // last third of a fid
+    EXPECT_NEAR(value_of(end, ValueName::core_out_m), 88.9, near);      // another third
     ASSERT_TRUE(end.retained);
     EXPECT_NEAR(end.retained->share, 0.90, 1e-12);
     EXPECT_TRUE(end.milks_cover);
@@ -88,8 +111,9 @@ TEST(ParallelCoreEye, MarksAreTheSheets) {
     EXPECT_NEAR(value_of(end, ValueName::tail_m), 140.0, near); // fid less its short section
     EXPECT_NEAR(value_of(end, ValueName::exit_m), 210.0, near);
     EXPECT_NEAR(mark_of(end, MarkName::exit) - mark_of(end, MarkName::far_throat), 210.0, near);
-    EXPECT_NEAR(length_of(end, Item::take_up), 100.0, near);
-    EXPECT_NEAR(spread_of(end, Item::take_up), 34.641016, 1e-5); // 6 D over the root of 3
+    EXPECT_NEAR(length_of(end, Item::crossing_below), 70.0, near); // a third of a fid
+    EXPECT_NEAR(length_of(end, Item::take_up), 30.0, near);
+    EXPECT_NEAR(spread_of(end, Item::take_up), 17.320508, 1e-5); // 3 D over the root of 3
     EXPECT_TRUE(cautions_about(end, "estimate"));
 }
 

@@ -203,7 +203,8 @@ TEST(EveryKind, MarksAscendFromTheTailEnd) {
     for (const Made& end : all_ends()) {
         Nanometres before = -1;
         for (const Mark& mark : end.allowance.marks) {
-            EXPECT_GT(mark.from_tail_end, before) << described(end);
+            // One of the cover and one of the core may lie side by side.
+            EXPECT_GE(mark.from_tail_end, before) << described(end);
             before = mark.from_tail_end;
         }
     }

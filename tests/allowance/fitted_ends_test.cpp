@@ -20,14 +20,17 @@ TEST(FerruleEye, TurnsBackWhatTheSleevesSheetSays) {
     EXPECT_EQ(missing.field, "turn_back");
 }
 
-TEST(FerruleEye, StrengthGoesByTheWiresCore) {
-    const auto share = [](std::string_view rope, const FieldList& fields) {
-        const auto end = make_end("ferrule-eye", rope, fields);
-        return end.retained ? end.retained->share : not_there;
-    };
-    EXPECT_NEAR(share(wire, {{"turn_back", "25 mm"}}), 0.925, 1e-12);
-    EXPECT_NEAR(share(wire, {{"turn_back", "25 mm"}, {"rule", "wire-core"}}), 0.95, 1e-12);
-    EXPECT_TRUE(std::isnan(share("wire stainless-steel 26 mm", {{"turn_back", "120 mm"}})));
+TEST(FerruleEye, HasNoStrengthOfAnotherFitting) {
+    const auto end = make_end("ferrule-eye", wire, {{"turn_back", "25 mm"}});
+    EXPECT_FALSE(end.retained);
+    EXPECT_TRUE(cautions_about(end, "Flemish eye"));
+}
+
+TEST(FerruleEye, TurnBackShorterThanASleeveIsCautioned) {
+    // 4 D of 4 mm.
+    EXPECT_TRUE(cautions_about(make_end("ferrule-eye", wire, {{"turn_back", "15 mm"}}), "sleeve"));
+    EXPECT_FALSE(cautions_about(make_end("ferrule-eye", wire, {{"turn_back", "17 mm"}}),
+                                "shorter than most sleeves"));
 }
 
 TEST(WireEyes, KeepInTheBendWhatIsPrintedForThePin) {
@@ -54,7 +57,7 @@ TEST(SwagedFitting, TheShankComesOutAndTheWireInsideComesIn) {
     EXPECT_NEAR(in_millimetres(end.total()), -29.0, near); // -70 + 45 - 4
     EXPECT_NEAR(mark_of(end, MarkName::shank_mouth), 45.0, near);
     ASSERT_TRUE(end.retained);
-    EXPECT_NEAR(end.retained->share, 1.0, 1e-12);
+    EXPECT_NEAR(end.retained->share, 0.95, 1e-12);
 }
 
 TEST(SwagedFitting, GuessesNothing) {

@@ -89,5 +89,24 @@ TEST(ClippedEye, SizesInBetweenNameTheirNeighbours) {
     EXPECT_TRUE(says(thicker, "1 1/2 in")) << thicker.text;
 }
 
+TEST(ClippedEye, TorqueIsThePrintedOne) {
+    // 4.5 and 65 pound-feet of 1.3558179483 N m.
+    EXPECT_NEAR(
+        find_value(make_end("clipped-eye", wire("1/8 in")), ValueName::torque_nm).value_or(0.0),
+        6.1011807674, 1e-9);
+    EXPECT_NEAR(
+        find_value(make_end("clipped-eye", wire("1/2 in")), ValueName::torque_nm).value_or(0.0),
+        88.12816664, 1e-8);
+}
+
+TEST(ClippedEye, MetricSizesNeedBothFromTheMaker) {
+    const auto end =
+        make_end("clipped-eye", wire("5 mm"), {{"clips", "3"}, {"turn_back", "120 mm"}});
+    EXPECT_NEAR(length_of(end, Item::turn_back), 120.0, near);
+    EXPECT_TRUE(cautions_about(end, "clip maker's sheet"));
+    EXPECT_EQ(refuse_end("clipped-eye", wire("5 mm"), {{"clips", "3"}}).code,
+              Code::size_not_printed);
+}
+
 } // namespace
 } // namespace libsplice::testing

@@ -184,15 +184,12 @@ TEST(PrintedFittedEnds, NoClipTableNamesFifteenMillimetres) {
 
 TEST(PrintedFittedEnds, StrengthAndSeal) {
     expect_printed({
-        // TM 5-3810-305-10, Table 4: sleeve, 1 in and smaller. AC 43.13-1B, 7-147: swaged.
-        {"ferrule-eye", wire, retained, 92.5},
-        {"ferrule-eye", "wire galvanised-steel 1 in", retained, 92.5},
-        {"ferrule-eye", "wire galvanised-steel 1 in", retained, 95, "wire-core"},
-        {"swaged-fitting", wire, retained, 100},
+        // TM 5-3810-305-10, Table 4: swaged socket on a wire core. AC 43.13-1B: proof 60 %.
+        {"swaged-fitting", wire, retained, 95},
+        {"ferrule-eye", wire, proof, 60},
     });
-    const std::string thick = "wire galvanised-steel 1 1/8 in";
-    EXPECT_TRUE(is_absent("ferrule-eye", thick, retained));
-    EXPECT_FALSE(is_for("ferrule-eye", "wire-core", thick));
+    // The table's "mechanical spliced sleeve" is the Flemish eye, not the turned-back loop.
+    EXPECT_TRUE(is_absent("ferrule-eye", wire, retained));
     // Bench practice: core cut back 1 to 2 D under a sealed cover.
     expect_limits({{"heat-sealed", double_braid, core_back, 1.5, 1, 2}});
 }
@@ -205,6 +202,8 @@ TEST(PrintedCoveredEyes, CoreEye) {
         {"core-eye", covered_hmpe, taper, 52.5 / 3},
         {"core-eye", covered_hmpe, FigureId::exit, 52.5 * 4 / 3},
         {"core-eye", covered_hmpe, slip_knot, 210},
+        // Rope Inc. sp21, step 2: core mark 1 to 2, one short section of the fid.
+        {"core-eye", covered_hmpe, short_section, 21 / 3.0},
         // Rope Inc. sp21: two fids, three fids, ten fids.
         {"core-eye", covered_hmpe, tail, 42, "two-fids"},
         {"core-eye", covered_hmpe, taper, 7, "two-fids"},
@@ -237,6 +236,10 @@ TEST(PrintedCoveredEyes, CoverCoreAndParallelCore) {
         {"cover-core-eye", double_braid, slip_knot, 210},
         {"cover-core-eye", double_braid, tail, 21, "one-and-a-third-fids"},
         {"cover-core-eye", double_braid, FigureId::exit, 28, "one-and-a-third-fids"},
+        // SP-10, stage 3: the core comes out a third of a fid beyond the far mark; New England
+        // Ropes, mark D: a long section beyond it.
+        {"cover-core-eye", double_braid, core_out, 28 - 21},
+        {"cover-core-eye", double_braid, core_out, 21 - 7, "long-section-out"},
         // Samson: 18 in of 1/2 in rope besides the eye. Used rope: up to 90 %.
         {"cover-core-eye", double_braid, shortening, 18 / 0.5 - 21},
         {"cover-core-eye", double_braid, retained, 90},

@@ -24,13 +24,21 @@ Result<End> eye_with_bury(const Request& request, EyeFields eye_fields, BuryFiel
     return eye_with_bury(request, eye, bury);
 }
 
-End eye_with_bury(const Request& request, const EyePart& eye, const BuryPart& bury) {
+End eye_with_bury(const Request& request, const EyePart& eye, const BuryPart& bury, Length entry) {
     End end;
     add_eye_rows(end, eye);
     add_bury_rows(end, bury);
     const Nanometres tail_end = add_cutting_loss(end, request, Cut::shears);
     const Nanometres near_throat = tail_end + to_nanometres(bury.facts.tail);
-    lay_bury(end, bury, request, {tail_end, near_throat + to_nanometres(eye.facts.rope_round)});
+    const Nanometres entered = to_nanometres(entry);
+    const Nanometres far_throat = near_throat + to_nanometres(eye.facts.rope_round);
+    lay_bury(end, bury, request, {tail_end, far_throat + entered});
+    if (entered != 0) {
+        end.add(Mark{MarkName::core_entry, far_throat + entered});
+        end.bury->entry = entry;
+        end.bury_reach += entered;
+        end.fid_reach += entered;
+    }
     lay_eye(end, eye, request, near_throat);
     add_stitching(end, request, bury.host.diameter);
     add_grip(end, bury, request);

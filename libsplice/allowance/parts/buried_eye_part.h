@@ -11,8 +11,10 @@ namespace libsplice {
 /// but its steps. Faults are those of read_eye() and read_bury().
 [[nodiscard]] Result<End> eye_with_bury(const Request& request, EyeFields eye_fields,
                                         BuryFields bury_fields, Length diameter);
-/// The same of an eye and a bury that are worked out already.
-[[nodiscard]] End eye_with_bury(const Request& request, const EyePart& eye, const BuryPart& bury);
+/// The same of an eye and a bury that are worked out already. `entry` is how far beyond the throat
+/// the tail goes in.
+[[nodiscard]] End eye_with_bury(const Request& request, const EyePart& eye, const BuryPart& bury,
+                                Length entry = {});
 
 /// An eye with a buried tail and the crossing that closes up at first load, all but its steps.
 [[nodiscard]] Result<End> locked_eye_with_bury(const Request& request, EyeFields eye_fields,

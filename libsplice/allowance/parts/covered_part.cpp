@@ -23,13 +23,14 @@ Result<CorePart> find_core(const Request& request, std::size_t field) {
                     request.rope.diameter * share->number_spread(), share->source, true};
 }
 
-/// The lengths of a splice in which both parts carry.
+/// The lengths of a splice whose core is led back through the eye.
 struct CoveredPart {
     SourcedLength tail;
     Length taper;
     SourcedLength shortening;
-    Length entry; ///< from the throat to where the core is entered
-    Length exit;  ///< from the throat
+    SourcedLength entry; ///< from the throat to the core's mark that meets the near throat
+    Length exit;         ///< from the throat
+    std::optional<Length> core_out; ///< from the throat to where the core leaves the cover again
 };
 
 std::optional<Fault> shorter_than_taper(const CoveredPart& part) {
@@ -44,17 +45,17 @@ std::optional<Fault> shorter_than_taper(const CoveredPart& part) {
 }
 
 std::optional<Fault> out_before_entry(const CoveredPart& part) {
-    if (part.exit > part.entry) {
+    if (part.exit > part.entry.length) {
         return std::nullopt;
     }
     return Fault{Code::field_out_of_range,
                  "the exit must lie beyond the core's entry, " +
-                     show_length(part.entry, UnitSystem::metric) + " from the throat",
+                     show_length(part.entry.length, UnitSystem::metric) + " from the throat",
                  {},
                  "exit"};
 }
 
-Result<CoveredPart> read_covered(const Request& request, CoveredFields fields, ExitFrom exit_from) {
+Result<CoveredPart> read_covered(const Request& request, CoveredFields fields) {
     const Length diameter = request.rope.counting_diameter();
     Figures need(request);
     CoveredPart part;
@@ -62,11 +63,12 @@ Result<CoveredPart> read_covered(const Request& request, CoveredFields fields, E
     part.exit = need.field_or(fields.exit, FigureId::exit, diameter).length;
     part.taper = need.figure(FigureId::taper).length(diameter);
     part.shortening = need.length(FigureId::shortening, diameter);
-    part.entry = need.figure(FigureId::short_section).length(diameter);
+    part.entry = need.length(FigureId::short_section, diameter);
     need.check(check_minimum(request, FigureId::minimum_tail, "tail", part.tail.length, diameter));
     need.check(shorter_than_taper(part));
-    if (exit_from == ExitFrom::core_entry) {
-        part.exit = part.exit + part.entry;
+    if (fields.core_out) {
+        part.exit = part.exit + part.entry.length;
+        part.core_out = need.field_or(*fields.core_out, FigureId::core_out, diameter).length;
     } else {
         need.check(out_before_entry(part));
     }
@@ -82,7 +84,7 @@ BuryFacts facts_of(const CoveredPart& part, const Request& request) {
     bury.tail = part.tail.length;
     bury.taper = part.taper;
     bury.take_up = part.shortening.length;
-    bury.entry = part.entry;
+    bury.entry = part.entry.length;
     bury.exit = part.exit;
     bury.over = diameter_over_bury(diameter);
     bury.inside = tapered_tail(bury.tail, bury.taper);
@@ -100,9 +102,16 @@ void lay_covered(End& end, const CoveredPart& part, const Request& request, Nano
     const Nanometres taper_start = tail_end + to_nanometres(part.taper);
     end.bury = facts_of(part, request);
     end.add(Mark{MarkName::taper_start, taper_start});
-    end.add(Mark{MarkName::core_entry, far_throat + to_nanometres(part.entry)});
+    end.add(Mark{MarkName::core_entry, far_throat + to_nanometres(part.entry.length)});
+    if (part.core_out) {
+        end.add(Mark{MarkName::core_out, far_throat + to_nanometres(*part.core_out)});
+        end.add(Value{ValueName::core_out_m, part.core_out->si()});
+    }
     end.add(Mark{MarkName::exit, far_throat + to_nanometres(part.exit)});
     end.bury_reach = to_nanometres(part.tail.length) + to_nanometres(part.shortening.length);
+    if (!part.core_out) {
+        end.bury_reach += to_nanometres(part.entry.length);
+    }
     end.fid_reach = to_nanometres(part.exit);
     end.add(Span{Span::Form::tapered, tail_end, taper_start, width});
 }
@@ -131,7 +140,7 @@ void add_core_caution(End& end, const CorePart& core, std::string_view text) {
 void add_slip_knot(End& end, const Request& request) {
     end.milks_cover = true;
     if (const auto knot = request.rules.find(FigureId::slip_knot)) {
-        CoverFacts cover;
+        CoverFacts cover = end.cover.value_or(CoverFacts());
         cover.slip_knot = knot->length(request.rope.counting_diameter());
         end.cover = cover;
     }
@@ -145,10 +154,10 @@ void add_small_rope_caution(End& end, const Request& request, std::string_view t
     }
 }
 
-Result<End> covered_eye(const Request& request, CoveredFields fields, ExitFrom exit_from) {
+Result<End> covered_eye(const Request& request, CoveredFields fields) {
     Figures need(request);
     const auto eye = need.part(read_eye(request, fields.eye, request.rope.counting_diameter()));
-    const auto part = need.part(read_covered(request, fields, exit_from));
+    const auto part = need.part(read_covered(request, fields));
     if (need.failed()) {
         return need.fault();
     }
@@ -156,11 +165,15 @@ Result<End> covered_eye(const Request& request, CoveredFields fields, ExitFrom e
     add_eye_rows(end, eye);
     end.add(row_of(Item::tail, part.tail));
     end.add(row_of(Item::take_up, part.shortening, Group::take_up));
+    const bool into_each_other = part.core_out.has_value();
+    if (!into_each_other) {
+        // The core's mark beyond the throat is drawn up to it, and the cover stays where it was.
+        end.add(row_of(Item::crossing_below, part.entry));
+    }
     const Nanometres tail_end = add_cutting_loss(end, request, Cut::shears);
     const Nanometres near_throat = tail_end + to_nanometres(part.tail.length);
     const Nanometres far_throat = near_throat + to_nanometres(eye.facts.rope_round);
     lay_covered(end, part, request, tail_end, far_throat);
-    const bool into_each_other = exit_from == ExitFrom::core_entry;
     end.add(Span{Span::Form::buried, tail_end + to_nanometres(part.taper), near_throat,
                  to_nanometres(eye.facts.diameter), into_each_other ? 1.0 : 2.0});
     if (into_each_other) {

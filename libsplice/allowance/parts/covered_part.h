@@ -51,14 +51,13 @@ struct CoveredFields {
     EyeFields eye;
     std::size_t tail;
     std::size_t exit;
+    std::optional<std::size_t> core_out; ///< where core and cover are led into each other
 };
 
-/// From where an exit is measured: from the throat, or from where the core is entered.
-enum class ExitFrom : std::uint8_t { throat, core_entry };
-
-/// An eye in which cover and core are led into each other, all but its steps: beyond the eye lie
-/// the tail and the standing part that the splice uses up.
-[[nodiscard]] Result<End> covered_eye(const Request& request, CoveredFields fields,
-                                      ExitFrom exit_from);
+/// An eye whose core is led back through the cover of the eye, all but its steps: beyond the eye
+/// lie the tail and the standing part that the splice uses up. With `core_out` the cover's tail is
+/// led into the core besides, and the exit is measured from where it enters; without it the core's
+/// tail alone is held, under the cover, and the exit is measured from the throat.
+[[nodiscard]] Result<End> covered_eye(const Request& request, CoveredFields fields);
 
 } // namespace libsplice

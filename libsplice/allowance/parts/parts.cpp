@@ -127,6 +127,19 @@ void add_retained(End& allowance, const Request& request) {
     }
 }
 
+void add_core_alone(End& allowance, const Request& request) {
+    const auto kept = request.rules.find(FigureId::core_alone);
+    if (kept == nullptr) {
+        return;
+    }
+    if (!allowance.retained || allowance.retained->share > kept->number()) {
+        allowance.retained = Retained{kept->number(), kept->source};
+    }
+    allowance.add(Caution{"the cover of double braid carries about half of the load, and here the "
+                          "core alone is spliced: half of the strength goes",
+                          kept->source, Caution::Weight::refused_for_person});
+}
+
 void add_slip_caution(End& allowance, const Request& request) {
     if (const auto slip = request.rules.find(FigureId::slip)) {
         allowance.add(Caution{"this knot slips in this rope long before it breaks: splice it",

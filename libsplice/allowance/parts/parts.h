@@ -134,6 +134,10 @@ void add_crossing(End& end, double count, Nanometres at, Length diameter);
 /// Sets the strength that the end retains where a source gives it.
 void add_retained(End& allowance, const Request& request);
 
+/// Where the core alone of a double braid is joined: the strength kept is the core's share at the
+/// most, and a caution says so; refused for a person.
+void add_core_alone(End& allowance, const Request& request);
+
 /// On rope in which a kind of knot is known to slip: a caution, and a refusal for a person.
 void add_slip_caution(End& allowance, const Request& request);
 

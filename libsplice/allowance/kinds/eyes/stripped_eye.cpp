@@ -5,6 +5,8 @@
 #include "libsplice/allowance/parts/covered_part.h"
 #include "libsplice/units/show.h"
 
+#include <algorithm>
+
 namespace libsplice {
 
 namespace {
@@ -42,34 +44,59 @@ constexpr std::array fields{field::eye,     field::pin,     field::tail, field::
                             field::strands, cover_end,      cover_tail};
 
 constexpr std::array steps{
-    Step{Action::mark,
-         {MarkName::cover_end},
-         "Mark the cover end on the cover, measured from the rope's end.",
-         Part::cover},
+    Step{
+        Action::mark,
+        {MarkName::cover_tail_end, MarkName::cover_taper, MarkName::cover_end},
+        "Tape the end. Mark the cover where it will end on the finished line, and on its own tail, "
+        "towards the eye, the taper start and where that tail is cut, {cover_tail} on.",
+        Part::cover},
     Step{Action::slip_knot,
          {},
-         "Tie a slip knot well beyond it, so that the cover can be drawn back and comes to lie "
-         "again as it was."},
+         "Tie a slip knot about two metres beyond, on the side that keeps its cover."},
     Step{Action::draw_core,
          {MarkName::cover_end},
-         "Draw the core out of the cover from the end to beyond the cover-end mark."},
-    Step{Action::strip,
-         {MarkName::cover_end},
-         "Cut the cover off so that {cover_tail} of it is left beyond the mark, towards the eye.",
-         Part::cover},
+         "Open the cover at the cover end without breaking a yarn and take the core out there, "
+         "back to its end. Stroke the cover smooth from the slip knot to the hole."},
     Step{Action::mark,
-         {MarkName::taper_start, MarkName::near_throat, MarkName::far_throat, MarkName::exit},
-         "Put the marks on the bare core, measured from its end, with the marking tension on the "
-         "core.",
+         {},
+         "Mark the core where it comes out, which is its cover-end mark, and from its end put all "
+         "the other marks on it, with the marking tension on the core.",
          Part::core},
+    Step{Action::cut,
+         {MarkName::cover_tail_end},
+         "Cut the cover off at its tail's end.",
+         Part::cover},
+    Step{Action::lead_in,
+         {MarkName::cover_end, MarkName::cover_exit},
+         "Lead the cover's tail into the core at the cover end, along inside towards the eye, and "
+         "out at its exit mark. This comes before the eye: later the fid would come out inside the "
+         "other bury.",
+         Part::cover},
+    Step{
+        Action::taper,
+        {MarkName::cover_taper},
+        "Unbraid the cover's tail to its taper start and cut its strands off at different lengths.",
+        Part::cover},
+    Step{Action::bury,
+         {MarkName::cover_end, MarkName::cover_tail_end},
+         "Stroke the core from the cover end towards the exit until the cover's tail has gone in.",
+         Part::cover},
+    Step{Action::stitch,
+         {MarkName::cover_end},
+         "Cross-stitch through cover and core on both sides of the place where the cover goes in: "
+         "these stitches hold the cover to the core."},
+    Step{Action::whip, {MarkName::cover_end}, "Whip over that place."},
+    Step{Action::fit_first,
+         {},
+         "Put on now what this eye is to hold: nothing closed can be added once the core goes on."},
     Step{Action::lead_in,
          {MarkName::far_throat, MarkName::exit},
-         "Lead the core's tail from the far throat along inside the core and out at the exit mark, "
-         "{exit} from the throat.",
+         "Lead the core's tail in at the far throat, along inside the core, and out at the exit "
+         "mark, {exit} from the throat.",
          Part::core},
     Step{Action::bring_together,
          {MarkName::near_throat, MarkName::far_throat},
-         "Draw it through until near throat and far throat meet, and check the eye: {eye}.",
+         "Draw it through until the throats meet: the eye is {eye} from crown to throat.",
          Part::core},
     Step{Action::taper,
          {MarkName::taper_start},
@@ -78,28 +105,16 @@ constexpr std::array steps{
          Part::core},
     Step{Action::bury,
          {MarkName::far_throat, MarkName::bury_end},
-         "Smooth the core over it from the throat until it is swallowed.",
+         "Hold the throat and stroke the core over the tail until its end has gone in.",
          Part::core},
     Step{Action::stitch,
          {MarkName::far_throat},
          "Lock-stitch the core from {stitch_start} to {stitch_end} beyond the throat.",
          Part::core},
-    Step{Action::taper,
-         {MarkName::cover_end},
-         "Thin the cover's tail over its last half.",
-         Part::cover},
-    Step{Action::bury,
-         {MarkName::cover_end},
-         "Lead it into the core at the cover-end mark, pointing towards the eye, and smooth the "
-         "core over it.",
-         Part::cover},
-    Step{Action::whip,
-         {MarkName::cover_end},
-         "Whip over the place where the cover goes in, on cover and core alike."},
-    Step{Action::load, {}, "Undo the slip knot. Load the eye and measure it."},
+    Step{Action::load, {}, "Undo the slip knot. Load the eye, then measure it again."},
     Step{Action::smooth,
          {MarkName::cover_end},
-         "Then smooth the cover towards the line's far end and trim there what comes out.",
+         "Stroke the slack cover along to the line's other end.",
          Part::cover}};
 
 /// Where the cover ends, what of it is buried, and what the core shortens over that.
@@ -157,9 +172,21 @@ Result<CoverPart> read_cover(const Request& request, const CorePart& core, const
     return cover;
 }
 
+/// The core's fid must come out before it meets the cover's tail, which is inside by then.
+void come_out_before_cover(BuryPart& bury, const CoverPart& cover) {
+    bury.facts.exit =
+        std::min(bury.facts.exit, cover.from_throat - cover.tail.length - cover.take_up.length);
+}
+
 void add_cover(End& end, const CoverPart& cover, const CorePart& core) {
     const Nanometres cover_ends = end.standing_mark + to_nanometres(cover.from_throat);
     end.add(Mark{MarkName::cover_end, cover_ends});
+    if (const Nanometres tail_kept = to_nanometres(cover.tail.length); tail_kept != 0) {
+        // The fid comes out a third further than the tail is long.
+        end.add(Mark{MarkName::cover_exit, cover_ends - tail_kept - tail_kept / 3});
+        end.add(Mark{MarkName::cover_taper, cover_ends - tail_kept / 2});
+        end.add(Mark{MarkName::cover_tail_end, cover_ends - tail_kept});
+    }
     end.add(Span{Span::Form::core, end.standing_mark, cover_ends, to_nanometres(core.diameter)});
     end.add(row_of(Item::cover_take_up, cover.take_up, Group::take_up));
     end.cover = CoverFacts{{}, cover.tail.length, cover.from_bearing};
@@ -174,8 +201,8 @@ Result<End> work_out(const Request& request) {
     }
     Figures need(request);
     auto eye_part = need.part(read_eye(request, {eye, pin}, core_part->diameter));
-    const auto bury = need.part(read_bury(request, {tail, taper, exit, settled, pairs, strands},
-                                          host_of(core_part->diameter)));
+    auto bury = need.part(read_bury(request, {tail, taper, exit, settled, pairs, strands},
+                                    host_of(core_part->diameter)));
     if (need.failed()) {
         return need.fault();
     }
@@ -183,12 +210,14 @@ Result<End> work_out(const Request& request) {
     if (!cover) {
         return Unexpected(cover.error());
     }
+    come_out_before_cover(bury, *cover);
     if (core_part->assumed) {
         doubt_diameter(eye_part, core_part->sd);
     }
     End end = eye_with_bury(request, eye_part, bury);
     add_cover(end, *cover, *core_part);
     add_core_caution(end, *core_part);
+    add_core_alone(end, request);
     end.steps = steps;
     return end;
 }

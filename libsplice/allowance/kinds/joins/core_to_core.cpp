@@ -17,13 +17,15 @@ constexpr std::array steps{
     Step{Action::slip_knot, {}, "On each side tie a slip knot ten fids from the end."},
     Step{Action::mark,
          {MarkName::join},
-         "Mark cover and core at the join mark, {@join} from the cut end."},
+         "Mark each cover at the join mark, {@join} from the cut end.",
+         Part::cover},
     Step{Action::draw_core,
          {MarkName::join},
-         "Draw each core out of its cover at the join mark, past its exit mark."},
+         "Open each cover at the join mark, take the core out there, back to its end, and push the "
+         "empty covers back out of the way."},
     Step{Action::mark,
-         {MarkName::taper_start, MarkName::join, MarkName::bury_end, MarkName::exit},
-         "Put the marks on the bare core with the marking tension on it.",
+         {},
+         "Put the marks on the bare cores with the marking tension on them.",
          Part::core},
     Step{Action::lead_in,
          {MarkName::join, MarkName::exit},
@@ -41,7 +43,7 @@ constexpr std::array steps{
          Part::core},
     Step{Action::bury,
          {MarkName::join, MarkName::bury_end},
-         "Smooth the cores outwards from the join until both tails are swallowed.",
+         "Stroke the cores outwards from the join until both tails have gone in.",
          Part::core},
     Step{Action::stitch,
          {MarkName::join},
@@ -49,13 +51,15 @@ constexpr std::array steps{
          Part::core},
     Step{Action::load, {}, "Pull on the join."},
     Step{Action::smooth,
-         {MarkName::join},
-         "Then smooth each cover from its slip knot towards the join.",
+         {MarkName::exit, MarkName::join},
+         "Work each cover from its slip knot towards the join.",
          Part::cover},
-    Step{Action::stitch,
+    Step{Action::cut,
          {MarkName::join},
-         "Cut the two so that they butt, and stitch them end to end through the core.",
+         "Cut the two covers so that they butt at the join.",
          Part::cover},
+    Step{
+        Action::stitch, {MarkName::join}, "Stitch them end to end, through the core.", Part::cover},
     Step{Action::whip,
          {MarkName::join},
          "Whip over the butt for a few diameters each way and undo the slip knots."},
@@ -69,6 +73,9 @@ Result<End> work_out(const Request& request) {
     Host host = host_of(core_part->diameter);
     host.counted = request.rope.counting_diameter();
     host.seen = Span::Form::core;
+    // The cover goes on over the swollen core.
+    const double ratio = core_part->diameter / host.counted;
+    host.over = diameter_over_bury(host.counted, ratio * ratio);
     const auto bury = read_bury(request, {tail, taper, exit, settled, pairs, strands}, host);
     if (!bury) {
         return Unexpected(bury.error());
@@ -78,6 +85,7 @@ Result<End> work_out(const Request& request) {
     add_grip(side, *bury, request);
     add_retained(side, request);
     add_core_caution(side, *core_part);
+    add_core_alone(side, request);
     side.steps = steps;
     count_both_sides(side);
     return side;

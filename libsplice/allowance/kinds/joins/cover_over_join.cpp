@@ -30,21 +30,22 @@ enum Field : std::size_t { side, thin, tail, taper, sheave };
 constexpr std::array fields{side_field, thin_field, field::tail, field::taper, sheave_field};
 
 constexpr std::array steps_thin{
+    Step{Action::mark, {}, "Put the marks on with the marking tension on the rope."},
     Step{Action::taper,
-         {MarkName::taper_start, MarkName::nose_end},
+         {MarkName::taper_start},
          "Thin the end from the taper-start mark to the nose end, {@nose end} from the cut, and "
          "stitch what is left to a hard, even nose."},
     Step{Action::lead_in,
-         {MarkName::nose_end, MarkName::cover_end},
+         {MarkName::cover_end, MarkName::nose_end},
          "Lead the nose into the open end of the thick tail and along inside it until the "
          "cover-end mark meets the end of the thick cover: {tail} lies inside."},
-    Step{Action::smooth,
+    Step{Action::bury,
          {MarkName::cover_end, MarkName::nose_end},
-         "Smooth the thick cover over the line."},
+         "Stroke the thick cover over the line until it lies without slack."},
     Step{Action::stitch,
          {MarkName::first_stitch},
-         "Lock-stitch through both in three places: at the first-stitch mark, in the middle and "
-         "near the nose."},
+         "Stitch through both at the first-stitch mark, in the middle and near the nose. At the "
+         "cover's mouth nothing grips but these stitches: they carry the load."},
     Step{Action::whip,
          {MarkName::cover_end},
          "Thin the thick cover's end down on to this line, stitch it and whip over the step."},
@@ -53,19 +54,20 @@ constexpr std::array steps_thin{
          "Pull it through its sheave by hand, both ways. Then load it and measure this piece to "
          "the cover end."}};
 constexpr std::array steps_thick{
+    Step{Action::mark, {}, "Put the marks on with the marking tension on the rope."},
     Step{Action::cut,
          {MarkName::nose_end},
-         "Open the end of this tail. Draw the core out of a covered rope and cut it off so that it "
-         "ends at the nose-end mark, {@nose end} from the cut end; a hollow braid is only opened.",
+         "Open the end of this tail. Draw the core out of a covered rope, cut it off so that it "
+         "ends at the nose-end mark, {@nose end} from the cut end, and thin its last diameters, or "
+         "the rope hinges there; a hollow braid is only opened.",
          Part::core},
     Step{Action::lead_in,
          {MarkName::cover_end, MarkName::nose_end},
          "Draw the nose of the thin line in at the open end, {tail} of it, until its cover-end "
          "mark meets the end of this cover."},
-    Step{Action::smooth,
+    Step{Action::bury,
          {MarkName::cover_end, MarkName::nose_end},
-         "Smooth the cover over the line until it lies without slack.",
-         Part::cover},
+         "Stroke the cover over the line until it lies without slack."},
     Step{Action::taper,
          {MarkName::cover_end},
          "Take strands out of the last few diameters of the cover one by one, so that it ends "
@@ -73,12 +75,15 @@ constexpr std::array steps_thick{
          Part::cover},
     Step{Action::stitch,
          {MarkName::first_stitch},
-         "Lock-stitch from the first-stitch mark on in three places, then whip."},
+         "Stitch through both from the first-stitch mark on in three places, then whip."},
     Step{Action::load,
          {},
          "Pull the join through its sheave by hand, both ways. Then load it and measure this piece "
          "from the cover end."}};
 
+constexpr std::string_view cover_carries =
+    "from the nose on the load is in the cover alone: of a core-dependent rope that is a small "
+    "share of its strength";
 constexpr std::string_view must_run =
     "the join has to pass its sheave both ways, pulled by hand, before the line is loaded";
 
@@ -281,6 +286,9 @@ Result<End> work_out(const Request& request) {
     }
     piece->stitching = StitchFacts{nose->first_stitch, std::nullopt};
     add_sheave_cautions(*piece, request, *nose);
+    if (is_thick && request.rope.construction != Construction::twelve_strand) {
+        piece->add(Caution{cover_carries, nose->practice, Caution::Weight::refused_for_person});
+    }
     return piece;
 }
 

@@ -7,87 +7,114 @@ namespace libsplice {
 
 namespace {
 
-enum Field : std::size_t { tail, taper, exit, settled, tucks, end_left, pick };
-constexpr std::array fields{field::tail,  field::taper,    field::exit, field::settled,
+enum Field : std::size_t { tail, taper, exit, tucks, end_left, pick };
+constexpr std::array fields{field::tail,  field::taper,    field::exit,
                             field::tucks, field::end_left, field::pick};
 constexpr std::size_t first_of_plait = tucks;
 
+constexpr Step fit_now{
+    Action::fit_first, {}, "Put on the line what has to be there before it is closed."};
+
 constexpr std::array steps_braid{
-    Step{Action::fit_first, {}, "Put on the line what has to be there before it is closed."},
-    Step{Action::slip_knot, {}, "On each side tie a slip knot five fids from the end."},
+    fit_now,
+    Step{Action::slip_knot,
+         {},
+         "On each side tie a slip knot five fids from the end. It keeps cover and core together in "
+         "the standing part."},
     Step{Action::mark,
-         {MarkName::reference, MarkName::extraction},
-         "Mark the cover at the reference mark, {tail} from its end, and at the extraction mark, "
-         "{short_section} further.",
+         {MarkName::taper_start, MarkName::reference, MarkName::extraction},
+         "Tape both ends. Mark each cover at its taper start, at the reference mark, {tail} from "
+         "its end, and at the extraction mark, {short_section} further.",
          Part::cover},
     Step{Action::draw_core,
          {MarkName::extraction},
-         "At each extraction mark bend the rope, open the cover and draw the core out to its end."},
+         "Open each cover at its extraction mark without breaking a yarn and take the core out "
+         "there, back to its end."},
     Step{Action::mark,
-         {MarkName::core_entry, MarkName::core_exit},
-         "Where the core leaves the cover is its first mark; its entry mark lies {short_section} "
-         "further in, and its exit mark {exit} from the extraction.",
+         {MarkName::extraction, MarkName::core_entry, MarkName::core_exit},
+         "Stroke the covers smooth and mark each core where it comes out. Push the cover back and "
+         "mark on the bare core the entry, {short_section} further on, and the exit.",
          Part::core},
     Step{Action::taper,
          {MarkName::taper_start},
-         "Thin the end of each cover from the taper-start mark on.",
+         "Thin the end of each cover from its taper-start mark on.",
          Part::cover},
     Step{Action::lead_in,
          {MarkName::core_entry, MarkName::core_exit},
-         "Lead each cover into the core of the other side at that core's entry mark and out at its "
-         "exit mark.",
+         "Lead the cover of each side into the core of the other, in at the entry, along inside, "
+         "and out at the exit.",
          Part::cover},
     Step{Action::bring_together,
          {MarkName::reference, MarkName::core_entry},
-         "Draw it through until the reference mark meets the entry mark.",
+         "Draw on each until its reference mark lies at the other core's entry. These are the two "
+         "crossings.",
          Part::cover},
     Step{Action::lead_in,
-         {MarkName::extraction},
-         "Lead each core back into the cover it now meets, in at the extraction mark and out "
-         "beyond the tail inside.",
+         {MarkName::reference, MarkName::extraction},
+         "Send each core's tail into the other side's cover, in hard by the crossing and out at "
+         "that cover's extraction mark.",
          Part::core},
-    Step{Action::bring_together,
-         {MarkName::extraction},
-         "Draw the two crossings together until they touch, evenly."},
+    Step{Action::draw_up,
+         {},
+         "Draw on the four tails in turn until both crossings are tight and cover and core lie "
+         "equally long between them."},
+    Step{Action::bury,
+         {MarkName::core_entry, MarkName::core_exit},
+         "Hold one crossing and stroke the braid away from it, both ways, until the cover's end "
+         "has gone into the core. Then do the same at the other.",
+         Part::cover},
     Step{Action::cut,
          {MarkName::extraction},
-         "Cut the core's ends at a slant where they come out.",
+         "Cut the cores' tails off flush where they come out of the covers.",
          Part::core},
     Step{Action::bury,
+         {MarkName::reference, MarkName::extraction},
+         "Stroke each cover over the end of the core inside it.",
+         Part::core},
+    Step{
+        Action::smooth,
+        {MarkName::core_exit, MarkName::extraction},
+        "Work the cover down from one slip knot over its crossing, then from the other. An opening "
+        "of up to a diameter may be left in the middle.",
+        Part::cover},
+    Step{Action::stitch,
          {MarkName::extraction},
-         "Smooth each cover from its slip knot towards the join until crossings and tails are "
-         "swallowed."},
-    Step{Action::stitch, {MarkName::extraction}, "Stitch through the join."},
-    Step{Action::load,
-         {},
-         "Undo the slip knots, load the closed line, then measure round it again."}};
+         "Stitch through the join, along the rope and again a quarter turn round. Undo the slip "
+         "knots."},
+    Step{Action::load, {}, "Load the closed line, then measure round it again."}};
 
 constexpr std::array steps_plait{
-    Step{Action::tape,
+    fit_now,
+    Step{Action::mark,
          {MarkName::unlay},
-         "Tape both ends at their unlay marks, {@unlay to here} from the cut end."},
+         "Mark both ends at their unlay marks, {@unlay to here} from the cut end. Before anything "
+         "is opened, run a pen along the strands of one hand, from the end to at least six picks "
+         "past the last tuck: without it the hands get mixed."},
+    Step{Action::tape, {MarkName::unlay}, "Put a turn of tape on both ends at the unlay marks."},
     Step{
         Action::unlay,
         {MarkName::unlay},
         "Unlay the strands to the marks and tape them in their four pairs, each pair of one hand."},
     Step{Action::bring_together,
          {MarkName::unlay},
-         "Marry the two ends, pairs of one hand to pairs of the same hand, until the marks meet, "
-         "and bind the middle."},
+         "Marry the two ends. Each pair goes between the two strands of the other end's pair of "
+         "the same hand, by turns this one through that and that one through this, until the "
+         "marks meet. Tie twine round the place and take the tapes off."},
     Step{Action::tuck,
          {MarkName::unlay},
-         "Tuck each pair under pairs of its own hand in the other rope, following them: {tucks} "
-         "full tucks a side, drawn up evenly."},
+         "Tuck each pair under the nearest pair of the other hand, then the next pair under one of "
+         "its other hand the other way round: {tucks} full tucks a side, drawn up evenly."},
     Step{Action::tuck,
          {MarkName::unlay},
-         "Drop one strand of every pair and go on with single strands for {tucks_single} tucks."},
+         "Of every pair leave out the strand that lies nearest the marriage, and go on with the "
+         "other one alone for {tucks_single} tucks."},
     Step{Action::tuck,
          {MarkName::unlay},
          "Halve the strands that are left and tuck them {tucks_half} times more, so that the "
          "splice runs out thin. Leave {end_left} of each."},
     Step{Action::load,
          {},
-         "Take the binding off, load the closed line, then measure round it again."}};
+         "Take the twine off, load the closed line, then measure round it again."}};
 
 Result<End> side_of_plait(const Request& request) {
     const auto tuck_part = read_tucks(request, {tucks, end_left, pick});
@@ -108,8 +135,10 @@ Result<End> side_of_plait(const Request& request) {
 Result<End> side_of_braid(const Request& request) {
     const Length diameter = request.rope.counting_diameter();
     Figures need(request);
-    const auto bury =
-        need.part(read_bury(request, {tail, taper, exit, settled}, host_of(diameter)));
+    auto bury = need.part(read_bury(request, {tail, taper, exit, std::nullopt}, host_of(diameter)));
+    // A crossing costs what it costs in an eye of the same rope, its margin included.
+    bury.take_up = need.length(FigureId::shortening, diameter);
+    bury.facts.take_up = bury.take_up.length;
     const auto section = need.length(FigureId::short_section, diameter);
     if (need.failed()) {
         return need.fault();

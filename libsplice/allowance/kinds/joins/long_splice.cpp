@@ -23,36 +23,43 @@ constexpr std::array fields{crowns_field, crown_field};
 
 constexpr std::array steps{
     Step{Action::fit_first, {}, "Put on the line what has to be there before it is closed."},
-    Step{Action::tape,
-         {MarkName::unlay},
-         "Tape both ends at their unlay marks, {@unlay to here} from the cut end, which is "
-         "{crowns} crowns."},
+    Step{Action::mark,
+         {MarkName::unlay, MarkName::strand_unlay},
+         "Mark both ends at their unlay marks, {@unlay to here} from the cut end, which is "
+         "{crowns} crowns, and {strand_unlay} further on."},
+    Step{Action::tape, {MarkName::unlay}, "Put a turn of tape on both ends at the unlay marks."},
     Step{Action::unlay,
          {MarkName::unlay},
          "Unlay all three strands to the marks, and keep the turn in them."},
     Step{Action::bring_together,
          {MarkName::unlay},
-         "Marry the two ends, strand between strand, until the marks meet."},
+         "Marry the two ends, strand between strand, until the marks meet, and tie twine round the "
+         "place."},
     Step{Action::unlay,
          {MarkName::strand_unlay},
          "Unlay one strand of the first end on into its own rope, {strand_unlay} or more, and lay "
          "the strand of the other end that faces it into the groove, turn by turn."},
     Step{Action::unlay,
          {MarkName::strand_unlay},
-         "Do the same the other way with a strand of the other end. The third pair stays in the "
-         "middle."},
+         "Do the same the other way with a strand of the other end, but stop after two turns. Draw "
+         "the two strands that stay in the middle up until they carry evenly with the rest, then "
+         "go on: a long splice in which they do not is worthless."},
+    Step{Action::taper,
+         {MarkName::unlay},
+         "At each of the three places cut the two strands to equal tails, and halve their yarns "
+         "where they meet."},
     Step{Action::tuck,
          {MarkName::unlay},
-         "At each of the three places halve or knot the two strands past each other so that they "
-         "lie in the thickness of one, and tuck each of them four times."},
+         "Knot the two at each place with an overhand that turns with the lay, so that it sinks "
+         "into the rope; turned the other way it makes a lump."},
     Step{Action::tuck,
          {MarkName::unlay},
-         "Thin the strands by a third for the last tucks but one and by two thirds for the last. "
-         "Cut off nothing yet."},
+         "Tuck each strand twice, take a third of its yarns out, tuck, take out another third, and "
+         "tuck it a fourth time."},
     Step{Action::load,
          {},
-         "Load the closed line, measure round it, then trim. It has to run through its block by "
-         "hand, both ways."}};
+         "Load the closed line, measure round it, then cut the yarns off. It has to run through "
+         "its block by hand, both ways."}};
 
 double count_of_crowns(Figures& need, const Request& request) {
     const Figure printed = need.figure(FigureId::crowns);

@@ -56,19 +56,21 @@ constexpr std::array steps_butt{
          {},
          "Put on the line every block, ring and cleat part that cannot be opened."},
     Step{Action::mark,
-         {MarkName::join},
-         "Mark both ends at the join mark, {@join} from the cut end."},
+         {},
+         "Put the marks on both ends, with the marking tension on the rope. The join mark lies "
+         "{@join} from the cut end."},
     Step{Action::strip,
          {MarkName::join},
          "Of a covered rope take the cover off from there to the end.",
          Part::cover},
+    Step{Action::lead_in,
+         {MarkName::join, MarkName::exit},
+         "Lead each tail into the other end at its join mark and out at its exit mark: into the "
+         "core of a covered rope, not between core and cover."},
     Step{Action::taper,
          {MarkName::taper_start},
          "Thin each tail from the taper-start mark to its end, one strand of each hand at a time; "
          "the drop-pair marks, where there are any, show the places."},
-    Step{Action::lead_in,
-         {MarkName::join, MarkName::exit},
-         "Lead each tail into the other end at its join mark and out at its exit mark."},
     Step{Action::bring_together,
          {MarkName::join},
          "Draw them through until the join marks meet. See that the line has no turn in it."},
@@ -77,7 +79,8 @@ constexpr std::array steps_butt{
          "Smooth both sides outwards from the join until the tails are swallowed."},
     Step{Action::stitch,
          {MarkName::join},
-         "Sew across the butt all round, then through both sides over the length of the tails."},
+         "Sew across the butt all round with waxed thread, then through both sides over the length "
+         "of the tails, at least ten passes a side."},
     Step{Action::load,
          {},
          "Load the closed line, measure round it, and pull the join through every block by hand."}};
@@ -113,6 +116,7 @@ Result<End> butted_side(const Request& request) {
         return Unexpected(bury.error());
     }
     End side = buried_side(request, *bury, MarkName::join);
+    add_core_alone(side, request);
     side.steps = steps_butt;
     return side;
 }

@@ -13,9 +13,10 @@ constexpr std::array steps{
     Step{Action::fit_first,
          {},
          "Put on the line what has to be there before it is closed: blocks, rings, a bag."},
-    Step{Action::tape,
+    Step{Action::mark,
          {MarkName::unlay},
-         "Whip or tape both ends at their unlay marks, {@unlay to here} from the cut end."},
+         "Mark both ends at their unlay marks, {@unlay to here} from the cut end."},
+    Step{Action::tape, {MarkName::unlay}, "Whip or tape both ends there."},
     Step{Action::unlay,
          {MarkName::unlay},
          "Tape each strand's end and unlay the strands down to the marks."},
@@ -30,16 +31,16 @@ constexpr std::array steps{
     Step{Action::tuck,
          {MarkName::unlay},
          "Go on until that side has {tucks} full tucks. Turn the splice round, take the binding "
-         "off and tuck the other side as often."},
+         "off, draw the marriage up, and tuck the other side as often."},
     Step{Action::load,
          {},
-         "Leave {end_left} of each strand past its last full tuck. Roll the splice underfoot and "
-         "load "
-         "it before anything is trimmed."},
-    Step{Action::measure,
-         {},
-         "Load the closed line, then measure round it again. It is twice as thick here: it will "
-         "not run through a block made for this rope."}};
+         "Roll the splice, load the closed line, then measure round it again. It is twice as thick "
+         "here: it will not run through a block made for this rope."},
+    Step{
+        Action::whip,
+        {MarkName::unlay},
+        "Leave {end_left} of each strand beyond its last tuck and whip the ends to the rope. For a "
+        "slim splice tuck them twice more, thinned, instead, and only then cut them off."}};
 
 Result<End> work_out(const Request& request) {
     const auto tuck_part = read_tucks(request, {tucks, end_left});

@@ -30,15 +30,13 @@ enum Field : std::size_t { pin, end_left };
 constexpr std::array fields{pin_field, end_left_field};
 
 constexpr std::array steps{
-    Step{Action::mark, {}, "Put the marks of both sides on, with the marking tension on the rope."},
-    Step{Action::trim,
+    Step{Action::mark,
          {},
-         "What is over lies outside the tail-end mark of end b: trim it off there and tape both "
-         "ends. Mark the middle, halfway between the two knot-face marks."},
+         "Tape both ends. Put the marks of both sides on, with the marking tension on the rope."},
     Step{Action::plain,
          {},
-         "Fold the rope at its middle. Mark the noose's throat on both legs, {noose} from the "
-         "middle."},
+         "Mark the middle, halfway between the two knot-face marks, and fold the rope there. Mark "
+         "the noose's throat on both legs, {noose} from the middle."},
     Step{Action::pass_tail_through_host,
          {},
          "Open one leg at its noose mark and pass the other leg through it, up to its own mark, so "
@@ -48,20 +46,33 @@ constexpr std::array steps{
          "Lay the legs side by side, without turns, as far as the knot-face marks."},
     Step{Action::tie,
          {MarkName::knot_face},
-         "Tie the two ends into a two-strand diamond knot, both parts followed round alike, with "
-         "its face on the marks."},
+         "There lay the two ends into a carrick bend, loosely, so that they leave it on opposite "
+         "sides and the legs run together below it."},
+    Step{Action::tie,
+         {MarkName::knot_face},
+         "Take each end on round the outside of the other's leg, the same way round for both, and "
+         "up through the opening in the middle: a two-strand diamond knot, open still."},
+    Step{Action::lead_in,
+         {MarkName::knot_face, MarkName::bury_end},
+         "While the knot is open, send each end back down through its middle and into its own leg, "
+         "{end_left} along inside. Both bights stay on top of the knot."},
     Step{Action::draw_up,
          {},
-         "Draw it up a little at a time, going round the parts in order, and set it with the "
-         "heaviest pull at hand. Both legs must come out of it equally long."},
-    Step{Action::lead_in,
-         {MarkName::knot_far_side},
-         "Lead {end_left} of each end back through the knot's middle into its own leg and thin it "
-         "there."},
+         "Draw the knot up a little at a time, going round the parts in order, with its face on "
+         "the marks, and set it with the heaviest pull at hand. Both legs must come out equally "
+         "long."},
+    Step{Action::taper, {MarkName::knot_far_side}, "Thin what hangs out of each leg."},
+    Step{Action::bury,
+         {MarkName::knot_face, MarkName::bury_end},
+         "Stroke each leg away from the knot until the end in it has gone in."},
+    Step{Action::stitch,
+         {MarkName::knot_face},
+         "Stitch through leg and end close under the knot, on both sides: unloaded, the ends creep "
+         "out."},
     Step{Action::load,
          {},
-         "Close the noose behind the knot, load the shackle between two pins, then measure and see "
-         "that the noose cannot pass the knot."}};
+         "Close the noose behind the knot, load the shackle between two pins with the knot out of "
+         "the line of the load, then measure and see that the noose cannot pass the knot."}};
 
 /// Both legs lie half round the bearing at either end; a straight line there counts already.
 SourcedLength round_bearings(const Request& request, Length diameter) {
@@ -94,11 +105,14 @@ Result<End> work_out(const Request& request) {
     end.knot = KnotFacts{knot.length, {}, left.length, ValueName::end_left_m, {}};
     end.add(Mark{MarkName::knot_far_side, far_side});
     end.add(Mark{MarkName::knot_face, end.standing_mark});
+    end.add(Mark{MarkName::bury_end, end.standing_mark + to_nanometres(left.length)});
     end.add(Value{ValueName::pin_m, end.pin.value_or(Length()).si()});
     end.add(Value{ValueName::noose_m, noose.length.si()});
     end.add(Span{Span::Form::knot, far_side, end.standing_mark, to_nanometres(diameter)});
     end.add(Caution{"every figure of this shackle is an estimate: make one, measure it, and cut "
                     "the rest from that",
+                    noose.source});
+    end.add(Caution{"keep the knot out of the line of the load, and the shackle off sharp edges",
                     noose.source});
     end.add(Caution{"no source says what this shackle holds", cited_job,
                     Caution::Weight::refused_for_person});

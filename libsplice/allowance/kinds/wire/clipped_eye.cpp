@@ -24,36 +24,72 @@ constexpr FieldDeclaration turn_back_field{
 enum Field : std::size_t { eye, pin, clips, turn_back };
 constexpr std::array fields{field::eye, field::pin, clips_field, turn_back_field};
 
-constexpr std::array steps{
-    Step{Action::bring_together,
-         {MarkName::turn_back, MarkName::far_throat},
-         "Turn the wire back round the thimble until the turn-back mark meets the far throat: "
-         "{turn_back} of dead end lies along the standing part."},
-    Step{Action::seize,
-         {MarkName::far_throat},
-         "Put the first clip close to the end of the dead end, the bolt's bow on the dead end and "
-         "the saddle on the standing part. Tighten it to the clip maker's torque."},
-    Step{Action::seize,
-         {MarkName::far_throat},
-         "Put the second clip close to the thimble. Leave it a little slack."},
-    Step{Action::seize,
-         {MarkName::far_throat},
-         "Space the others evenly between, {spacing} or more from one to the next: {clips} clips "
-         "in all, every saddle on the standing part."},
-    Step{Action::draw_up,
-         {},
-         "Take up the slack with a light pull and tighten all of them to the maker's torque."},
-    Step{Action::load,
-         {},
-         "Load the eye, then tighten all clips again: wire gets thinner under its first load."}};
+constexpr auto steps_with(std::string_view first, std::string_view all) {
+    return std::array{
+        Step{
+            Action::mark,
+            {MarkName::turn_back, MarkName::far_throat},
+            "Mark the turn-back and the far throat. Take any coating off the wire where clips will "
+            "grip."},
+        Step{Action::fit_first, {}, "Put the thimble in, and what the eye is to hold."},
+        Step{Action::bring_together,
+             {MarkName::turn_back, MarkName::far_throat},
+             "Turn the wire back round the thimble until the turn-back mark meets the far throat: "
+             "{turn_back} of dead end lies along the standing part."},
+        Step{Action::seize, {MarkName::far_throat}, first},
+        Step{Action::seize,
+             {MarkName::far_throat},
+             "Put the second clip as near to the thimble as it goes, saddle on the standing part. "
+             "Leave its nuts a little slack."},
+        Step{Action::seize,
+             {MarkName::far_throat},
+             "{clips} clips belong on this eye. Put those that are left between these two, evenly, "
+             "{spacing} or more from one to the next, every saddle on the standing part."},
+        Step{Action::draw_up, {}, all},
+        Step{Action::load,
+             {},
+             "Load the eye, then tighten all nuts to the same torque again: wire gets thinner "
+             "under its first load."},
+    };
+}
+constexpr auto steps_torque =
+    steps_with("Put the first clip one width of its base from the end of the dead end, the U-bolt "
+               "on the dead end and the saddle on the standing part. Tighten its nuts by turns to "
+               "{torque_nm} N m, threads clean, dry and without oil.",
+               "Take up the slack with a light pull and tighten all nuts by turns to {torque_nm} "
+               "N m.");
+constexpr auto steps_by_maker =
+    steps_with("Put the first clip one width of its base from the end of the dead end, the U-bolt "
+               "on the dead end and the saddle on the standing part. Tighten its nuts by turns to "
+               "the torque that the clip maker gives.",
+               "Take up the slack with a light pull and tighten all nuts by turns to the clip "
+               "maker's torque.");
+
+constexpr double newton_metres_in_a_pound_foot = 1.3558179483314004;
 
 struct Clips {
     double count = 0.0;
     SourcedLength turn_back;
     Length spacing;
+    bool unprinted = false; ///< no table has this size
 };
 
+/// A size that no table prints, with clips and turn-back from the clip maker's sheet.
+std::optional<Clips> of_the_maker(const Request& request) {
+    const auto turned = request.fields.length(turn_back);
+    const auto spacing = request.rules.find(FigureId::clip_spacing);
+    if (request.rules.find(FigureId::clips) != nullptr || spacing == nullptr || !turned ||
+        !request.fields.has(clips)) {
+        return std::nullopt;
+    }
+    return Clips{request.fields.at(clips), from_job(*turned),
+                 spacing->length(request.rope.diameter), true};
+}
+
 Result<Clips> read_clips(const Request& request) {
+    if (const auto given = of_the_maker(request)) {
+        return *given;
+    }
     Figures need(request);
     const Figure count = need.figure(FigureId::clips);
     const Figure turned = need.figure(FigureId::turn_back);
@@ -62,7 +98,7 @@ Result<Clips> read_clips(const Request& request) {
         return need.fault();
     }
     const Length diameter = request.rope.diameter;
-    Clips chosen{count.number(), from_figure(turned, diameter), spacing.length(diameter)};
+    Clips chosen{count.number(), from_figure(turned, diameter), spacing.length(diameter), false};
     const auto named = [&](Fault fault, const Figure& figure) {
         fault.rule = to_text(request.citations.at(figure.source));
         return Unexpected(std::move(fault));
@@ -110,7 +146,16 @@ Result<End> work_out(const Request& request) {
     End end = turned_back_eye(request, {eye_part, held.turn_back, Span::Form::clipped, held.count});
     end.add(Value{ValueName::clips, held.count});
     end.add(Value{ValueName::spacing_m, held.spacing.si()});
-    end.steps = steps;
+    end.steps = steps_by_maker;
+    if (const auto torque = request.rules.find(FigureId::torque)) {
+        end.add(Value{ValueName::torque_nm, torque->number() * newton_metres_in_a_pound_foot});
+        end.steps = steps_torque;
+    }
+    if (held.unprinted) {
+        end.add(Caution{"no table prints this size of wire: {clips} clips and {turn_back} are the "
+                        "job's own; take both from the clip maker's sheet",
+                        cited_job, Caution::Weight::refused_for_person});
+    }
     return end;
 }
 

@@ -23,18 +23,19 @@ constexpr std::array fields{
 constexpr std::array steps{
     Step{Action::cut, {}, "Cut the wire square and take off the burr."},
     Step{Action::mark, {MarkName::shank_mouth}, "Mark it {insertion} from the end."},
+    Step{Action::fit_first, {}, "Put on what has to be on the wire before this fitting."},
     Step{Action::thread,
          {},
-         "Push the wire into the shank until the mark lies at the mouth; a mark that stays outside "
-         "means dirt or a burr inside."},
+         "Push the dry wire, without sealant, into the shank until the mark lies at the mouth; a "
+         "mark that stays outside means dirt or a burr inside."},
     Step{Action::press,
          {MarkName::shank_mouth},
-         "Swage with the dies of the wire's size, in as many passes as the fitting's sheet says, "
-         "turning the shank between passes."},
+         "Swage with the dies of the wire's size, in as many passes as the fitting's sheet says "
+         "and no more."},
     Step{Action::measure,
          {},
-         "Gauge the shank as the sheet says. Look for a bend: a bent shank is cut off, not "
-         "straightened."},
+         "Gauge the shank as the sheet says, and look for a bend: a bent shank is cut off, not "
+         "straightened. The mark must still lie at the mouth, or the wire has backed out."},
     Step{Action::measure,
          {},
          "Measure to the pin's centre. A rigging screw takes up what the growth came out "
