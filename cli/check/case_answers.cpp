@@ -98,12 +98,12 @@ Answers work_out_line(const PublishedCase& published, const Book& book) {
     Answers answers;
     FaultSink faults;
     Cutter cutter(book, CutSettings{});
-    auto input = Input::of_text(published.line, published.at.file);
-    const auto read = read_toml_job(input, book.field_names(), faults, [&](const JobRow& row) {
-        const Piece& piece = cutter.cut(row, faults);
-        answers = piece.fault != nullptr ? refused(*piece.fault) : answers_of(piece);
-        return true;
-    });
+    const auto read =
+        read_toml_line(*published.line, book.field_names(), faults, [&](const JobRow& row) {
+            const Piece& piece = cutter.cut(row, faults);
+            answers = piece.fault != nullptr ? refused(*piece.fault) : answers_of(piece);
+            return true;
+        });
     return read ? answers : refused(read.error());
 }
 
@@ -120,7 +120,19 @@ Answers work_out_end(const PublishedCase& published, const Book& book, const Rop
     return allowance ? answers_of(*allowance, book.names()) : refused(allowance.error());
 }
 
-Answers answers_of(const Rope& rope) {
+/// What the rope stretches at shares of its strength, as far as its curve reaches.
+void add_stretches(Answers& answers, const Rope& rope, const Book& book) {
+    const auto stretch = stretch_of(rope, book.common_rules(rope));
+    for (const int percent : {10, 20, 30, 75, 100}) {
+        const double share = percent / 100.0;
+        if (stretch && !stretch->by_force && stretch->curve.reaches(share)) {
+            answers.values.push_back(
+                {"stretch_" + std::to_string(percent), Measure::share, stretch->curve.at(share)});
+        }
+    }
+}
+
+Answers answers_of(const Rope& rope, const Book& book) {
     Answers answers;
     if (rope.breaking) {
         answers.values.push_back({"breaking", Measure::force, rope.breaking->value.si()});
@@ -129,20 +141,24 @@ Answers answers_of(const Rope& rope) {
         answers.values.push_back(
             {"reference_pull", Measure::force, reference_tension(rope.counting_diameter()).si()});
     }
+    if (rope.mass) {
+        answers.values.push_back({"mass_g_m", Measure::number, rope.mass->value.si() * 1000.0});
+    }
+    add_stretches(answers, rope, book);
     return answers;
 }
 
 } // namespace
 
 Answers work_out(const PublishedCase& published, const Book& book) {
-    if (!published.line.empty()) {
+    if (published.line) {
         return work_out_line(published, book);
     }
     const auto rope = book.catalogue().rope(published.rope);
     if (!rope) {
         return refused(rope.error());
     }
-    return published.kind.empty() ? answers_of(*rope) : work_out_end(published, book, *rope);
+    return published.kind.empty() ? answers_of(*rope, book) : work_out_end(published, book, *rope);
 }
 
 } // namespace libsplice::cli

@@ -45,13 +45,41 @@ Judgement unknown_name(const Expectation& expected, const Answers& answers) {
                  "; there are " + listed(names));
 }
 
+constexpr std::string_view at_most = "at most ";
+constexpr std::string_view at_least = "at least ";
+
+/// The words of a bound that the text begins with; empty where it is a value.
+std::string_view bound_in(std::string_view text) {
+    for (const std::string_view words : {at_most, at_least}) {
+        if (text.starts_with(words)) {
+            return words;
+        }
+    }
+    return {};
+}
+
+Judgement judge_bound(const Expectation& expected, const PrintedValue& printed,
+                      const CaseAnswer& answer, bool least) {
+    const double over = least ? printed.value - answer.value : answer.value - printed.value;
+    if (over <= hair) {
+        return {};
+    }
+    return {Verdict::disagrees,
+            expected_text(expected) + ", came " + show_answer(answer.value, answer.measure)};
+}
+
 Judgement judge_value(const PublishedCase& published, const Expectation& expected,
                       const Answers& answers) {
     const auto answer = std::ranges::find(answers.values, expected.name, &CaseAnswer::name);
     if (answer == answers.values.end()) {
         return unknown_name(expected, answers);
     }
-    const auto printed = read_printed_value(expected.text, answer->measure);
+    const std::string_view bound = bound_in(expected.text);
+    const auto printed = read_printed_value(
+        trimmed(std::string_view(expected.text).substr(bound.size())), answer->measure);
+    if (printed && !bound.empty()) {
+        return judge_bound(expected, *printed, *answer, bound == at_least);
+    }
     if (!printed) {
         return fails(expected.name + ": " + printed.error().text);
     }

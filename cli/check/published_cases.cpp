@@ -2,9 +2,7 @@
 #include "cli/check/published_cases.h"
 
 #include "libsplice/base/text.h"
-#include "libsplice/catalogue/read_record.h"
-
-#include "cli/check/line_text.h"
+#include "libsplice/catalogue/reading/read_record.h"
 
 #include <algorithm>
 #include <array>
@@ -24,7 +22,7 @@ class CaseReader {
   public:
     CaseReader(const Catalogue& catalogue, FaultSink& faults)
         : sources_(catalogue.sources().begin(), catalogue.sources().end()),
-          context_{sources_, citations_, faults} {}
+          context_{sources_, catalogue.aliases(), citations_, faults} {}
 
     void read_head(const Node& document);
     PublishedCase read_case(const Node& node);
@@ -58,6 +56,15 @@ void CaseReader::read_head(const Node& document) {
                    "; add it to the tables' sources.toml");
 }
 
+/// The line's table; it is called `name` unless it has a name of its own.
+Node named_line(const Node& line, const std::string& name) {
+    Node::Table columns = *line.table();
+    if (line.find("name") == nullptr) {
+        columns.emplace_back("name", Node(name, line.at()));
+    }
+    return {std::move(columns), line.at()};
+}
+
 /// The end, the line or the rope that is asked for.
 void CaseReader::read_question(const Node& node, PublishedCase& one) {
     const Node* line = node.find("line");
@@ -76,7 +83,7 @@ void CaseReader::read_question(const Node& node, PublishedCase& one) {
         wrong(*line, "line", "\"line\" must be a table as in a job file");
         return;
     }
-    one.line = one_line_job(*line, one.name);
+    one.line = named_line(*line, one.name);
 }
 
 void CaseReader::read_fields(const Node& node, PublishedCase& one) {

@@ -23,10 +23,12 @@
 //               `mark: exit`;
 //   of a line   `cut`, `check`, `between the marks`, `retained_strength`, `design_factor`, a row as
 //               `row: stretch`, or `row a: tail` where it belongs to an end, and `mark b: exit`;
-//   of a rope   `breaking` and `reference_pull`;
+//   of a rope   `breaking`, `reference_pull`, `mass_g_m` and `stretch_20` (at 20 % of its strength;
+//               also 10, 30, 75 and 100);
 //   of any      `fault = 307`, alone, where it must be refused.
 // Values are written as print has them: `360 mm`, `10 1/2 in`, `25.2 kN`, `23.27 deg`, `43.4 %` or
-// `3`.
+// `3`; a bound as `at most 2000 lbf` or `at least 2 kN`, where print lies on one side of what we
+// say.
 #pragma once
 
 #include "libsplice/base/document.h"
@@ -34,6 +36,7 @@
 #include "libsplice/catalogue/catalogue.h"
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -55,7 +58,7 @@ struct PublishedCase {
     std::string kind;
     std::string rope;
     std::vector<std::pair<std::string, std::string>> fields; ///< of the end
-    std::string line;                                        ///< a TOML job of this one line
+    std::optional<Node> line;                                ///< a table of columns
     std::vector<Expectation> expected;                       ///< never empty
     std::string tolerance; ///< empty: half of the last printed digit
     bool printed_row = false;

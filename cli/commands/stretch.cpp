@@ -2,6 +2,7 @@
 #include "libsplice/base/text.h"
 #include "libsplice/sheet/formats.h"
 #include "libsplice/sheet/panel/stretch_answer.h"
+#include "libsplice/units/read.h"
 
 #include "cli/declared/command.h"
 #include "cli/declared/sheet_options.h"

@@ -5,6 +5,7 @@
 #include "libsplice/mechanics/knots/loose_knot.h"
 #include "libsplice/mechanics/knots/tighten_on_pin.h"
 #include "libsplice/sheet/writer.h"
+#include "libsplice/units/read.h"
 #include "libsplice/units/show.h"
 
 #include "cli/commands/tight_answer.h"

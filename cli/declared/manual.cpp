@@ -148,26 +148,12 @@ ManFile job_page(const Book& book, const ManualSources& sources) {
     return {"splice-job.5", page.text()};
 }
 
-/// What the enumeration's remarks say: `    tail,   ///< whole end beyond the throat`.
-std::string remark_on(std::string_view name, std::string_view header) {
-    auto at = header.find("\n    " + std::string(name) + ',');
-    const auto end = at == std::string_view::npos ? at : header.find('\n', at + 1);
-    at = at == std::string_view::npos ? at : header.find("///< ", at);
-    return at < end ? std::string(header.substr(at + 5, end - at - 5)) : std::string();
-}
-
-Result<ManFile> tables_page(const Book& book, const ManualSources& sources) {
+ManFile tables_page(const Book& book, const ManualSources& sources) {
     ManPage page = begun(book, "splice-tables", 5, "tables of ropes, sources and rules");
     page.raw(sources.tables_page);
     page.section("FIGURES");
-    for (const auto name : figure_names()) {
-        const std::string meaning = remark_on(name, sources.figure_header);
-        if (meaning.empty()) {
-            return Unexpected(
-                Fault{Code::table_value_wrong,
-                      "the header of the figures says nothing of \"" + std::string(name) + '"'});
-        }
-        page.item(name, "", meaning);
+    for (const FigureDeclaration& figure : figure_table) {
+        page.item(figure.word, "", figure.meaning);
     }
     for (const auto& [heading, names] :
          {std::pair<std::string_view, std::span<const std::string_view>>{"CONSTRUCTIONS",
@@ -181,7 +167,7 @@ Result<ManFile> tables_page(const Book& book, const ManualSources& sources) {
         page.paragraph(words);
     }
     see_also(page, "splice-tables");
-    return ManFile{"splice-tables.5", page.text()};
+    return {"splice-tables.5", page.text()};
 }
 
 ManFile plug_in_page(const Book& book, const ManualSources& sources) {
@@ -195,17 +181,13 @@ ManFile plug_in_page(const Book& book, const ManualSources& sources) {
 
 } // namespace
 
-Result<std::vector<ManFile>> manual(const Book& book, const ManualSources& sources) {
+std::vector<ManFile> manual(const Book& book, const ManualSources& sources) {
     std::vector<ManFile> files{command_page(book), job_page(book, sources),
                                plug_in_page(book, sources)};
     for (const Command& command : commands()) {
         files.push_back(page_of_command(book, command));
     }
-    auto tables = tables_page(book, sources);
-    if (!tables) {
-        return Unexpected(tables.error());
-    }
-    files.push_back(*std::move(tables));
+    files.push_back(tables_page(book, sources));
     return files;
 }
 

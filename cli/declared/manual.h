@@ -23,11 +23,10 @@ struct ManualSources {
     std::string job_page;       ///< docs/job-files.md as requests of man(7)
     std::string tables_page;    ///< docs/tables.md likewise
     std::string plug_in_page;   ///< docs/plug-ins.md likewise
-    std::string figure_header;  ///< catalogue/figure.h, which says what each figure means
     std::string plug_in_header; ///< splice_plugin.h
 };
 
-/// All pages. Code::table_value_wrong where a figure has no meaning in its header.
-[[nodiscard]] Result<std::vector<ManFile>> manual(const Book& book, const ManualSources& sources);
+/// All pages.
+[[nodiscard]] std::vector<ManFile> manual(const Book& book, const ManualSources& sources);
 
 } // namespace libsplice::cli

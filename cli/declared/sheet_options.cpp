@@ -2,6 +2,7 @@
 #include "cli/declared/sheet_options.h"
 
 #include "libsplice/base/text.h"
+#include "libsplice/units/read.h"
 
 #include "cli/declared/command.h"
 #include "cli/declared/options.h"
@@ -13,12 +14,11 @@ namespace libsplice::cli {
 namespace {
 
 Result<double> read_risk(std::string_view text) {
-    const bool percent = text.ends_with('%');
-    const auto number = read_number(percent ? trimmed(text.substr(0, text.size() - 1)) : text);
-    if (!number || !(*number > 0.0) || *number > 50.0) {
+    const auto risk = read_share(text, BareShare::percent);
+    if (!risk || !(*risk > 0.0) || *risk > 0.5) {
         return wrong_value("risk", text, "it must be a percentage over 0 and up to 50");
     }
-    return *number / 100.0;
+    return *risk;
 }
 
 Result<Length> read_step(std::string_view text) {

@@ -76,7 +76,6 @@ int main(int argument_count, char** arguments) {
          {std::pair{&sources.job_page, words[3] + "/job-files.man"},
           {&sources.tables_page, words[3] + "/tables.man"},
           {&sources.plug_in_page, words[3] + "/plug-ins.man"},
-          {&sources.figure_header, words[2] + "/libsplice/catalogue/figure.h"},
           {&sources.plug_in_header, words[2] + "/libsplice/abi/include/splice_plugin.h"}}) {
         const auto text = text_of(path);
         if (!text) {
@@ -84,12 +83,10 @@ int main(int argument_count, char** arguments) {
         }
         *into = path.ends_with(".man") ? as_man_page(*text) : *text;
     }
-    const auto pages = book ? manual(*book, sources) : Unexpected(Fault{});
-    if (!pages) {
-        say(pages.error());
+    if (!book) {
         return 3;
     }
-    for (const ManFile& page : *pages) {
+    for (const ManFile& page : manual(*book, sources)) {
         if (!write(words[4] + "/man" + page.name.substr(page.name.size() - 1) + '/' + page.name,
                    page.text)) {
             return 3;

@@ -73,9 +73,8 @@ std::vector<Entry> setting_entries(const ListSource& source) {
 
 std::vector<Entry> column_entries(const ListSource& /*source*/) {
     std::vector<Entry> entries;
-    for (std::size_t i = 0; i < column_count; ++i) {
-        entries.push_back(
-            {std::string(column_names()[i]), std::string(column_meaning(static_cast<Column>(i)))});
+    for (const ColumnDeclaration& column : job_columns) {
+        entries.push_back({std::string(column.name), std::string(column.meaning)});
     }
     return entries;
 }

@@ -3,6 +3,8 @@
 
 #include "libsplice/sheet/words/piece_text.h"
 
+#include <vector>
+
 namespace libsplice::abi {
 
 namespace {
@@ -36,43 +38,31 @@ void put_no_figures(splice_piece& record) {
     }
 }
 
-void append_quoted(std::string& csv, std::string_view text) {
-    csv += '"';
-    for (const char c : text) {
-        csv += c;
-        if (c == '"') {
-            csv += c;
-        }
-    }
-    csv += '"';
-}
-
-/// The line as a CSV job of one row.
-Result<std::string> csv_of(std::span<const splice_cell> cells) {
-    std::string heading;
-    std::string row;
+/// The cells as a job reads them.
+Result<std::vector<NamedCell>> named_cells(std::span<const splice_cell> cells) {
+    std::vector<NamedCell> named;
+    named.reserve(cells.size());
     for (const splice_cell& cell : cells) {
         if (cell.name == nullptr || *cell.name == '\0') {
             return Unexpected(
                 Fault{Code::wrong_call, "a cell has no name; it must be a column of a job file"});
         }
-        if (!heading.empty()) {
-            heading += ',';
-            row += ',';
-        }
-        append_quoted(heading, cell.name);
-        append_quoted(row, text_of(cell.text));
+        named.push_back({cell.name, text_of(cell.text)});
     }
-    return heading + '\n' + row + '\n';
+    return named;
 }
 
 } // namespace
 
-std::optional<Fault> Sheet::cut_all(Reader read, Input input, FaultSink& faults) {
-    const auto whole = read(input, book_.book.field_names(), faults, [&](const JobRow& row) {
+OnRow Sheet::cut_into(FaultSink& faults) {
+    return [this, &faults](const JobRow& row) {
         keep(cutter_.cut(row, faults));
         return true;
-    });
+    };
+}
+
+std::optional<Fault> Sheet::cut_all(Reader read, Input input, FaultSink& faults) {
+    const auto whole = read(input, book_.book.field_names(), faults, cut_into(faults));
     return whole ? std::nullopt : std::optional(whole.error());
 }
 
@@ -81,26 +71,22 @@ std::optional<Fault> Sheet::add(Reader read, std::string_view text, std::string 
 }
 
 std::optional<Fault> Sheet::add_line(std::span<const splice_cell> cells) {
-    const auto csv = csv_of(cells);
-    if (!csv) {
-        return csv.error();
+    const auto named = named_cells(cells);
+    if (!named) {
+        return named.error();
     }
     const std::size_t pieces_before = pieces_.size();
     FaultSink faults;
-    auto unreadable = cut_all(read_csv_job, Input::of_text(*csv, {}), faults);
-    for (Fault fault : faults.kept()) {
-        fault.at = {};
-        faults_.push(std::move(fault));
+    const auto whole =
+        read_line_of_cells(*named, book_.book.field_names(), faults, cut_into(faults));
+    for (const Fault& fault : faults.kept()) {
+        faults_.push(fault);
     }
-    if (unreadable) {
-        unreadable->at = {};
-        return unreadable;
+    if (!whole) {
+        return whole.error();
     }
     if (pieces_.size() == pieces_before) {
         return Fault{Code::cell_missing, "every cell of the line is empty"};
-    }
-    if (pieces_.back().fault) {
-        refusals_.back().at = {};
     }
     return std::nullopt;
 }

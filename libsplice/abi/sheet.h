@@ -45,6 +45,8 @@ class Sheet {
     [[nodiscard]] const Counts& counts() const { return cutter_.counts(); }
 
   private:
+    /// Takes rows, cuts each and keeps the piece; this sheet and `faults` outlive it.
+    [[nodiscard]] OnRow cut_into(FaultSink& faults);
     [[nodiscard]] std::optional<Fault> cut_all(Reader read, Input input, FaultSink& faults);
     void keep(const Piece& piece);
     void keep_texts(const Piece& piece, splice_piece& record);

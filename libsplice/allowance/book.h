@@ -3,6 +3,7 @@
 
 #include "libsplice/allowance/plugged_in.h"
 #include "libsplice/catalogue/catalogue.h"
+#include "libsplice/units/unit.h"
 
 #include <span>
 #include <string>

@@ -1,6 +1,7 @@
 #include "libsplice/allowance/fields.h"
 
 #include "libsplice/base/text.h"
+#include "libsplice/units/read.h"
 #include "libsplice/units/show.h"
 
 #include <algorithm>
@@ -37,15 +38,6 @@ Result<double> read_field_length(const FieldText& field, Length diameter) {
     return length->length.si();
 }
 
-Result<double> read_field_ratio(std::string_view text) {
-    const bool percent = text.ends_with('%');
-    auto number = read_number(percent ? trimmed(text.substr(0, text.size() - 1)) : text);
-    if (number && percent) {
-        return *number / 100.0;
-    }
-    return number;
-}
-
 Result<double> read_field_choice(const FieldDeclaration& declaration, std::string_view text) {
     const auto found = std::ranges::find(declaration.choices, text);
     if (found == declaration.choices.end()) {
@@ -62,7 +54,7 @@ Result<double> read_value(const FieldDeclaration& declaration, const FieldText& 
         return read_field_length(field, diameter);
     case Dimension::count:
     case Dimension::ratio:
-        return read_field_ratio(field.text);
+        return read_share(field.text);
     case Dimension::choice:
         return read_field_choice(declaration, field.text);
     }

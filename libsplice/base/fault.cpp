@@ -29,6 +29,7 @@ constexpr std::array titles{
     CodeTitle{Code::value_out_of_range, "a value of a line is out of range"},
     CodeTitle{Code::route_not_readable, "a route cannot be read"},
     CodeTitle{Code::not_a_rope, "a line of points is no rope that can be pulled tight"},
+    CodeTitle{Code::foreign_file, "a file is of another kind than the one asked for"},
     CodeTitle{Code::tables_missing, "no folder of tables"},
     CodeTitle{Code::table_unreadable, "a table cannot be read"},
     CodeTitle{Code::table_key_missing, "a table record lacks a key"},

@@ -35,6 +35,7 @@ enum class Code : std::uint16_t {
     value_out_of_range = 117,
     route_not_readable = 118,
     not_a_rope = 119,
+    foreign_file = 120,
 
     tables_missing = 201,
     table_unreadable = 202,

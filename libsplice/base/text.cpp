@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <utility>
 #include <vector>
 
 namespace libsplice {
@@ -128,6 +129,14 @@ std::string_view trimmed(std::string_view text) {
     return text.substr(first, text.find_last_not_of(" \t") - first + 1);
 }
 
+std::string in_small_letters(std::string_view text) {
+    std::string small(text);
+    std::ranges::transform(small, small.begin(), [](char c) {
+        return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    });
+    return small;
+}
+
 std::optional<std::size_t> first_bad_utf8(std::string_view text) {
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t length = sequence_length(text.substr(at));
@@ -189,6 +198,23 @@ std::optional<std::string_view> nearest(std::string_view word,
         }
     }
     return best;
+}
+
+std::vector<std::string_view>
+nearest_words(std::string_view word, std::span<const std::string_view> words, std::size_t count) {
+    constexpr std::size_t most_compared = 64;
+    const std::string_view compared = word.substr(0, most_compared);
+    std::vector<std::pair<std::size_t, std::string_view>> ranked;
+    ranked.reserve(words.size());
+    for (const auto candidate : words) {
+        ranked.emplace_back(edit_distance(compared, candidate), candidate);
+    }
+    std::ranges::stable_sort(ranked, {}, &std::pair<std::size_t, std::string_view>::first);
+    std::vector<std::string_view> near;
+    for (std::size_t i = 0; i < std::min(count, ranked.size()); ++i) {
+        near.push_back(ranked[i].second);
+    }
+    return near;
 }
 
 std::string did_you_mean(std::string_view word, std::span<const std::string_view> words) {

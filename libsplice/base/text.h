@@ -6,11 +6,15 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace libsplice {
 
 /// Without ASCII blanks and tabs at either end.
 [[nodiscard]] std::string_view trimmed(std::string_view text);
+
+/// With `a` to `z` for `A` to `Z`; everything else is unchanged.
+[[nodiscard]] std::string in_small_letters(std::string_view text);
 
 /// Offset of the first byte that does not belong to well-formed UTF-8 (overlong forms, surrogates
 /// and values past U+10FFFF are refused), or nothing if all is well.
@@ -32,6 +36,11 @@ namespace libsplice {
 /// "did you mean": at most a third of its letters off, and at most three.
 [[nodiscard]] std::optional<std::string_view> nearest(std::string_view word,
                                                       std::span<const std::string_view> words);
+
+/// The `count` words of `words` that are nearest to `word`, the nearest first, however far they
+/// are.
+[[nodiscard]] std::vector<std::string_view>
+nearest_words(std::string_view word, std::span<const std::string_view> words, std::size_t count);
 
 /// `; did you mean "x"?` where a near word exists, otherwise empty.
 [[nodiscard]] std::string did_you_mean(std::string_view word,

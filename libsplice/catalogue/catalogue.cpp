@@ -2,7 +2,7 @@
 #include "libsplice/catalogue/catalogue.h"
 
 #include "libsplice/base/text.h"
-#include "libsplice/catalogue/read_tables.h"
+#include "libsplice/catalogue/reading/read_tables.h"
 
 #include <algorithm>
 #include <iterator>
@@ -10,22 +10,6 @@
 #include <utility>
 
 namespace libsplice {
-
-namespace {
-
-/// With single blanks between words.
-std::string with_single_blanks(std::string_view text) {
-    std::string spaced;
-    for (const char c : trimmed(text)) {
-        const char plain = c == '\t' ? ' ' : c;
-        if (plain != ' ' || spaced.back() != ' ') {
-            spaced += plain;
-        }
-    }
-    return spaced;
-}
-
-} // namespace
 
 Result<Catalogue> Catalogue::load(std::span<const std::string> folders, FaultSink& faults) {
     if (folders.empty()) {
@@ -45,7 +29,24 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> folders, FaultSin
     if (!own.empty()) {
         return Unexpected(own.kept().front());
     }
+    for (std::size_t i = 0; i < catalogue.ropes_.size(); ++i) {
+        catalogue.rope_by_id_.emplace(catalogue.ropes_[i].id, i);
+    }
     return catalogue;
+}
+
+const Rope* Catalogue::find_rope(std::string_view id) const {
+    const auto found = rope_by_id_.find(std::string(id));
+    return found == rope_by_id_.end() ? nullptr : &ropes_[found->second];
+}
+
+std::optional<Fault> Catalogue::add_rope(Rope rope) {
+    if (!rope_by_id_.emplace(rope.id, ropes_.size()).second) {
+        return Fault{Code::duplicate_record,
+                     "the rope \"" + rope.id + "\" is known already; give it another id"};
+    }
+    ropes_.push_back(std::move(rope));
+    return std::nullopt;
 }
 
 std::optional<Fault> Catalogue::add_source(Source source) {
@@ -69,15 +70,15 @@ Result<std::vector<std::string>> Catalogue::add_ropes(std::string_view text,
     }
     std::vector<std::string> ids;
     for (const Rope& rope : ropes) {
-        const bool known = std::ranges::count(ropes_, rope.id, &Rope::id) != 0 ||
-                           std::ranges::count(ids, rope.id) != 0;
-        if (known) {
+        if (find_rope(rope.id) != nullptr || std::ranges::count(ids, rope.id) != 0) {
             return Unexpected(Fault{Code::duplicate_record,
                                     "the rope \"" + rope.id + "\" is known already", Place{name}});
         }
         ids.push_back(rope.id);
     }
-    std::ranges::move(ropes, std::back_inserter(ropes_));
+    for (Rope& rope : ropes) {
+        static_cast<void>(add_rope(std::move(rope)));
+    }
     return ids;
 }
 
@@ -96,33 +97,30 @@ std::string Catalogue::version() const {
 
 Result<Rope> Catalogue::rope(std::string_view text) const {
     const std::string_view name = trimmed(text);
-    const auto named = std::ranges::find(ropes_, name, &Rope::id);
-    if (named != ropes_.end()) {
+    if (const Rope* named = find_rope(name)) {
         return *named;
     }
-    if (!describes_rope(name)) {
+    const auto described = read_rope_description(name, aliases_);
+    if (!described) {
         std::vector<std::string_view> ids;
         std::ranges::transform(ropes_, std::back_inserter(ids), &Rope::id);
-        std::string near = did_you_mean(name, ids);
-        if (near.empty()) { // a description whose first word is misspelt
-            near = did_you_mean(name.substr(0, name.find(' ')), construction_names());
-        }
-        return Unexpected(
-            Fault{Code::unknown_rope,
-                  "no rope \"" + std::string(name) +
-                      "\" is in the tables; describe it, e.g. \"12-strand HMPE 6 mm\"" + near});
+        Fault fault = described.error();
+        fault.text += fault.code == Code::unknown_rope ? did_you_mean(name, ids) : "";
+        return Unexpected(std::move(fault));
     }
-    const auto described = read_rope_description(name);
-    if (!described) {
-        return Unexpected(described.error());
-    }
+    return rope_of(*described);
+}
+
+Rope Catalogue::rope_of(const RopeDescription& description) const {
     Rope rope;
-    rope.id = with_single_blanks(name);
+    rope.id = description.text();
     rope.title = rope.id;
-    rope.construction = described->construction;
-    rope.fibre = described->fibre;
-    rope.diameter = described->diameter.length;
-    rope.imperial = described->diameter.imperial;
+    rope.construction = description.construction;
+    rope.fibre = description.fibre;
+    rope.grade = description.grade;
+    rope.diameter = description.diameter.length;
+    rope.imperial = description.diameter.imperial;
+    rope.prestretched = description.prestretched;
     const auto is_like = [&](const Rope& known) {
         return known.generic && known.construction == rope.construction &&
                known.fibre == rope.fibre &&
@@ -135,6 +133,7 @@ Result<Rope> Catalogue::rope(std::string_view text) const {
         rope.stretch = like->stretch;
         rope.braid_constant = like->braid_constant;
     }
+    add_generic_figures(rope);
     return rope;
 }
 

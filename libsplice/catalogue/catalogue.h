@@ -4,14 +4,17 @@
 #include "libsplice/base/fault_sink.h"
 #include "libsplice/base/result.h"
 #include "libsplice/catalogue/citation.h"
+#include "libsplice/catalogue/generic.h"
 #include "libsplice/catalogue/rope.h"
 #include "libsplice/catalogue/rule.h"
+#include "libsplice/catalogue/words/aliases.h"
 
 #include <memory>
 #include <optional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -46,15 +49,23 @@ class Catalogue {
     [[nodiscard]] const Source* find_source(std::string_view key) const;
     [[nodiscard]] std::span<const Rope> ropes() const { return ropes_; }
     [[nodiscard]] std::span<const Rule> rules() const { return rules_; }
+    [[nodiscard]] std::span<const GenericRope> generics() const { return generics_; }
+    [[nodiscard]] const Aliases& aliases() const { return aliases_; }
     [[nodiscard]] std::span<const TableFolder> folders() const { return folders_; }
     /// The versions of all folders, e.g. `2026.11 + shop 3`, for a sheet's footer.
     [[nodiscard]] std::string version() const;
 
     /// The rope that `text` names or describes. A description takes strength, mass, stretch and
     /// braid constant from the table's generic rope of just that construction, fibre and size, if
-    /// there is one; what no source gives stays absent. Code::unknown_rope,
+    /// there is one, and strength and mass from what any rope of its sort has at least (see
+    /// add_generic_figures()); what no source gives stays absent. Code::unknown_rope,
     /// Code::rope_not_understood.
     [[nodiscard]] Result<Rope> rope(std::string_view text) const;
+
+    /// Works out anew what the rope has from add_generic_figures(), after its facts have changed.
+    void add_generic_figures(Rope& rope) const { libsplice::add_generic_figures(rope, generics_); }
+    /// The rope of a description, as above.
+    [[nodiscard]] Rope rope_of(const RopeDescription& description) const;
 
     // What a plug-in brings is added before a book is opened with the catalogue.
 
@@ -70,12 +81,20 @@ class Catalogue {
     [[nodiscard]] Result<std::vector<std::string>> add_ropes(std::string_view text,
                                                              const std::string& name);
 
+    /// Adds a rope of a list. One that is known already is Code::duplicate_record.
+    [[nodiscard]] std::optional<Fault> add_rope(Rope rope);
+
   private:
+    [[nodiscard]] const Rope* find_rope(std::string_view id) const;
+
     Citations citations_;
+    Aliases aliases_;
+    std::vector<GenericRope> generics_;
     std::vector<Source> sources_;
     std::vector<Rope> ropes_;
     std::vector<Rule> rules_;
     std::vector<TableFolder> folders_;
+    std::unordered_map<std::string, std::size_t> rope_by_id_; ///< once loaded
     friend class TableReader;
 };
 

@@ -1,13 +1,17 @@
-// The words for what a number is worth.
+// Keeps every citation once, and says it as a row does.
 #include "libsplice/catalogue/citation.h"
 
-#include <gsl/assert>
-
-#include <algorithm>
 #include <array>
 #include <limits>
 
 namespace libsplice {
+
+namespace {
+
+constexpr std::size_t most_with_key = std::numeric_limits<std::uint16_t>::max() - 100;
+constexpr std::size_t most_with_locator = most_with_key - 5000;
+
+} // namespace
 
 std::string_view name_of(Status status) {
     constexpr std::array<std::string_view, 9> names{"printed",  "derived",     "common practice",
@@ -32,22 +36,27 @@ std::string to_text(const Citation& citation) {
 }
 
 Citations::Citations() {
-    all_ = {Citation{Status::job, {}, {}}, Citation{Status::geometry, {}, {}},
-            Citation{Status::computed, {}, {}}, Citation{Status::derived, {}, {}}};
+    for (const Status status : {Status::job, Status::geometry, Status::computed, Status::derived}) {
+        static_cast<void>(intern(Citation{status, {}, {}}));
+    }
 }
 
 CitationId Citations::intern(Citation citation) {
-    const auto same = [&](const Citation& known) {
-        return known.status == citation.status && known.key == citation.key &&
-               known.locator == citation.locator;
-    };
-    const auto found = std::ranges::find_if(all_, same);
-    if (found != all_.end()) {
-        return CitationId(static_cast<std::uint16_t>(found - all_.begin()));
+    // A list of ropes may name more sources than there are numbers: then they get less exact.
+    if (all_.size() >= most_with_locator) {
+        citation.locator.clear();
     }
-    Expects(all_.size() < std::numeric_limits<std::uint16_t>::max());
-    all_.push_back(std::move(citation));
-    return CitationId(static_cast<std::uint16_t>(all_.size() - 1));
+    if (all_.size() >= most_with_key) {
+        citation.key.clear();
+    }
+    std::string text = std::to_string(static_cast<int>(citation.status)) + '\n' + citation.key +
+                       '\n' + citation.locator;
+    const auto next = static_cast<std::uint16_t>(all_.size());
+    const auto [known, is_new] = by_text_.emplace(std::move(text), next);
+    if (is_new) {
+        all_.push_back(std::move(citation));
+    }
+    return CitationId(known->second);
 }
 
 } // namespace libsplice

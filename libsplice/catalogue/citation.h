@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 namespace libsplice {
@@ -46,6 +47,8 @@ inline constexpr CitationId cited_derived{3};
 class Citations {
   public:
     Citations();
+    /// The number of a citation. Past some sixty thousand of them they lose their locators, and
+    /// then their keys, so that there is always a number.
     [[nodiscard]] CitationId intern(Citation citation);
     [[nodiscard]] const Citation& at(CitationId id) const {
         return all_[static_cast<std::size_t>(id)];
@@ -54,6 +57,7 @@ class Citations {
 
   private:
     std::vector<Citation> all_;
+    std::unordered_map<std::string, std::uint16_t> by_text_;
 };
 
 } // namespace libsplice

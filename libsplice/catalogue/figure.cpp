@@ -1,5 +1,7 @@
-// The words for figures, and how a figure is scaled from its unit.
+// The units of figures, and a figure as a length.
 #include "libsplice/catalogue/figure.h"
+
+#include "libsplice/units/unit.h"
 
 #include <gsl/assert>
 
@@ -10,146 +12,89 @@ namespace libsplice {
 
 namespace {
 
-constexpr auto figure_words = std::to_array<std::string_view>({"tail",
-                                                               "minimum_tail",
-                                                               "advised_tail",
-                                                               "person_tail",
-                                                               "taper",
-                                                               "exit",
-                                                               "fid",
-                                                               "fid_metric",
-                                                               "stitch_start",
-                                                               "stitch_length",
-                                                               "setting",
-                                                               "crossing",
-                                                               "braid_constant",
-                                                               "take_up_spread",
-                                                               "take_up_tail",
-                                                               "take_up_taper",
-                                                               "braid_angle",
-                                                               "packing",
-                                                               "self_friction",
-                                                               "throat_share",
-                                                               "strands",
-                                                               "blunt_loss",
-                                                               "tucks",
-                                                               "minimum_tucks",
-                                                               "per_tuck",
-                                                               "picks_per_tuck",
-                                                               "pick",
-                                                               "end_left",
-                                                               "minimum_end_left",
-                                                               "knot",
-                                                               "set",
-                                                               "knot_width",
-                                                               "body",
-                                                               "beyond_loop",
-                                                               "turns",
-                                                               "standing_side",
-                                                               "bight",
-                                                               "beyond_turns",
-                                                               "half_hitches",
-                                                               "per_half_hitch",
-                                                               "friction",
-                                                               "eye_pins",
-                                                               "eye_diameters",
-                                                               "advised_eye_pins",
-                                                               "throat_limit",
-                                                               "clips",
-                                                               "turn_back",
-                                                               "clip_spacing",
-                                                               "usual_turn_back",
-                                                               "proof",
-                                                               "torque",
-                                                               "retained",
-                                                               "core_share",
-                                                               "cover_tail",
-                                                               "cover_gap",
-                                                               "heat_cut",
-                                                               "shear_cut",
-                                                               "whipping",
-                                                               "whipping_offset",
-                                                               "first_stretch",
-                                                               "slack",
-                                                               "milk_out",
-                                                               "minimum_milk_out",
-                                                               "stretch",
-                                                               "stretch_spread",
-                                                               "tape_fixed",
-                                                               "tape_share",
-                                                               "design_factor",
-                                                               "minimum_strength",
-                                                               "cover_at_cleat",
-                                                               "sleeve_loss",
-                                                               "shrinkage",
-                                                               "overlap",
-                                                               "seizing",
-                                                               "shortening",
-                                                               "short_section",
-                                                               "core_out",
-                                                               "slip_knot",
-                                                               "turn_draw",
-                                                               "bar_diameters",
-                                                               "ring_clearance",
-                                                               "noose",
-                                                               "least_size",
-                                                               "tucks_single",
-                                                               "tucks_half",
-                                                               "crowns",
-                                                               "crown",
-                                                               "strand_crowns",
-                                                               "core_back",
-                                                               "advised_sheave",
-                                                               "bend_1",
-                                                               "bend_2",
-                                                               "bend_4",
-                                                               "bend_6",
-                                                               "bend_10",
-                                                               "bend_15",
-                                                               "bend_30",
-                                                               "bend_40",
-                                                               "elastic_from",
-                                                               "elastic_up_to",
-                                                               "elastic_limit",
-                                                               "elastic_loss",
-                                                               "pair_tolerance",
-                                                               "core_alone",
-                                                               "slip",
-                                                               "working_share"});
-static_assert(figure_words.size() == static_cast<std::size_t>(FigureId::working_share) + 1);
+constexpr std::array<std::string_view, 12> unit_words{"",  "%",  "D",  "picks", "mm", "cm",
+                                                      "m", "in", "ft", "deg",   "N",  "lbf"};
+static_assert(unit_words.size() == static_cast<std::size_t>(FigureUnit::lbf) + 1);
 
-constexpr auto unit_words = std::to_array<std::string_view>(
-    {"", "%", "D", "picks", "mm", "cm", "m", "in", "ft", "deg", "N", "lbf"});
+/// Longer than any rope that a figure speaks of, in metres and in rope diameters.
+constexpr double longest_figure = 1000.0;
+constexpr double most_diameters = 10'000.0;
+constexpr double most_counted = 10'000.0;
+constexpr double widest_angle = 180.0;
+constexpr double greatest_force = 1e9;
 
-template <class Word, std::size_t N>
-std::optional<Word> read_word(const std::array<std::string_view, N>& words, std::string_view name) {
-    const auto found = std::ranges::find(words, name);
-    if (found == words.end()) {
-        return std::nullopt;
-    }
-    return static_cast<Word>(found - words.begin());
+/// The unit of length that a figure's unit is, if it is one.
+const Unit* length_unit(FigureUnit unit) {
+    return find_unit(length_units, name_of(unit));
 }
 
 } // namespace
 
-std::span<const std::string_view> figure_names() {
-    return figure_words;
+std::span<const FigureUnit> units_of(FigureSort sort) {
+    using enum FigureUnit;
+    static constexpr std::array lengths{diameters, mm, cm, m, in, ft, picks};
+    static constexpr std::array shares{percent, none};
+    static constexpr std::array forces{newtons, lbf};
+    static constexpr std::array diameter_counts{diameters, none};
+    static constexpr std::array angles{degrees};
+    static constexpr std::array only_picks{picks};
+    switch (sort) {
+    case FigureSort::length:
+        return std::span(lengths).first(lengths.size() - 1);
+    case FigureSort::reach:
+        return lengths;
+    case FigureSort::share:
+        return shares;
+    case FigureSort::count:
+        return std::span(shares).last(1);
+    case FigureSort::diameters:
+        return diameter_counts;
+    case FigureSort::picks:
+        return only_picks;
+    case FigureSort::angle:
+        return angles;
+    case FigureSort::force:
+        return forces;
+    }
+    Expects(false && "every sort of figure has its units");
+    return {};
 }
 
-std::string_view name_of(FigureId id) {
-    return figure_words[static_cast<std::size_t>(id)];
+double highest_of(FigureId id, FigureUnit unit) {
+    if (const Unit* length = length_unit(unit)) {
+        return longest_figure / length->si;
+    }
+    switch (unit) {
+    case FigureUnit::percent:
+        return 100.0 * declaration_of(id).highest_share;
+    case FigureUnit::diameters:
+    case FigureUnit::picks:
+        return most_diameters;
+    case FigureUnit::degrees:
+        return widest_angle;
+    case FigureUnit::newtons:
+    case FigureUnit::lbf:
+        return greatest_force;
+    default:
+        return declaration_of(id).sort == FigureSort::share ? declaration_of(id).highest_share
+                                                            : most_counted;
+    }
 }
 
 std::optional<FigureId> read_figure_name(std::string_view name) {
-    return read_word<FigureId>(figure_words, name);
+    const auto found = std::ranges::find(figure_table, name, &FigureDeclaration::word);
+    return found == figure_table.end() ? std::nullopt : std::optional(found->id);
 }
 
 std::optional<FigureUnit> read_figure_unit(std::string_view name) {
-    return read_word<FigureUnit>(unit_words, name);
+    const auto found = std::ranges::find(unit_words, name);
+    return found == unit_words.end()
+               ? std::nullopt
+               : std::optional(static_cast<FigureUnit>(found - unit_words.begin()));
 }
 
 std::string_view name_of(FigureUnit unit) {
-    return unit_words[static_cast<std::size_t>(unit)];
+    return unit_words.at(static_cast<std::size_t>(unit));
 }
 
 std::string_view name_of(SpreadOrigin origin) {
@@ -158,25 +103,13 @@ std::string_view name_of(SpreadOrigin origin) {
     return origins[static_cast<std::size_t>(origin)];
 }
 
-Length Figure::scale(Length rope) const {
-    switch (unit) {
-    case FigureUnit::diameters:
-        return rope;
-    case FigureUnit::mm:
-        return metres(0.001);
-    case FigureUnit::cm:
-        return metres(0.01);
-    case FigureUnit::m:
-        return metres(1.0);
-    case FigureUnit::in:
-        return metres(metres_per_inch);
-    case FigureUnit::ft:
-        return metres(12.0 * metres_per_inch);
-    default:
-        break;
+Length Figure::scale(Length diameter) const {
+    if (unit == FigureUnit::diameters) {
+        return diameter;
     }
-    Expects(false && "a figure that is no length is used as one");
-    return {};
+    const Unit* length = length_unit(unit);
+    Expects(length != nullptr && "a figure that is no length is used as one");
+    return metres(length->si);
 }
 
 } // namespace libsplice

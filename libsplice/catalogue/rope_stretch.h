@@ -5,7 +5,7 @@
 #include "libsplice/catalogue/citation.h"
 #include "libsplice/catalogue/figure.h"
 #include "libsplice/mechanics/rope/stretch.h"
-#include "libsplice/units/read.h"
+#include "libsplice/units/tension.h"
 
 #include <optional>
 #include <string>

@@ -1,4 +1,4 @@
-// The constructions and fibres that the trade knows.
+// The constructions and fibres that the trade knows, each with its name and its meaning.
 #pragma once
 
 #include <array>
@@ -11,17 +11,17 @@ namespace libsplice {
 
 /// How a rope is made.
 enum class Construction : std::uint8_t {
-    three_strand,   ///< three strands laid up
-    eight_plait,    ///< eight strands in four pairs, square plait
-    twelve_strand,  ///< hollow single braid
-    double_braid,   ///< braided cover and braided core share the load
-    core_dependent, ///< load-bearing core under a protective cover
-    parallel_core,  ///< load-bearing core of parallel yarns or strands under a cover
-    solid_braid,    ///< braid without a hollow middle
-    shock_cord,     ///< rubber strands under a cover
+    three_strand,
+    eight_plait,
+    twelve_strand,
+    double_braid,
+    core_dependent,
+    parallel_core,
+    laid_core,
+    solid_braid,
+    shock_cord,
     wire,
 };
-inline constexpr std::size_t construction_count = 9;
 
 /// What bears the load: the core's fibre where the core bears it.
 enum class Fibre : std::uint8_t {
@@ -31,27 +31,109 @@ enum class Fibre : std::uint8_t {
     polyester,
     nylon,
     polypropylene,
+    polyester_polyolefin,
     manila,
     rubber,
     galvanised_steel,
     stainless_steel,
 };
-inline constexpr std::size_t fibre_count = 10;
 
-[[nodiscard]] std::span<const std::string_view, construction_count> construction_names();
-[[nodiscard]] std::span<const std::string_view, fibre_count> fibre_names();
-[[nodiscard]] std::string_view name_of(Construction construction);
-[[nodiscard]] std::string_view name_of(Fibre fibre);
-/// A few words on how it is made.
-[[nodiscard]] std::string_view meaning_of(Construction construction);
+/// A word of one of these vocabularies.
+template <class Word>
+struct RopeWord {
+    Word id;
+    std::string_view name;
+    std::string_view meaning;
+};
+
+inline constexpr std::array construction_table{
+    RopeWord{Construction::three_strand, "3-strand", "three strands laid up"},
+    RopeWord{Construction::eight_plait, "8-plait", "eight strands in four pairs, square plait"},
+    RopeWord{Construction::twelve_strand, "12-strand", "hollow single braid"},
+    RopeWord{Construction::double_braid, "double-braid",
+             "braided cover and braided core, which share the load"},
+    RopeWord{Construction::core_dependent, "core-dependent",
+             "braided core that bears the load, under a protective cover"},
+    RopeWord{Construction::parallel_core, "parallel-core",
+             "core of parallel yarns or strands that bears the load, under a cover"},
+    RopeWord{Construction::laid_core, "laid-core", "laid core under a braided cover"},
+    RopeWord{Construction::solid_braid, "solid-braid", "braid without a hollow middle"},
+    RopeWord{Construction::shock_cord, "shock-cord", "rubber strands under a cover"},
+    RopeWord{Construction::wire, "wire", "wire rope"},
+};
+inline constexpr std::size_t construction_count = construction_table.size();
+
+inline constexpr std::array fibre_table{
+    RopeWord{Fibre::hmpe, "HMPE", "high-modulus polyethylene"},
+    RopeWord{Fibre::aramid, "aramid", "aromatic polyamide"},
+    RopeWord{Fibre::lcp, "LCP", "liquid-crystal polymer"},
+    RopeWord{Fibre::polyester, "polyester", "polyester"},
+    RopeWord{Fibre::nylon, "nylon", "polyamide"},
+    RopeWord{Fibre::polypropylene, "polypropylene", "polypropylene; it floats"},
+    RopeWord{Fibre::polyester_polyolefin, "polyester-polyolefin",
+             "polyester laid up with polyolefin; weaker than polyester alone"},
+    RopeWord{Fibre::manila, "manila", "abaca"},
+    RopeWord{Fibre::rubber, "rubber", "rubber, in shock cord"},
+    RopeWord{Fibre::galvanised_steel, "galvanised-steel", "galvanised steel wire"},
+    RopeWord{Fibre::stainless_steel, "stainless-steel", "stainless steel wire"},
+};
+inline constexpr std::size_t fibre_count = fibre_table.size();
+
+namespace detail {
+template <class Table>
+consteval bool words_are_in_order(const Table& table) {
+    for (std::size_t i = 0; i < table.size(); ++i) {
+        if (static_cast<std::size_t>(table[i].id) != i || table[i].name.empty()) {
+            return false;
+        }
+    }
+    return true;
+}
+template <class Word, std::size_t N>
+consteval std::array<std::string_view, N>
+names_in_order(const std::array<RopeWord<Word>, N>& table) {
+    std::array<std::string_view, N> names;
+    for (std::size_t i = 0; i < N; ++i) {
+        names.at(i) = table.at(i).name;
+    }
+    return names;
+}
+inline constexpr auto construction_words = names_in_order(construction_table);
+inline constexpr auto fibre_words = names_in_order(fibre_table);
+} // namespace detail
+static_assert(detail::words_are_in_order(construction_table) &&
+              construction_count == static_cast<std::size_t>(Construction::wire) + 1);
+static_assert(detail::words_are_in_order(fibre_table) &&
+              fibre_count == static_cast<std::size_t>(Fibre::stainless_steel) + 1);
+
+[[nodiscard]] constexpr std::span<const std::string_view, construction_count> construction_names() {
+    return detail::construction_words;
+}
+[[nodiscard]] constexpr std::span<const std::string_view, fibre_count> fibre_names() {
+    return detail::fibre_words;
+}
+[[nodiscard]] constexpr std::string_view name_of(Construction construction) {
+    return construction_table.at(static_cast<std::size_t>(construction)).name;
+}
+[[nodiscard]] constexpr std::string_view name_of(Fibre fibre) {
+    return fibre_table.at(static_cast<std::size_t>(fibre)).name;
+}
+/// A few words on how it is made, or what it is.
+[[nodiscard]] constexpr std::string_view meaning_of(Construction construction) {
+    return construction_table.at(static_cast<std::size_t>(construction)).meaning;
+}
+[[nodiscard]] constexpr std::string_view meaning_of(Fibre fibre) {
+    return fibre_table.at(static_cast<std::size_t>(fibre)).meaning;
+}
+/// The word of that very name, or nothing; other spellings are for words/aliases.h.
 [[nodiscard]] std::optional<Construction> read_construction(std::string_view name);
 [[nodiscard]] std::optional<Fibre> read_fibre(std::string_view name);
 
-/// A core under a cover, of which the core can be spliced alone.
+/// A core under a cover.
 [[nodiscard]] constexpr bool has_cover(Construction construction) {
     return construction == Construction::double_braid ||
            construction == Construction::core_dependent ||
-           construction == Construction::parallel_core;
+           construction == Construction::parallel_core || construction == Construction::laid_core;
 }
 
 /// A hollow braid, or a core that is one, into which a tail can be led.

@@ -5,6 +5,7 @@
 #include "libsplice/cut/sentence.h"
 #include "libsplice/cut/settings.h"
 #include "libsplice/job/line.h"
+#include "libsplice/units/tension.h"
 
 #include <array>
 #include <optional>

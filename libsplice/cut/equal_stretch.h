@@ -3,6 +3,7 @@
 
 #include "libsplice/allowance/book.h"
 #include "libsplice/base/result.h"
+#include "libsplice/units/tension.h"
 
 #include <optional>
 #include <string_view>

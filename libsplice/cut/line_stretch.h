@@ -2,6 +2,7 @@
 #pragma once
 
 #include "libsplice/cut/piece.h"
+#include "libsplice/units/tension.h"
 
 namespace libsplice {
 

@@ -2,7 +2,8 @@
 #pragma once
 
 #include "libsplice/base/place.h"
-#include "libsplice/units/read.h"
+#include "libsplice/job/columns.h"
+#include "libsplice/units/unit.h"
 
 #include <array>
 #include <cstdint>
@@ -13,44 +14,7 @@
 namespace libsplice {
 
 class Node;
-
-/// The fixed columns of a job file, in the order in which the documentation lists them.
-enum class Column : std::uint8_t {
-    name,
-    boat,
-    quantity,
-    rope,
-    length,
-    route,
-    tension,
-    end_a,
-    end_b,
-    fit,
-    tolerance,
-    first_end,
-    state,
-    prestretched,
-    carries_person,
-    load,
-    spare,
-    extra,
-    wear,
-    pair,
-    fit_first,
-    lot,
-    colour,
-    note,
-    strip,
-    sleeve,
-    headroom,
-    travel,
-    cleat,
-    smallest_hole,
-    reversible,
-    wash,
-    stretch,
-};
-inline constexpr std::size_t column_count = 33;
+struct RopeRow;
 
 /// The two ends of a line.
 enum class LineEnd : std::uint8_t { a, b };
@@ -58,17 +22,17 @@ enum class LineEnd : std::uint8_t { a, b };
     return end == LineEnd::a ? LineEnd::b : LineEnd::a;
 }
 
-/// The column's name as it stands in a heading; the names in order of `Column`.
-[[nodiscard]] std::string_view column_name(Column column);
-[[nodiscard]] std::span<const std::string_view, column_count> column_names();
-/// What a column means, in one line, for help and documentation.
-[[nodiscard]] std::string_view column_meaning(Column column);
-
 /// A cell: its text without blanks at either end, and the unit that its heading gives.
 struct Cell {
-    std::string_view text;               ///< empty: absent or blank
-    std::optional<LengthUnit> unit = {}; ///< from a heading such as `length [m]`
-    std::uint32_t index = 0;             ///< for JobLine::place()
+    std::string_view text; ///< empty: absent or blank, or a table
+    /// Of a length, from a heading such as `length [m]`. Where a heading gives the unit of
+    /// something else, a bare number comes with that unit behind it: under `load [kN]` the cell `2`
+    /// is `2 kN`.
+    std::optional<LengthUnit> unit = {};
+    std::uint32_t index = 0;    ///< for JobLine::place()
+    const Node* node = nullptr; ///< the table, or the array of tables, of a TOML job
+    /// Whether nothing stands here.
+    [[nodiscard]] bool empty() const { return text.empty() && node == nullptr; }
 };
 
 /// A field of an end, e.g. `end_a.eye`.
@@ -106,9 +70,11 @@ class JobLine {
     /// The table of a TOML job's route; null where there is none. A route given as text stands in
     /// `Column::route` instead; either way place(cell(Column::route)) is the route's place.
     const Node* route = nullptr;
+    /// The rope of the same TOML job that `rope` names; null where it is none of them.
+    const RopeRow* own_rope = nullptr;
     /// Every cell that decides how the line is made, run together: equal plan keys mean equal rope,
-    /// route, ends, fit and settings. It leaves out name, boat, quantity, length, note, pair, lot,
-    /// colour, state and fit_first, which do not change an end. Empty in a line that is refused.
+    /// route, ends, fit and settings. Which cells these are, the table of columns says. Empty in a
+    /// line that is refused.
     std::string_view plan_key;
     const CellPlaces* places = nullptr; ///< never null in a line that a reader hands out
 };

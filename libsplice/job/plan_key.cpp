@@ -1,26 +1,34 @@
-// Runs the deciding cells of a line together.
+// Runs the deciding cells of a line together into one key.
 #include "libsplice/job/plan_key.h"
 
 #include "libsplice/base/document.h"
+#include "libsplice/job/ropes/rope_rows.h"
 
+#include <algorithm>
 #include <array>
 
 namespace libsplice {
 
 namespace {
 
+static_assert(column_count < 'a', "a column's number is told from an end's letter");
 constexpr char separator = '\x1f';
 
-constexpr std::array deciding{
-    Column::rope,           Column::route,         Column::tension,
-    Column::end_a,          Column::end_b,         Column::fit,
-    Column::tolerance,      Column::first_end,     Column::prestretched,
-    Column::carries_person, Column::load,          Column::spare,
-    Column::extra,          Column::wear,          Column::strip,
-    Column::sleeve,         Column::headroom,      Column::travel,
-    Column::cleat,          Column::smallest_hole, Column::reversible,
-    Column::wash,           Column::stretch,
-};
+/// How many columns decide.
+constexpr auto deciding_count =
+    static_cast<std::size_t>(std::ranges::count(job_columns, true, &ColumnDeclaration::decides));
+
+/// The columns that decide how a line is made, as their table says.
+constexpr auto deciding = [] {
+    std::array<Column, deciding_count> chosen{};
+    std::size_t next = 0;
+    for (const ColumnDeclaration& column : job_columns) {
+        if (column.decides) {
+            chosen.at(next++) = column.id;
+        }
+    }
+    return chosen;
+}();
 
 /// Seven bits a byte, the lowest first; the last byte has its high bit clear.
 void append_size(std::string& plan_key, std::size_t size) {
@@ -42,6 +50,7 @@ void append_cell(std::string& plan_key, char what, const Cell& cell) {
     append_text(plan_key, cell.text);
 }
 
+/// A table or an array is said with its size, so that where it ends is known.
 void append_node(std::string& plan_key, const Node& node) {
     if (const auto* table = node.table()) {
         plan_key += '{';
@@ -67,18 +76,23 @@ void append_node(std::string& plan_key, const Node& node) {
 void write_plan_key(const JobLine& line, std::string& plan_key) {
     plan_key.clear();
     for (const Column column : deciding) {
-        if (const Cell& cell = line.cell(column); !cell.text.empty()) {
-            append_cell(plan_key, static_cast<char>(column), cell);
+        const Cell& cell = line.cell(column);
+        if (cell.empty()) {
+            continue;
+        }
+        append_cell(plan_key, static_cast<char>(column), cell);
+        if (cell.node != nullptr) {
+            append_node(plan_key, *cell.node);
+        }
+    }
+    if (line.own_rope != nullptr) {
+        for (const RopeRow::Cell& cell : line.own_rope->cells) {
+            append_text(plan_key, cell.text);
         }
     }
     for (const auto& [end, field, cell] : line.fields) {
         append_cell(plan_key, end == LineEnd::a ? 'a' : 'b', cell);
         append_text(plan_key, field);
-    }
-    if (line.route != nullptr) {
-        plan_key += separator;
-        plan_key += 'r';
-        append_node(plan_key, *line.route);
     }
 }
 

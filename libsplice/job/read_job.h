@@ -37,13 +37,30 @@ using OnRow = std::function<bool(const JobRow&)>;
 [[nodiscard]] Result<bool> read_csv_job(Input& input, std::span<const std::string_view> end_fields,
                                         FaultSink& faults, const OnRow& on_row);
 
-/// Reads a TOML job: `[defaults]` and `[[line]]`, the vocabulary of the CSV columns. An end is its
-/// kind's name, or a table of `kind` and fields; a line that gives an end replaces the default end
-/// whole, and its own length or route replaces a default for either. As above, but the whole file
-/// is in memory, and broken TOML, an unknown key or a value of the wrong shape anywhere is a fault
-/// of the file: then no row is handed on.
+/// Reads a TOML job: `[defaults]`, `[[line]]` and `[[rope]]`, the vocabulary of the CSV columns. An
+/// end is its kind's name, or a table of `kind` and fields; a line that gives an end replaces the
+/// default end whole, and its own length or route replaces a default for either. As above, but the
+/// whole file is in memory, and broken TOML, an unknown key or a value of the wrong shape anywhere
+/// is a fault of the file: then no row is handed on.
 [[nodiscard]] Result<bool> read_toml_job(Input& input, std::span<const std::string_view> end_fields,
                                          FaultSink& faults, const OnRow& on_row);
+
+/// Reads one line from its table, which holds what a `[[line]]` may hold. Faults as above.
+[[nodiscard]] Result<bool> read_toml_line(const Node& line,
+                                          std::span<const std::string_view> end_fields,
+                                          FaultSink& faults, const OnRow& on_row);
+
+/// A cell of a line that does not come out of a file: a column's heading and the cell's text.
+struct NamedCell {
+    std::string_view heading; ///< as in a CSV job: `length`, `length [m]`, `end_a.eye`
+    std::string_view text;
+};
+/// Reads one line from its cells. Nothing is handed on where all of them are blank. A heading that
+/// is not known, or given twice, is a fault of the line as a heading is one of a file; a text that
+/// no cell may hold refuses the line. Faults have no place.
+[[nodiscard]] Result<bool> read_line_of_cells(std::span<const NamedCell> cells,
+                                              std::span<const std::string_view> end_fields,
+                                              FaultSink& faults, const OnRow& on_row);
 
 /// Reads a job by its name: `.toml` is TOML, anything else CSV.
 [[nodiscard]] Result<bool> read_job(Input& input, std::span<const std::string_view> end_fields,

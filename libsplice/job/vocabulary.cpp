@@ -19,19 +19,8 @@ std::string prefix_of(LineEnd end) {
 } // namespace
 
 std::optional<Column> find_column(std::string_view name) {
-    const auto names = column_names();
-    const auto found = std::ranges::find(names, name);
-    if (found == names.end()) {
-        return std::nullopt;
-    }
-    return static_cast<Column>(found - names.begin());
-}
-
-bool takes_unit(Column column) {
-    constexpr std::array lengths{
-        Column::length, Column::tolerance, Column::spare,  Column::extra, Column::wear,
-        Column::strip,  Column::headroom,  Column::travel, Column::cleat, Column::smallest_hole};
-    return std::ranges::find(lengths, column) != lengths.end();
+    const auto found = std::ranges::find(job_columns, name, &ColumnDeclaration::name);
+    return found == job_columns.end() ? std::nullopt : std::optional(found->id);
 }
 
 std::optional<EndFieldName> split_end_field(std::string_view name) {
@@ -55,8 +44,9 @@ std::optional<std::string_view> find_field(std::string_view field,
 
 Fault unknown_column(std::string_view what, std::string_view name, Place at) {
     std::string text = "the " + std::string(what) + ' ' + in_quotes(name) + " is not known";
-    const std::string near = did_you_mean(name, column_names());
-    text += near.empty() ? "; write one of " + listed(column_names()) : near;
+    const std::string near = did_you_mean(name, column_names);
+    text +=
+        near.empty() ? "; the nearest are " + listed(nearest_words(name, column_names, 3)) : near;
     return Fault{Code::unknown_column, std::move(text), std::move(at), std::string(name)};
 }
 
@@ -69,7 +59,7 @@ Fault unknown_end_field(std::string_view what, EndFieldName name,
     if (const auto near = nearest(name.field, end_fields)) {
         text += "; did you mean \"" + prefix + std::string(*near) + "\"?";
     } else if (!end_fields.empty()) {
-        text += "; the fields are " + listed(end_fields);
+        text += "; the nearest are " + listed(nearest_words(name.field, end_fields, 3));
     }
     return Fault{Code::unknown_column, std::move(text), std::move(at), whole};
 }

@@ -13,9 +13,6 @@ namespace libsplice {
 /// The fixed column of that name, or nothing.
 [[nodiscard]] std::optional<Column> find_column(std::string_view name);
 
-/// Whether a column's heading may give a unit of length.
-[[nodiscard]] bool takes_unit(Column column);
-
 /// The name of an end's field, taken apart: `end_a.eye` is end a and `eye`.
 struct EndFieldName {
     LineEnd end;
@@ -28,8 +25,8 @@ struct EndFieldName {
 [[nodiscard]] std::optional<std::string_view>
 find_field(std::string_view field, std::span<const std::string_view> end_fields);
 
-/// Code::unknown_column for a fixed column, naming the nearest, or all where none is near. `what`
-/// says what the name is: `column` or `key`.
+/// Code::unknown_column for a fixed column, naming the nearest, or the nearest three where none is
+/// near. `what` says what the name is: `column` or `key`.
 [[nodiscard]] Fault unknown_column(std::string_view what, std::string_view name, Place at);
 /// Likewise for a field of an end.
 [[nodiscard]] Fault unknown_end_field(std::string_view what, EndFieldName name,

@@ -156,19 +156,15 @@ class Scanner {
 };
 
 double in_metres(double value, LengthUnit unit) {
+    // A power of ten divides, so that 600 mm is 0.6 m to the last digit.
     switch (unit) {
     case LengthUnit::mm:
         return value / 1000.0;
     case LengthUnit::cm:
         return value / 100.0;
-    case LengthUnit::m:
-        return value;
-    case LengthUnit::in:
-        return value * metres_per_inch;
-    case LengthUnit::ft:
-        return value * 12.0 * metres_per_inch;
+    default:
+        return value * length_units.at(static_cast<std::size_t>(unit)).si;
     }
-    return value;
 }
 
 bool is_imperial(LengthUnit unit) {
@@ -236,18 +232,6 @@ std::optional<WrittenLength> take_length(Scanner& scanner, std::optional<LengthU
     return WrittenLength{Length(minus ? -metres : metres), is_imperial(*unit)};
 }
 
-struct ForceUnit {
-    std::string_view name;
-    double size; ///< in newtons
-};
-
-constexpr std::array force_units{
-    ForceUnit{"N", 1.0},
-    ForceUnit{"kN", 1000.0},
-    ForceUnit{"kgf", newtons_per_kgf},
-    ForceUnit{"lbf", newtons_per_lbf},
-};
-
 std::optional<Tension> take_tension(Scanner& scanner) {
     if (scanner.take_sign()) {
         return scanner.refuse("a pull cannot be negative");
@@ -263,11 +247,11 @@ std::optional<Tension> take_tension(Scanner& scanner) {
         }
         return Tension{Tension::Basis::share, number->value / 100.0};
     }
-    const auto unit = std::ranges::find(force_units, scanner.rest(), &ForceUnit::name);
-    if (unit == force_units.end()) {
+    const Unit* unit = find_unit(force_units, scanner.rest());
+    if (unit == nullptr) {
         return scanner.refuse("give one unit: N, kN, kgf, lbf or %");
     }
-    const double force = number->value * unit->size;
+    const double force = number->value * unit->si;
     if (!std::isfinite(force)) {
         return scanner.refuse(number_too_large);
     }
@@ -275,22 +259,6 @@ std::optional<Tension> take_tension(Scanner& scanner) {
 }
 
 } // namespace
-
-std::optional<LengthUnit> read_length_unit(std::string_view text) {
-    constexpr std::array<std::pair<std::string_view, LengthUnit>, 5> units{{
-        {"mm", LengthUnit::mm},
-        {"cm", LengthUnit::cm},
-        {"m", LengthUnit::m},
-        {"in", LengthUnit::in},
-        {"ft", LengthUnit::ft},
-    }};
-    for (const auto& [name, unit] : units) {
-        if (text == name) {
-            return unit;
-        }
-    }
-    return std::nullopt;
-}
 
 Result<WrittenLength> read_length(std::string_view text, std::optional<LengthUnit> bare) {
     Scanner scanner(text);
@@ -317,6 +285,47 @@ Result<double> read_number(std::string_view text) {
     }
     scanner.refuse("something is left over after the number");
     return not_a(Code::not_a_number, "number", text, scanner.hint());
+}
+
+Result<double> read_mixed_number(std::string_view text) {
+    Scanner scanner(text);
+    const bool minus = scanner.take_sign();
+    const auto number = scanner.take_number();
+    if (number && scanner.at_end()) {
+        return minus ? -number->value : number->value;
+    }
+    scanner.refuse("something is left over after the number");
+    return not_a(Code::not_a_number, "number", text, scanner.hint());
+}
+
+Result<double> read_share(std::string_view text, BareShare bare) {
+    const std::string_view number_text = trimmed(text);
+    const bool percent = number_text.ends_with('%');
+    auto number = read_number(number_text.substr(0, number_text.size() - (percent ? 1 : 0)));
+    if (number && (percent || bare == BareShare::percent)) {
+        return *number / 100.0;
+    }
+    return number;
+}
+
+Result<double> read_quantity(std::string_view text, std::span<const Unit> units,
+                             std::string_view what) {
+    Scanner scanner(text);
+    const auto number = scanner.take_sign() ? std::nullopt : scanner.take_decimal();
+    scanner.skip_blanks();
+    const Unit* unit = number ? find_unit(units, scanner.rest()) : nullptr;
+    if (unit != nullptr) {
+        const double value = number->value * unit->si;
+        if (value > 0.0 && std::isfinite(value)) {
+            return value;
+        }
+        scanner.refuse("it must be over 0");
+    }
+    scanner.refuse(number ? std::string_view("give a unit")
+                          : std::string_view("it must be over 0"));
+    Fault fault = not_a(Code::not_a_number, what, text, scanner.hint()).error();
+    fault.text += "; the units are " + listed_units(units);
+    return Unexpected(std::move(fault));
 }
 
 Result<std::int64_t> read_count(std::string_view text, std::int64_t lowest, std::int64_t highest) {

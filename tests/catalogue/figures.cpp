@@ -7,6 +7,7 @@ namespace libsplice {
 namespace {
 
 using testing::cited;
+using testing::faults_of;
 using testing::Folder;
 using testing::load;
 using testing::rule_record;
@@ -92,12 +93,25 @@ TEST(Figures, ARecordsCitationHoldsForItsFigures) {
               "derived from book p. 2");
 }
 
-TEST(Figures, EveryNameReadsBack) {
-    for (const auto name : figure_names()) {
-        const auto id = read_figure_name(name);
-        ASSERT_TRUE(id.has_value()) << name;
-        EXPECT_EQ(name_of(*id), name);
+TEST(Figures, AnAbsurdOneIsRefused) {
+    for (const std::string figure :
+         {R"(tail = { value = 20000, unit = "D")", R"(tail = { value = 2000, unit = "m")",
+          R"(retained = { value = 120, unit = "%")", R"(retained = { value = 1.2)",
+          R"(core_share = { low = 0.6, high = 1.4, spread = "stated guess")",
+          R"(tucks = { value = 1e9)", R"(throat_limit = { value = 270, unit = "deg")"}) {
+        const Folder folder;
+        folder.write("constructions.toml", rule_record("a", figure + ", " + cited + " }"));
+        const auto faults = faults_of({folder.path()});
+        ASSERT_EQ(faults.size(), 1U) << figure;
+        EXPECT_EQ(faults[0].code, Code::table_value_wrong) << figure;
+        EXPECT_NE(faults[0].text.find("out of range"), std::string::npos) << faults[0].text;
     }
+}
+
+TEST(Figures, EveryNameReadsBack) {
+    EXPECT_EQ(read_figure_name("tail"), FigureId::tail);
+    EXPECT_EQ(read_figure_name("bend_10"), FigureId::bend_10);
+    EXPECT_EQ(read_figure_name("slip"), FigureId::slip);
     EXPECT_FALSE(read_figure_name("tial").has_value());
 }
 

@@ -34,12 +34,13 @@ TEST(PrintedStrength, LaidRopes) {
          }) {
         EXPECT_NEAR(breaking("3-strand manila " + row.size), row.manila * 1000, 1e-6) << row.size;
         EXPECT_NEAR(breaking("3-strand nylon " + row.size), row.nylon * 1000, 1e-6) << row.size;
-        EXPECT_NEAR(breaking("3-strand polyester " + row.size), row.polyester * 1000, 1e-6)
+        EXPECT_NEAR(breaking("3-strand polyester-polyolefin " + row.size), row.polyester * 1000,
+                    1e-6)
             << row.size;
     }
     EXPECT_NEAR(breaking("3-strand manila 5 mm"), 1800, 1e-6);
     EXPECT_NEAR(breaking("3-strand nylon 5 mm"), 3910, 1e-6);
-    EXPECT_FALSE(shipped().rope("3-strand polyester 5 mm")->breaking.has_value());
+    EXPECT_FALSE(shipped().rope("3-strand polyester-polyolefin 5 mm")->breaking.has_value());
     EXPECT_FALSE(shipped().rope("3-strand manila 12 mm")->breaking.has_value());
 }
 
@@ -61,8 +62,42 @@ TEST(PrintedStrength, SmallWire) {
 }
 
 TEST(PrintedStrength, InventedRopesLendNothingToDescriptions) {
-    EXPECT_FALSE(shipped().rope("double-braid polyester 6 mm")->breaking.has_value());
-    EXPECT_FALSE(shipped().rope("12-strand HMPE 5 mm")->breaking.has_value());
+    EXPECT_NEAR(breaking("double-braid polyester 6 mm"), 0.20 * 36.0 * 1000.0, 1e-6);
+    // 5 mm may be 3/16 in: 0.50 x 4.7625 x 4.7625.
+    EXPECT_NEAR(breaking("12-strand HMPE 5 mm"), 11340.7, 0.1);
+}
+
+TEST(PrintedStrength, NothingIsKnownOutsideTheSizesRead) {
+    for (const char* rope :
+         {"double-braid polyester 4 mm", "double-braid polyester 18 mm", "12-strand HMPE 1.5 mm",
+          "12-strand HMPE 18 mm", "12-strand polyester 6 mm", "core-dependent HMPE 5 mm",
+          "3-strand polypropylene 20 mm", "laid-core polyester 12 mm", "8-plait polyester 18 mm",
+          "core-dependent HMPE 8 mm lower-grade", "12-strand HMPE 8 mm higher-grade"}) {
+        EXPECT_FALSE(shipped().rope(rope)->breaking) << rope;
+        EXPECT_FALSE(shipped().rope(rope)->mass) << rope;
+    }
+}
+
+// No table was read of either, at any size.
+TEST(PrintedStrength, SolidBraidAndShockCordStayWithoutOne) {
+    for (const char* sort : {"solid-braid nylon", "solid-braid polyester", "shock-cord rubber",
+                             "12-strand LCP", "parallel-core polyester", "double-braid HMPE"}) {
+        for (const char* size : {"3 mm", "6 mm", "8 mm", "10 mm", "12 mm"}) {
+            const auto rope = shipped().rope(std::string(sort) + ' ' + size);
+            ASSERT_TRUE(rope) << sort;
+            EXPECT_FALSE(rope->breaking) << sort << ' ' << size;
+        }
+    }
+}
+
+TEST(PrintedStrength, AGenericOneSaysThatItIsOne) {
+    const auto rope = shipped().rope("12-strand HMPE 4 mm");
+    ASSERT_TRUE(rope && rope->breaking);
+    EXPECT_TRUE(rope->generic_breaking);
+    const Citation& source = shipped().citations().at(rope->breaking->source);
+    EXPECT_EQ(source.status, Status::derived);
+    EXPECT_NE(source.locator.find("cautious generic"), std::string::npos);
+    EXPECT_FALSE(shipped().rope("3-strand manila 10 mm")->generic_breaking);
 }
 
 } // namespace

@@ -132,6 +132,8 @@ class Tables:
             for path in sorted(folder.glob("ropes/*.toml")):
                 for rope in tomllib.loads(path.read_text()).get("rope", []):
                     ropes[rope["id"]] = rope
+        self.sorts = [g for folder in map(Path, folders) if (folder / "generic.toml").exists()
+                      for g in tomllib.loads((folder / "generic.toml").read_text())["generic"]]
         self.ropes = {name: self.read_rope(record) for name, record in ropes.items()}
         self.generic = [self.ropes[name] for name, record in ropes.items() if record.get("generic")]
 
@@ -156,7 +158,19 @@ class Tables:
         plain = Rope(construction, fibre, length(size), length(size), None, None, None, None)
         same = [r for r in self.generic if (r.construction, r.fibre, r.nominal) ==
                 (construction, fibre, plain.nominal)]
-        return same[0] if same else plain
+        return same[0] if same else replace(plain, breaking=self.cautious(plain))
+
+    def cautious(self, rope):
+        """k d^2 inside the sizes read; of 5 and 10 mm, the less of that and of 3/16 and 3/8 in."""
+        def at(diameter):
+            return next((g["breaking"]["value"] * (diameter * 1000) ** 2 * 1000 for g in self.sorts
+                         if (g["construction"], g["fibre"]) == (rope.construction, rope.fibre)
+                         and "grade" not in g and "breaking" in g
+                         and nanometres(length(g["from"])) <= nanometres(diameter) <= nanometres(length(g["up_to"]))), None)
+        inches = {5_000_000: length("3/16 in"), 10_000_000: length("3/8 in")}.get(nanometres(rope.nominal))
+        found = at(rope.nominal)
+        thinner = at(inches) if inches and found else None
+        return min(found, thinner) if thinner else found
 
     def applies(self, rule, kind, rope):
         if "kinds" in rule and kind not in rule["kinds"] and FAMILY.get(kind) not in rule["kinds"]:

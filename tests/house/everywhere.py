@@ -67,8 +67,8 @@ def declared_in(read, kinds):
     return Declared(
         commands,
         options_in(read("cli/declared/options.cpp"), commands),
-        listed_between(read("libsplice/job/line.cpp"), "column_names_in_order{", "};"),
-        listed_between(read("libsplice/catalogue/figure.cpp"), "figure_words", ";"),
+        re.findall(r'\.name = "(\w+)"', read("libsplice/job/columns.h")),
+        re.findall(r'\{FigureId::\w+,\s*"(\w+)"', read("libsplice/catalogue/figures.h")),
         {numbers[name]: title for name, title in titles},
         {kind["name"]: [field["name"] for field in kind["fields"] if field["name"] not in common] for kind in kinds},
         common,
@@ -266,8 +266,8 @@ GOOD = {
 SOURCES = {
     "cli/declared/commands.cpp": 'Command{.name = "cut", .summary = "s"',
     "cli/declared/options.cpp": 'OptionDeclaration{.name = "ledger", .commands = " cut "};',
-    "libsplice/job/line.cpp": 'column_names_in_order{\n"name"};',
-    "libsplice/catalogue/figure.cpp": 'figure_words = {"tail"};',
+    "libsplice/job/columns.h": '{.id = Column::name, .name = "name"}',
+    "libsplice/catalogue/figures.h": '{FigureId::tail, "tail", "x"}',
     "libsplice/base/fault.h": "    a = 101,\n",
     "libsplice/base/fault.cpp": 'CodeTitle{Code::a, "a file"},',
     "libsplice/allowance/book.cpp": 'FieldDeclaration{"rule", "x"}',

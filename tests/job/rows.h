@@ -37,7 +37,7 @@ inline OwnedRow owned(const JobRow& row) {
     for (std::size_t i = 0; i < column_count; ++i) {
         const Cell& cell = row.line.cells.at(i);
         if (!cell.text.empty()) {
-            add(std::string(column_names()[i]), cell);
+            add(std::string(column_names[i]), cell);
         }
     }
     for (const auto& [end, field, cell] : row.line.fields) {

@@ -195,9 +195,10 @@ void check_piece(const Made& made) {
 /// A rope that the kind is made in.
 std::string rope_for(const Kind& kind) {
     constexpr std::array<std::string_view, construction_count> ropes{
-        "3-strand polyester 10 mm",    "8-plait nylon 10 mm",      "12-strand HMPE 5 mm",
-        "double-braid polyester 6 mm", "core-dependent HMPE 5 mm", "parallel-core aramid 6 mm",
-        "solid-braid polyester 3 mm",  "shock-cord rubber 5 mm",   "wire stainless-steel 1/8 in",
+        "3-strand polyester 10 mm",    "8-plait nylon 10 mm",        "12-strand HMPE 5 mm",
+        "double-braid polyester 6 mm", "core-dependent HMPE 5 mm",   "parallel-core aramid 6 mm",
+        "laid-core polyester 8 mm",    "solid-braid polyester 3 mm", "shock-cord rubber 5 mm",
+        "wire stainless-steel 1/8 in",
     };
     const auto allowed = [&](Construction construction) {
         return kind.declaration.constructions.allows(construction);

@@ -70,6 +70,7 @@ bool melts_clean(Fibre fibre) {
     case Fibre::polyester:
     case Fibre::nylon:
     case Fibre::polypropylene:
+    case Fibre::polyester_polyolefin:
     case Fibre::rubber: // the cord's braided cover is what melts
         return true;
     case Fibre::hmpe: // melts low and shrinks back

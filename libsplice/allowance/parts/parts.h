@@ -21,13 +21,13 @@ inline constexpr FieldDeclaration knot_tail{.name = "tail",
 inline constexpr Constructions fibre_ropes(Construction::three_strand, Construction::eight_plait,
                                            Construction::twelve_strand, Construction::double_braid,
                                            Construction::core_dependent,
-                                           Construction::parallel_core, Construction::solid_braid);
+                                           Construction::parallel_core, Construction::laid_core,
+                                           Construction::solid_braid);
 /// All that are knotted, shock cord too.
-inline constexpr Constructions
-    ropes_and_shock_cord(Construction::three_strand, Construction::eight_plait,
-                         Construction::twelve_strand, Construction::double_braid,
-                         Construction::core_dependent, Construction::parallel_core,
-                         Construction::solid_braid, Construction::shock_cord);
+inline constexpr Constructions ropes_and_shock_cord(
+    Construction::three_strand, Construction::eight_plait, Construction::twelve_strand,
+    Construction::double_braid, Construction::core_dependent, Construction::parallel_core,
+    Construction::laid_core, Construction::solid_braid, Construction::shock_cord);
 
 /// A length with its spread, its source and its working: from the job's field, or from a figure of
 /// the tables.

@@ -2,6 +2,7 @@
 #include "libsplice/cut/bind/along_line.h"
 
 #include "libsplice/base/text.h"
+#include "libsplice/units/read.h"
 
 namespace libsplice {
 

@@ -2,6 +2,7 @@
 #include "libsplice/cut/bind/cell_reader.h"
 
 #include "libsplice/base/text.h"
+#include "libsplice/units/read.h"
 #include "libsplice/units/show.h"
 
 #include <algorithm>

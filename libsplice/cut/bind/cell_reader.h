@@ -4,6 +4,7 @@
 #include "libsplice/base/fault.h"
 #include "libsplice/job/line.h"
 #include "libsplice/units/quantity.h"
+#include "libsplice/units/tension.h"
 
 #include <optional>
 #include <span>

@@ -3,6 +3,7 @@
 
 #include "libsplice/allowance/fields.h"
 #include "libsplice/cut/layout.h"
+#include "libsplice/units/read.h"
 
 #include <algorithm>
 

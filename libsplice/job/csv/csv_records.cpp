@@ -3,6 +3,7 @@
 
 #include "libsplice/base/text.h"
 #include "libsplice/job/cell_text.h"
+#include "libsplice/job/csv/csv_start.h"
 
 #include <csv.h>
 #include <gsl/assert>
@@ -34,12 +35,12 @@ bool is_ascii_text(std::string_view text) {
 
 /// Finds where cell `index` starts in the raw bytes of a record whose quotes pair as far as there:
 /// at its first byte that is no blank. The line comes back counted from 0, the column from 1.
-Place locate(std::string_view raw, std::uint32_t index) {
+Place locate(std::string_view raw, std::uint32_t index, char separator) {
     Place at{{}, 0, 1};
     bool quoted = false;
     for (std::size_t i = 0; i < raw.size(); ++i) {
         const char c = raw[i];
-        if (index == 0 && !is_blank(c)) {
+        if (index == 0 && (!is_blank(c) || c == separator)) {
             break;
         }
         const bool line_ends = c == '\n' || (c == '\r' && raw.substr(i + 1, 1) != "\n");
@@ -48,7 +49,7 @@ Place locate(std::string_view raw, std::uint32_t index) {
         }
         if (c == '"') {
             quoted = !quoted;
-        } else if (c == ',' && !quoted) {
+        } else if (c == separator && !quoted) {
             --index;
         }
         if (line_ends) {
@@ -147,13 +148,14 @@ Result<bool> CsvRecords::read_record() {
 Result<bool> CsvRecords::fill() {
     if (!started_) {
         started_ = true;
-        while (unread_.size() < byte_order_mark.size() && !input_ended_) {
+        while (unread_.find('\n') == std::string_view::npos && unread_.size() < chunk_size &&
+               !input_ended_) {
             if (auto read = refill(); !read) {
                 return read;
             }
         }
-        if (unread_.starts_with(byte_order_mark)) {
-            unread_.remove_prefix(byte_order_mark.size());
+        if (auto foreign = start()) {
+            return Unexpected(*std::move(foreign));
         }
     }
     while ((unread_.empty() || unread_ == "\r") && !input_ended_) {
@@ -162,6 +164,24 @@ Result<bool> CsvRecords::fill() {
         }
     }
     return !unread_.empty();
+}
+
+/// Looks at the first bytes: what kind of file it is, and what separates its cells.
+std::optional<Fault> CsvRecords::start() {
+    if (unread_.starts_with(byte_order_mark)) {
+        unread_.remove_prefix(byte_order_mark.size());
+    }
+    if (auto foreign = foreign_file(unread_)) {
+        foreign->at = Place{input_.name(), 1, 1};
+        return foreign;
+    }
+    const CsvStart start = csv_start(unread_);
+    line_ += start.skip > 0 ? 1 : 0;
+    first_line_ = line_;
+    unread_.remove_prefix(start.skip);
+    separator_ = start.separator;
+    csv_set_delim(&parser_->state, static_cast<unsigned char>(separator_));
+    return std::nullopt;
 }
 
 Result<bool> CsvRecords::refill() {
@@ -271,7 +291,7 @@ void CsvRecords::check_cells() {
 
 Place CsvRecords::place_of(std::uint32_t index) const {
     const std::size_t last_known = too_long_.value_or(index);
-    Place at = locate(raw_, std::min(index, static_cast<std::uint32_t>(last_known)));
+    Place at = locate(raw_, std::min(index, static_cast<std::uint32_t>(last_known)), separator_);
     at.line += first_line_;
     at.file = input_.name();
     return at;

@@ -16,16 +16,18 @@
 
 namespace libsplice {
 
-/// Reads records one at a time in constant memory. Cells are parted by commas; a quoted cell may
-/// hold commas, line ends and doubled quotes. A line ends at LF, CRLF or a lone CR; the last one
-/// needs no end. A byte-order mark and records without text in any cell are passed over.
+/// Reads records one at a time in constant memory. Cells are separated by commas, semicolons or
+/// tabs, as the first line shows; a quoted cell may hold these, line ends and doubled quotes. A
+/// line ends at LF, CRLF or a lone CR; the last one needs no end. A byte-order mark and records
+/// without text in any cell are passed over.
 class CsvRecords : public CellPlaces {
   public:
     /// `input` outlives the reader.
     explicit CsvRecords(Input& input);
     ~CsvRecords() override;
 
-    /// Goes on to the next record; false at the end. Code::bad_quotes, placed at the cell's start,
+    /// Goes on to the next record; false at the end. Code::foreign_file for a file that is no CSV:
+    /// nothing is read. Code::bad_quotes, placed at the cell's start,
     /// where quotes do not pair or text follows a closing quote: nothing can be read beyond.
     /// Code::file_unreadable.
     [[nodiscard]] Result<bool> next();
@@ -38,6 +40,8 @@ class CsvRecords : public CellPlaces {
                    ? std::string_view(text_.data() + cells_[index].begin, cells_[index].size)
                    : std::string_view();
     }
+    /// Whether a comma in a number is its decimal one, because it does not separate cells.
+    [[nodiscard]] bool comma_is_decimal() const { return separator_ != ','; }
     /// What is wrong with the texts of the record's cells: Code::cell_too_long, Code::not_utf8.
     /// Such a cell reads as empty.
     [[nodiscard]] std::span<const Fault> faults() const { return faults_; }
@@ -54,6 +58,7 @@ class CsvRecords : public CellPlaces {
 
     Result<bool> read_record();
     Result<bool> fill();
+    std::optional<Fault> start();
     Result<bool> refill();
     std::string_view take_piece();
     std::optional<Fault> feed(std::string_view piece);
@@ -67,6 +72,7 @@ class CsvRecords : public CellPlaces {
     std::string_view unread_; ///< the part of the chunk that has not been parsed
     bool input_ended_ = false;
     bool started_ = false;
+    char separator_ = ',';
     std::uint32_t line_ = 1; ///< physical line of the next piece
 
     bool record_ended_ = false;

@@ -1,8 +1,9 @@
-// Reads the rows of measured pieces: rope used, or rope before and after.
+// Reads what a shop measured of its own splices and knots.
 #include "libsplice/job/measured/measured_file.h"
 
 #include "libsplice/base/text.h"
-#include "libsplice/job/named_columns.h"
+#include "libsplice/job/csv/named_columns.h"
+#include "libsplice/units/read.h"
 
 #include <array>
 
@@ -17,8 +18,9 @@ enum MeasuredColumn : std::size_t {
     before_column,
     after_column
 };
-constexpr std::array<std::string_view, 5> measured_columns{"kind", "rope", "used", "before",
-                                                           "after"};
+constexpr std::array measured_columns{FileColumn{"kind", CellSort::end},
+                                      FileColumn{"rope", CellSort::rope}, FileColumn{"used"},
+                                      FileColumn{"before"}, FileColumn{"after"}};
 constexpr Length longest_piece = metres(10'000.0);
 constexpr double most_diameters = 10'000.0;
 
@@ -92,9 +94,9 @@ class MeasuredRecords {
 
     std::string_view text_of(MeasuredColumn column) {
         if (columns_.cell(column).empty()) {
-            columns_.add(
-                {Code::cell_missing, "a piece needs its " + std::string(measured_columns[column])},
-                column);
+            columns_.add({Code::cell_missing,
+                          "a piece needs its " + std::string(measured_columns.at(column).name)},
+                         column);
         }
         return columns_.cell(column);
     }

@@ -2,7 +2,8 @@
 #include "libsplice/job/route/curve_file.h"
 
 #include "libsplice/base/text.h"
-#include "libsplice/job/named_columns.h"
+#include "libsplice/job/csv/named_columns.h"
+#include "libsplice/units/read.h"
 
 #include <cmath>
 

@@ -2,7 +2,7 @@
 #include "libsplice/job/route/points_file.h"
 
 #include "libsplice/base/text.h"
-#include "libsplice/job/named_columns.h"
+#include "libsplice/job/csv/named_columns.h"
 #include "libsplice/job/route/route_values.h"
 
 #include <array>

@@ -1,6 +1,7 @@
 // Reads the route of a line.
 #pragma once
 
+#include "libsplice/base/fault.h"
 #include "libsplice/job/line.h"
 #include "libsplice/job/route/route.h"
 

@@ -5,6 +5,7 @@
 #include "libsplice/base/text.h"
 #include "libsplice/job/cell_text.h"
 #include "libsplice/job/route/route_values.h"
+#include "libsplice/units/read.h"
 
 #include <algorithm>
 

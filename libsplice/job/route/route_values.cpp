@@ -2,6 +2,7 @@
 #include "libsplice/job/route/route_values.h"
 
 #include "libsplice/base/text.h"
+#include "libsplice/units/read.h"
 
 namespace libsplice {
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "libsplice/base/result.h"
-#include "libsplice/units/read.h"
+#include "libsplice/units/unit.h"
 
 #include <optional>
 #include <string_view>

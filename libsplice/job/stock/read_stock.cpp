@@ -2,8 +2,7 @@
 #include "libsplice/base/document.h"
 #include "libsplice/base/text.h"
 #include "libsplice/job/cell_text.h"
-#include "libsplice/job/csv/csv_heading.h"
-#include "libsplice/job/csv/csv_records.h"
+#include "libsplice/job/csv/named_columns.h"
 #include "libsplice/job/stock/stock.h"
 #include "libsplice/job/stock/stock_cells.h"
 
@@ -17,10 +16,20 @@ namespace {
 
 constexpr std::string_view stock_key = "stock";
 
-bool is_length(std::size_t column) {
-    const auto which = static_cast<StockColumn>(column);
-    return which == StockColumn::length || which == StockColumn::usable ||
-           which == StockColumn::least;
+std::vector<std::string_view> stock_column_names() {
+    std::vector<std::string_view> names;
+    std::ranges::transform(stock_columns, std::back_inserter(names), &FileColumn::name);
+    return names;
+}
+
+Fault unknown_key(std::string_view name) {
+    const auto names = stock_column_names();
+    const std::string near = did_you_mean(name, names);
+    return {Code::unknown_column,
+            "the key " + in_quotes(name) + " is not known" +
+                (near.empty() ? "; a stock has " + listed(names) : near),
+            {},
+            std::string(name)};
 }
 
 class StockReader {
@@ -33,120 +42,40 @@ class StockReader {
     std::vector<Fault> faults;
 
   private:
-    struct CsvPlace {
-        std::uint32_t index = 0;
-        std::optional<LengthUnit> unit;
-    };
-
-    bool next(CsvRecords& records);
-    void read_heading(const CsvRecords& records);
-    void take_heading(std::string_view text, std::uint32_t index, const Place& at);
-    void read_record(const CsvRecords& records);
+    void read_record(const NamedColumns& columns);
     void read_stock(const Node& stock);
     void take(const StockCells& cells);
     void add(Fault fault, Place at) {
         fault.at = std::move(at);
         faults.push_back(std::move(fault));
     }
-    [[nodiscard]] Fault unknown(std::string_view what, std::string_view name) const;
-
     Input& input_;
-    std::array<std::optional<CsvPlace>, stock_column_count> columns_{};
-    std::uint32_t heading_size_ = 0;
     std::set<std::string> ids_;
 };
 
-Fault StockReader::unknown(std::string_view what, std::string_view name) const {
-    const auto names = stock_column_names();
-    const std::string near = did_you_mean(name, names);
-    return {Code::unknown_column,
-            "the " + std::string(what) + ' ' + in_quotes(name) + " is not known" +
-                (near.empty() ? "; a stock has " + listed(names) : near),
-            {},
-            std::string(name)};
-}
-
-bool StockReader::next(CsvRecords& records) {
-    auto more = records.next();
-    if (!more) {
-        faults.push_back(std::move(more).error());
-        return false;
-    }
-    faults.insert(faults.end(), records.faults().begin(), records.faults().end());
-    return *more;
-}
-
 void StockReader::read_csv() {
-    CsvRecords records(input_);
-    if (!next(records)) {
-        if (faults.empty()) {
-            add({Code::no_heading, "the stock is empty; its first line must name the columns"},
-                Place{input_.name()});
-        }
+    NamedColumns columns(input_, "the stock", stock_columns, faults);
+    if (!columns.read_heading()) {
         return;
-    }
-    read_heading(records);
-    if (!faults.empty()) {
-        return;
-    }
-    while (next(records)) {
-        read_record(records);
-    }
-}
-
-void StockReader::read_heading(const CsvRecords& records) {
-    heading_size_ = static_cast<std::uint32_t>(records.size());
-    for (std::uint32_t i = 0; i < heading_size_; ++i) {
-        if (!records.cell(i).empty()) {
-            take_heading(records.cell(i), i, records.place_of(i));
-        }
     }
     for (const StockColumn needed :
          {StockColumn::id, StockColumn::rope, StockColumn::length, StockColumn::kind}) {
         const auto column = static_cast<std::size_t>(needed);
-        if (!columns_.at(column)) {
-            add({Code::no_heading,
-                 "the stock has no column " + in_quotes(stock_column_names()[column])},
-                records.place_of(0));
+        if (!columns.has(column)) {
+            columns.add({Code::no_heading, "the stock has no column " + in_quotes(name_of(needed))},
+                        column);
         }
+    }
+    const bool complete = faults.empty();
+    while (complete && columns.next()) {
+        read_record(columns);
     }
 }
 
-void StockReader::take_heading(std::string_view text, std::uint32_t index, const Place& at) {
-    const HeadingText heading = split_unit(text);
-    const auto names = stock_column_names();
-    const auto known = std::ranges::find(names, heading.name);
-    if (known == names.end()) {
-        add(unknown("column", heading.name), at);
-        return;
-    }
-    const auto column = static_cast<std::size_t>(known - names.begin());
-    const auto unit = heading.unit ? read_length_unit(*heading.unit) : std::nullopt;
-    if (columns_.at(column)) {
-        add({Code::duplicate_column,
-             "the column " + in_quotes(heading.name) + " stands twice; take one out"},
-            at);
-    } else if (heading.unit && (!unit || !is_length(column))) {
-        add(unknown_unit(heading), at);
-    }
-    columns_.at(column) = CsvPlace{index, unit};
-}
-
-void StockReader::read_record(const CsvRecords& records) {
-    for (auto i = heading_size_; i < records.size(); ++i) {
-        if (!records.cell(i).empty()) {
-            add({Code::too_many_cells, "the row has more cells than the heading"},
-                records.place_of(i));
-            return;
-        }
-    }
+void StockReader::read_record(const NamedColumns& columns) {
     StockCells cells;
     for (std::size_t column = 0; column < stock_column_count; ++column) {
-        cells.at(column).place = records.place_of(0);
-        if (const auto& place = columns_.at(column)) {
-            cells.at(column) = {records.cell(place->index), place->unit,
-                                records.place_of(place->index)};
-        }
+        cells.at(column) = {columns.cell(column), columns.unit(column), columns.place_of(column)};
     }
     take(cells);
 }
@@ -199,17 +128,16 @@ void StockReader::read_stock(const Node& stock) {
         cell.place = stock.at();
     }
     std::deque<std::string> texts;
-    const auto names = stock_column_names();
     for (const auto& [key, value] : *stock.table()) {
-        const auto known = std::ranges::find(names, std::string_view(key));
-        if (known == names.end()) {
-            add(unknown("key", key), value.at());
+        const auto known = std::ranges::find(stock_columns, key, &FileColumn::name);
+        if (known == stock_columns.end()) {
+            add(unknown_key(key), value.at());
         } else if (value.array() != nullptr || value.table() != nullptr) {
             add({Code::broken_toml, key + " must be text or a number"}, value.at());
         } else {
             const std::string& text = texts.emplace_back(value.scalar_text());
-            cells.at(static_cast<std::size_t>(known - names.begin())) = {
-                trimmed(text), {}, value.at()};
+            cells.at(static_cast<std::size_t>(known - stock_columns.begin())) = {
+                settled(trimmed(text), {known->sort}, texts), {}, value.at()};
         }
     }
     take(cells);
@@ -245,8 +173,8 @@ std::string toml_text(const std::string& text) {
 
 std::string csv_stock(std::span<const StockRow> rows) {
     std::string text;
-    for (const std::string_view name : stock_column_names()) {
-        text += (text.empty() ? "" : ",") + std::string(name);
+    for (const FileColumn& column : stock_columns) {
+        text += (text.empty() ? "" : ",") + std::string(column.name);
     }
     text += '\n';
     for (const StockRow& row : rows) {
@@ -264,7 +192,7 @@ std::string toml_stock(std::span<const StockRow> rows) {
         text += (text.empty() ? "[[" : "\n[[") + std::string(stock_key) + "]]\n";
         for (std::size_t i = 0; i < stock_column_count; ++i) {
             if (!row.texts.at(i).empty()) {
-                text += std::string(stock_column_names()[i]) + " = " + toml_text(row.texts.at(i)) +
+                text += std::string(stock_columns.at(i).name) + " = " + toml_text(row.texts.at(i)) +
                         '\n';
             }
         }

@@ -5,6 +5,7 @@
 #include "libsplice/base/input.h"
 #include "libsplice/base/result.h"
 #include "libsplice/base/stock_kind.h"
+#include "libsplice/job/cell_sort.h"
 #include "libsplice/units/quantity.h"
 
 #include <array>
@@ -31,8 +32,20 @@ enum class StockColumn : std::uint8_t {
     least,
     note,
 };
-inline constexpr std::size_t stock_column_count = 11;
-[[nodiscard]] std::span<const std::string_view, stock_column_count> stock_column_names();
+
+/// The one table of these columns.
+inline constexpr std::array stock_columns{
+    FileColumn{"id", CellSort::text},       FileColumn{"rope", CellSort::rope},
+    FileColumn{"length", CellSort::length}, FileColumn{"count", CellSort::count},
+    FileColumn{"kind", CellSort::choice},   FileColumn{"usable", CellSort::length},
+    FileColumn{"lot", CellSort::text},      FileColumn{"colour", CellSort::text},
+    FileColumn{"price", CellSort::price},   FileColumn{"least", CellSort::length},
+    FileColumn{"note", CellSort::text}};
+static_assert(stock_columns.size() == static_cast<std::size_t>(StockColumn::note) + 1);
+inline constexpr std::size_t stock_column_count = stock_columns.size();
+[[nodiscard]] constexpr std::string_view name_of(StockColumn column) {
+    return stock_columns.at(static_cast<std::size_t>(column)).name;
+}
 
 /// A price in the shop's own money.
 struct StockPrice {

@@ -1,8 +1,8 @@
-// Reads a row of the stock cell by cell; every fault is kept with its place.
 #include "libsplice/job/stock/stock_cells.h"
 
 #include "libsplice/base/text.h"
 #include "libsplice/job/cell_text.h"
+#include "libsplice/units/read.h"
 
 #include <algorithm>
 
@@ -10,15 +10,8 @@ namespace libsplice {
 
 namespace {
 
-constexpr std::array<std::string_view, stock_column_count> names{
-    "id", "rope", "length", "count", "kind", "usable", "lot", "colour", "price", "least", "note"};
 constexpr std::int64_t most_reels = 1'000'000;
 constexpr Nanometres longest_reel = 1'000'000 * nanometres_per_metre;
-
-std::string_view unit_name(LengthUnit unit) {
-    constexpr std::array<std::string_view, 5> units{"mm", "cm", "m", "in", "ft"};
-    return units.at(static_cast<std::size_t>(unit));
-}
 
 class RowReader {
   public:
@@ -59,7 +52,7 @@ class RowReader {
 
     void add(Fault fault, StockColumn column) {
         fault.at = cell(column).place;
-        fault.field = names.at(static_cast<std::size_t>(column));
+        fault.field = name_of(column);
         faults_.push_back(std::move(fault));
     }
 
@@ -67,7 +60,7 @@ class RowReader {
         for (std::size_t i = 0; i < stock_column_count; ++i) {
             row.texts.at(i) = cells_.at(i).text;
             if (cells_.at(i).unit && read_number(cells_.at(i).text)) {
-                row.texts.at(i) += ' ' + std::string(unit_name(*cells_.at(i).unit));
+                row.texts.at(i) += ' ' + std::string(name_of(*cells_.at(i).unit));
             }
         }
     }
@@ -75,7 +68,7 @@ class RowReader {
     std::string needed(StockColumn column) {
         std::string text(cell(column).text);
         if (text.empty()) {
-            const std::string name(names.at(static_cast<std::size_t>(column)));
+            const std::string name(name_of(column));
             add({Code::cell_missing, "a row of the stock needs its " + name}, column);
         }
         return text;
@@ -107,8 +100,8 @@ class RowReader {
         const bool in_range = read->length.si() <= from_nanometres(longest_reel).si() &&
                               to_nanometres(read->length) >= lowest;
         if (!in_range) {
-            add({Code::value_out_of_range, std::string(names.at(static_cast<std::size_t>(column))) +
-                                               " must be " + (lowest > 0 ? "over 0" : "0 or more") +
+            add({Code::value_out_of_range, std::string(name_of(column)) + " must be " +
+                                               (lowest > 0 ? "over 0" : "0 or more") +
                                                " and up to 1,000,000 m"},
                 column);
             return std::nullopt;
@@ -169,10 +162,6 @@ class RowReader {
 };
 
 } // namespace
-
-std::span<const std::string_view, stock_column_count> stock_column_names() {
-    return names;
-}
 
 StockRow read_stock_row(const StockCells& cells, std::vector<Fault>& faults) {
     return RowReader(cells, faults).read();

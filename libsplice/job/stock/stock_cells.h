@@ -2,7 +2,7 @@
 #pragma once
 
 #include "libsplice/job/stock/stock.h"
-#include "libsplice/units/read.h"
+#include "libsplice/units/unit.h"
 
 #include <array>
 #include <optional>

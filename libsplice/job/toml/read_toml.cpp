@@ -4,8 +4,10 @@
 #include "libsplice/job/cell_text.h"
 #include "libsplice/job/plan_key.h"
 #include "libsplice/job/read_job.h"
+#include "libsplice/job/ropes/rope_rows.h"
 #include "libsplice/job/toml/toml_shape.h"
 
+#include <algorithm>
 #include <deque>
 #include <optional>
 #include <string>
@@ -19,7 +21,9 @@ namespace {
 /// Builds one line after another, in memory that is used again.
 class TomlRows : public CellPlaces {
   public:
-    TomlRows(const Node* defaults, FaultSink& faults) : defaults_(defaults), faults_(faults) {
+    /// `ropes` are those of the same job; both outlive the rows.
+    TomlRows(const Node* defaults, std::span<const RopeRow> ropes, FaultSink& faults)
+        : defaults_(defaults), ropes_(ropes), faults_(faults) {
         line_.places = this;
     }
 
@@ -42,6 +46,7 @@ class TomlRows : public CellPlaces {
     void gather(const Node& table) {
         line_.cells = {};
         line_.route = nullptr;
+        line_.own_rope = nullptr;
         nodes_.assign({&table});
         made_texts_.clear();
         fields_.clear();
@@ -53,6 +58,10 @@ class TomlRows : public CellPlaces {
             }
         }
         line_.fields = fields_;
+        const auto own =
+            std::ranges::find(ropes_, line_.text(Column::rope),
+                              [](const RopeRow& rope) { return rope.text(RopeColumn::id); });
+        line_.own_rope = own == ropes_.end() ? nullptr : &*own;
     }
 
     /// The line's own value, or the default. A line that says one of length and route does not want
@@ -71,21 +80,24 @@ class TomlRows : public CellPlaces {
 
     void take(Column column, const Node& value) {
         Cell& cell = line_.cells[static_cast<std::size_t>(column)];
-        if (value.table() == nullptr) {
-            cell = make_cell(value);
-        } else if (column == Column::route) {
-            cell.index = add_node(value);
-            line_.route = &value;
-        } else {
+        const ColumnDeclaration& declared = declaration_of(column);
+        if (declared.sort == CellSort::end && value.table() != nullptr) {
             cell.index = add_node(value);
             take_end(column == Column::end_a ? LineEnd::a : LineEnd::b, *value.table(), cell);
+        } else if (value.table() != nullptr || declared.shape == CellShape::tables) {
+            cell.index = add_node(value);
+            cell.node = &value;
+            line_.route = column == Column::route ? &value : line_.route;
+        } else {
+            cell = make_cell(value, declared.sort);
         }
     }
 
     void take_end(LineEnd end, const Node::Table& table, Cell& kind) {
         for (const auto& [key, value] : table) {
-            const Cell cell = make_cell(value);
-            if (key == end_kind_key) {
+            const bool is_kind = key == end_kind_key;
+            const Cell cell = make_cell(value, is_kind ? CellSort::end : CellSort::length);
+            if (is_kind) {
                 kind = cell;
             } else if (!cell.text.empty()) {
                 fields_.push_back({end, key, cell});
@@ -93,8 +105,9 @@ class TomlRows : public CellPlaces {
         }
     }
 
-    Cell make_cell(const Node& value) {
-        Cell cell{.text = trimmed(text_of(value)), .unit = {}, .index = add_node(value)};
+    Cell make_cell(const Node& value, CellSort sort) {
+        Cell cell{.text = settled(trimmed(text_of(value)), {sort}, made_texts_),
+                  .index = add_node(value)};
         if (auto fault = text_fault(cell.text)) {
             fault->at = value.at();
             faults_.push(*fault);
@@ -125,6 +138,7 @@ class TomlRows : public CellPlaces {
     }
 
     const Node* defaults_;
+    std::span<const RopeRow> ropes_;
     FaultSink& faults_;
     JobLine line_;
     std::vector<const Node*> nodes_; ///< of the cells, by their index; the line itself at 0
@@ -133,6 +147,26 @@ class TomlRows : public CellPlaces {
     std::optional<Fault> fault_;
     std::string plan_key_;
 };
+
+/// The fault of `[line]` in place of `[[line]]`, which is what most often breaks a TOML job: the
+/// second one of them defines a table again.
+std::optional<Fault> single_bracket(std::string_view text, const std::string& file) {
+    for (std::uint32_t number = 1; !text.empty(); ++number) {
+        const std::size_t end = std::min(text.find('\n'), text.size());
+        std::string_view line = trimmed(text.substr(0, end));
+        line = trimmed(line.substr(0, line.find_first_of("#\r")));
+        for (const std::string_view key : {toml_line_key, toml_rope_key}) {
+            if (line == '[' + std::string(key) + ']') {
+                return Fault{Code::broken_toml,
+                             "write [[" + std::string(key) + "]], with two brackets, above each " +
+                                 std::string(key),
+                             Place{file, number, 1}, std::string(key)};
+            }
+        }
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return std::nullopt;
+}
 
 } // namespace
 
@@ -145,19 +179,36 @@ Result<bool> read_toml_job(Input& input, std::span<const std::string_view> end_f
     }
     const auto document = parse_toml(*text, input.name());
     if (!document) {
-        faults.push(document.error());
-        return Unexpected(document.error());
+        Fault fault = single_bracket(*text, input.name()).value_or(document.error());
+        faults.push(fault);
+        return Unexpected(std::move(fault));
     }
     if (auto fault = check_toml_job(*document, end_fields, faults)) {
         return Unexpected(std::move(*fault));
     }
-    TomlRows rows(document->find(toml_defaults_key), faults);
+    FaultSink rope_faults;
+    const auto ropes = read_rope_tables(document->find(toml_rope_key), rope_faults);
+    for (const Fault& fault : rope_faults.kept()) {
+        faults.push(fault);
+    }
+    if (!rope_faults.empty()) {
+        return Unexpected(rope_faults.kept().front());
+    }
+    TomlRows rows(document->find(toml_defaults_key), ropes, faults);
     for (const Node& line : *document->find(toml_line_key)->array()) {
         if (!rows.hand_on(line, on_row)) {
             return false;
         }
     }
     return true;
+}
+
+Result<bool> read_toml_line(const Node& line, std::span<const std::string_view> end_fields,
+                            FaultSink& faults, const OnRow& on_row) {
+    if (auto fault = check_toml_line(line, end_fields, faults)) {
+        return Unexpected(std::move(*fault));
+    }
+    return TomlRows(nullptr, {}, faults).hand_on(line, on_row);
 }
 
 } // namespace libsplice

@@ -26,8 +26,38 @@ bool is_end(Column column) {
     return column == Column::end_a || column == Column::end_b;
 }
 
-bool takes_list(Column column) {
-    return column == Column::strip || column == Column::sleeve || column == Column::fit_first;
+bool is_list_of_tables(const Node& node) {
+    return node.array() != nullptr &&
+           std::ranges::all_of(*node.array(), [](const Node& item) { return item.table(); });
+}
+
+/// What a column's value may be besides a scalar, for the message.
+std::string_view shape_words(CellShape shape) {
+    switch (shape) {
+    case CellShape::list:
+        return ", or an array of these";
+    case CellShape::table:
+        return ", or a table";
+    case CellShape::tables:
+        return ", or an array of tables";
+    case CellShape::plain:
+        break;
+    }
+    return "";
+}
+
+bool has_shape(const Node& node, CellShape shape) {
+    switch (shape) {
+    case CellShape::list:
+        return is_list(node);
+    case CellShape::table:
+        return node.table() != nullptr;
+    case CellShape::tables:
+        return is_list_of_tables(node);
+    case CellShape::plain:
+        break;
+    }
+    return false;
 }
 
 class ShapeCheck {
@@ -41,7 +71,7 @@ class ShapeCheck {
                 check_line(value, "defaults must be a table: write [defaults] above them");
             } else if (key == toml_line_key) {
                 check_lines(value);
-            } else {
+            } else if (key != toml_rope_key) { // ropes are checked where they are read
                 refuse_key(key, value);
             }
         }
@@ -52,9 +82,14 @@ class ShapeCheck {
         return std::move(first_);
     }
 
+    std::optional<Fault> check_one(const Node& line) {
+        check_line(line, "a line must be a table of columns");
+        return std::move(first_);
+    }
+
   private:
     void check_lines(const Node& lines) {
-        constexpr std::string_view hint = "a line must be a table: write [[line]] above it";
+        constexpr std::string_view hint = "write [[line]], with two brackets, above each line";
         if (lines.array() == nullptr) {
             refuse_shape(std::string(hint), lines, toml_line_key);
             return;
@@ -86,19 +121,14 @@ class ShapeCheck {
     }
 
     void check_value(Column column, const Node& value) {
-        const std::string name(column_name(column));
-        if (is_end(column) && value.table() != nullptr) {
-            check_end(column, *value.table());
-        } else if (column == Column::route && value.table() != nullptr) {
-            return; // what a route consists of is for those who work it out
-        } else if (takes_list(column) && !is_scalar(value)) {
-            if (!is_list(value)) {
-                refuse_shape(name + " must be text, or an array of texts", value, name);
-            }
-        } else if (!is_scalar(value)) {
+        const CellShape shape = declaration_of(column).shape;
+        if (!is_scalar(value) && !has_shape(value, shape)) {
+            const std::string name(column_name(column));
             refuse_shape(name + " must be text, a number, true or false" +
-                             (is_end(column) || column == Column::route ? ", or a table" : ""),
+                             std::string(shape_words(shape)),
                          value, name);
+        } else if (is_end(column) && value.table() != nullptr) {
+            check_end(column, *value.table()); // what other tables hold is for those who use them
         }
     }
 
@@ -115,7 +145,7 @@ class ShapeCheck {
     }
 
     void refuse_key(const std::string& key, const Node& value) {
-        constexpr std::array known{toml_defaults_key, toml_line_key};
+        constexpr std::array known{toml_defaults_key, toml_line_key, toml_rope_key};
         const std::string near = did_you_mean(key, known);
         refuse({Code::unknown_column,
                 "the key " + in_quotes(key) + " is not known here" +
@@ -145,6 +175,11 @@ std::optional<Fault> check_toml_job(const Node& document,
                                     std::span<const std::string_view> end_fields,
                                     FaultSink& faults) {
     return ShapeCheck(end_fields, faults).check(document);
+}
+
+std::optional<Fault> check_toml_line(const Node& line, std::span<const std::string_view> end_fields,
+                                     FaultSink& faults) {
+    return ShapeCheck(end_fields, faults).check_one(line);
 }
 
 } // namespace libsplice

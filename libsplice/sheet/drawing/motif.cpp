@@ -36,8 +36,8 @@ class Pen {
     [[nodiscard]] const std::string& path() const { return path_; }
 
   private:
-    Pen& command(char letter, double x, double y) {
-        path_ += letter + coordinate(x) + ' ' + coordinate(y);
+    Pen& command(char order, double x, double y) {
+        path_ += order + coordinate(x) + ' ' + coordinate(y);
         return *this;
     }
     std::string path_;
