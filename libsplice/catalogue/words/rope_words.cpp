@@ -2,6 +2,7 @@
 #include "libsplice/catalogue/words/rope_words.h"
 
 #include "libsplice/base/text.h"
+#include "libsplice/catalogue/words/phrases.h"
 #include "libsplice/units/read.h"
 
 #include <algorithm>
@@ -27,18 +28,6 @@ Unexpected not_understood(std::string text) {
     return Unexpected(Fault{Code::rope_not_understood, std::move(text)});
 }
 
-std::vector<std::string_view> split_at_blanks(std::string_view text) {
-    std::vector<std::string_view> words;
-    while (!text.empty()) {
-        const std::size_t end = std::min(text.find(' '), text.size());
-        if (end > 0) {
-            words.push_back(text.substr(0, end));
-        }
-        text.remove_prefix(std::min(end + 1, text.size()));
-    }
-    return words;
-}
-
 bool is_number(std::string_view word) {
     return !word.empty() && word.find_first_not_of("0123456789./") == std::string_view::npos;
 }
@@ -58,39 +47,6 @@ std::optional<std::string_view> size_unit(std::string_view word) {
     return found == spellings.end() ? std::nullopt : std::optional(found->unit);
 }
 
-/// A phrase that the trade knows.
-struct Phrase {
-    std::string_view name = {};            ///< ours; empty where it is unclear
-    const UnclearWords* unclear = nullptr; ///< where it could mean two things
-    std::string text;                      ///< as it was written, in plain words
-    std::size_t words = 0;                 ///< 0: none was found
-};
-
-class Phrases {
-  public:
-    Phrases(std::span<const std::string_view> words, const Aliases& aliases)
-        : words_(words), aliases_(aliases) {}
-
-    /// The longest phrase from `start` on that is the name of one, or an alias for it.
-    [[nodiscard]] Phrase at(std::size_t start, AliasOf of) const {
-        constexpr std::size_t longest = 5;
-        for (std::size_t count = std::min(longest, words_.size() - start); count > 0; --count) {
-            std::string text;
-            for (std::size_t i = start; i < start + count; ++i) {
-                text += (text.empty() ? "" : " ") + std::string(words_[i]);
-            }
-            if (const auto meaning = aliases_.find(of, text)) {
-                return {meaning->name, meaning->unclear, std::move(text), count};
-            }
-        }
-        return {};
-    }
-
-  private:
-    std::span<const std::string_view> words_;
-    const Aliases& aliases_;
-};
-
 /// Everything that a description has said so far.
 class Description {
   public:
@@ -102,9 +58,8 @@ class Description {
 
     Result<RopeDescription> read() {
         take_size();
-        const Phrases phrases(words_, aliases_);
         for (std::size_t i = 0; i < words_.size();) {
-            i += take(phrases, i);
+            i += take(i);
         }
         if (auto fault = refusal()) {
             return Unexpected(*std::move(fault));
@@ -135,11 +90,12 @@ class Description {
     }
 
     /// Takes the longest phrase that starts at `at`; the number of its words.
-    std::size_t take(const Phrases& phrases, std::size_t at) {
+    std::size_t take(std::size_t at) {
         std::array<std::pair<AliasOf, Phrase>, 3> found{
-            std::pair{AliasOf::construction, phrases.at(at, AliasOf::construction)},
-            std::pair{AliasOf::fibre, phrases.at(at, AliasOf::fibre)},
-            std::pair{AliasOf::rope, phrases.at(at, AliasOf::rope)}};
+            std::pair{AliasOf::construction,
+                      longest_phrase(words_, at, AliasOf::construction, aliases_)},
+            std::pair{AliasOf::fibre, longest_phrase(words_, at, AliasOf::fibre, aliases_)},
+            std::pair{AliasOf::rope, longest_phrase(words_, at, AliasOf::rope, aliases_)}};
         auto& [of, phrase] =
             *std::ranges::max_element(found, {}, [](const auto& one) { return one.second.words; });
         if (phrase.words == 0) {
@@ -360,7 +316,7 @@ Result<std::string_view> read_name(std::string_view text, AliasOf of, std::strin
                                    const Aliases& aliases) {
     const std::string plain = plain_words(text);
     const auto words = split_at_blanks(plain);
-    const Phrase phrase = words.empty() ? Phrase{} : Phrases(words, aliases).at(0, of);
+    const Phrase phrase = words.empty() ? Phrase{} : longest_phrase(words, 0, of, aliases);
     if (phrase.unclear != nullptr && phrase.words == words.size()) {
         return not_understood(unclear_text(text, *phrase.unclear));
     }

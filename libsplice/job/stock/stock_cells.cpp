@@ -1,3 +1,4 @@
+// Reads the cells of a stock row and finds all that is wrong with them.
 #include "libsplice/job/stock/stock_cells.h"
 
 #include "libsplice/base/text.h"
