@@ -2,6 +2,8 @@
 #include "libsplice/cut/bind/end_table.h"
 
 #include <algorithm>
+#include <bit>
+#include <cstdint>
 
 namespace libsplice {
 
@@ -12,7 +14,8 @@ const Result<End>& EndTable::find(const Kind& kind, const Rope& rope,
     constexpr char separator = '\x1f';
     key_.assign(kind.declaration.name);
     key_ += separator;
-    key_ += rope.id;
+    // Two ropes of one description differ in what the reel in hand says.
+    key_ += std::to_string(std::bit_cast<std::uintptr_t>(&rope));
     for (const FieldText& field : fields) {
         key_ += separator;
         key_ += field.name;

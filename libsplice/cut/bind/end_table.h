@@ -15,7 +15,8 @@ class EndTable {
     /// The book must outlive this.
     explicit EndTable(const Book& book) : book_(book) {}
 
-    /// The allowance, or the fault that working it out gave. It stays where it is.
+    /// The allowance, or the fault that working it out gave. It stays where it is, and so must
+    /// `rope`, which is told from others by its address.
     [[nodiscard]] const Result<End>& find(const Kind& kind, const Rope& rope,
                                           std::span<const FieldText> given);
     [[nodiscard]] std::size_t size() const { return ends_.size(); }

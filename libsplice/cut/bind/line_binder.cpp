@@ -15,27 +15,7 @@
 namespace libsplice {
 
 LineBinder::LineBinder(const Book& book, const CutSettings& settings)
-    : book_(book), settings_(settings), ends_(book) {}
-
-const Rope* LineBinder::find_rope(CellReader& cells) {
-    const auto text = cells.text(Column::rope);
-    if (text.empty()) {
-        cells.add(Fault{Code::cell_missing, "a line needs its rope"}, Column::rope);
-        return nullptr;
-    }
-    const auto known = rope_by_text_.find(std::string(text));
-    if (known != rope_by_text_.end()) {
-        return known->second;
-    }
-    auto rope = book_.catalogue().rope(text);
-    if (!rope) {
-        cells.add(rope.error(), Column::rope);
-        return nullptr;
-    }
-    ropes_.push_back(*std::move(rope));
-    rope_by_text_.emplace(text, &ropes_.back());
-    return &ropes_.back();
-}
+    : book_(book), settings_(settings), ropes_(book.catalogue()), ends_(book) {}
 
 std::unique_ptr<const BoundLine> LineBinder::bind(CellReader& cells) {
     const std::size_t faults_before = cells.fault_count();
@@ -44,22 +24,26 @@ std::unique_ptr<const BoundLine> LineBinder::bind(CellReader& cells) {
     line->names = &book_.names();
     line->fit = bind_fit(settings_, cells);
     line->along = read_along_line(cells);
-    const StateAsked asked = read_state(cells);
+    StateAsked asked = read_state(cells);
     const auto load = read_load(cells);
     const bool carries_person = cells.yes(Column::carries_person);
-    line->rope = find_rope(cells);
+    line->rope = ropes_.find(cells);
     line->ends = bind_ends(book_, ends_, line->rope, line->fit.fit, cells);
     line->route = bind_route(settings_, line->rope, cells);
     if (cells.fault_count() != faults_before) {
         return nullptr;
     }
     const Rope& rope = *line->rope;
+    if (cells.text(Column::prestretched).empty()) {
+        asked.prestretched = rope.prestretched;
+    }
     const Rules rules = book_.common_rules(rope);
     line->states = bind_states({asked, rules, settings_, rope, line->ends, line->fit.fit,
                                 line->route && line->route->eased},
                                cells);
     line->along = bind_along_line(line->along, rules, rope, line->ends, cells);
-    line->strength = bind_strength({book_, rules, rope, line->ends, line->route, load}, cells);
+    line->strength =
+        bind_strength({book_, rules, rope, line->ends, line->route, load, carries_person}, cells);
     line->person = bind_person(carries_person, book_, rope, line->ends, cells);
     bind_order(*line, cells);
     if (cells.fault_count() != faults_before) {

@@ -4,11 +4,9 @@
 #include "libsplice/cut/bind/cell_reader.h"
 #include "libsplice/cut/bind/end_table.h"
 #include "libsplice/cut/bound_line.h"
+#include "libsplice/cut/ropes/line_ropes.h"
 
-#include <deque>
 #include <memory>
-#include <string>
-#include <unordered_map>
 
 namespace libsplice {
 
@@ -26,12 +24,9 @@ class LineBinder {
     [[nodiscard]] std::size_t size() const { return ropes_.size() + ends_.size(); }
 
   private:
-    const Rope* find_rope(CellReader& cells);
-
     const Book& book_;
     CutSettings settings_;
-    std::deque<Rope> ropes_;
-    std::unordered_map<std::string, const Rope*> rope_by_text_;
+    LineRopes ropes_;
     EndTable ends_;
 };
 

@@ -95,7 +95,7 @@ void compare(const StrengthOf& of, Strength& strength, CellReader& cells) {
         of.rope.breaking->value * (strength.retained ? strength.retained->share : 1.0);
     strength.design_factor = holds / *strength.load;
     strength.share = *strength.load / holds;
-    if (*strength.design_factor < 1.0) {
+    if (*strength.design_factor < 1.0 && !of.rope.generic_breaking) {
         refuse_overload(of, strength, holds, cells);
     }
 }
@@ -127,7 +127,8 @@ Strength bind_strength(const StrengthOf& of, CellReader& cells) {
     if (const Figure* share = of.rules.find(FigureId::working_share)) {
         strength.working_share = {share->number(), share->source};
     }
-    if (strength.load && of.rope.breaking && *strength.load > Force()) {
+    const bool known = of.rope.breaking && !(of.carries_person && of.rope.generic_breaking);
+    if (strength.load && known && *strength.load > Force()) {
         compare(of, strength, cells);
     }
     return strength;

@@ -17,10 +17,13 @@ struct StrengthOf {
     const BoundEnds& ends;
     const std::optional<RouteLength>& route;
     std::optional<Force> load;
+    bool carries_person = false;
 };
 
 /// From the load, the rope, what its ends and knots retain and the bends over pins and sheaves.
-/// Code::overloaded at the column load if the line does not hold it, with what would.
+/// Code::overloaded at the column load if the line does not hold it, with what would. A strength
+/// that is only a cautious one for any rope of its sort never refuses a load, and says nothing of a
+/// line that carries a person.
 [[nodiscard]] Strength bind_strength(const StrengthOf& of, CellReader& cells);
 
 } // namespace libsplice

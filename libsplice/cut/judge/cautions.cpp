@@ -55,6 +55,13 @@ constexpr std::string_view share_caution =
     "the load is {1} of what the line holds after its ends and knots, and {2} is the most that is "
     "published for such rope in use: take stronger rope, or ends that keep more of it";
 
+constexpr std::string_view generic_caution =
+    "the breaking strength of this rope is a cautious one for any rope of its construction, fibre "
+    "and size: give its own from the reel in hand, as rope_breaking";
+constexpr std::string_view generic_person_caution =
+    "nothing but the strength on its own reel says what a rope that carries a person holds, and "
+    "this one has only a generic strength: no design factor is worked out; give rope_breaking";
+
 using Cautions = std::vector<PieceCaution>;
 
 /// From the end to where the slip knot has to stand; 0 where the splice needs none.
@@ -82,9 +89,23 @@ void add_person_cautions(const BoundLine& line, Cautions& cautions) {
     }
 }
 
+/// Of a strength that is not the reel's own, where anything rests on it.
+void add_generic_caution(const BoundLine& line, Cautions& cautions) {
+    const Rope& rope = *line.rope;
+    if (!rope.generic_breaking) {
+        return;
+    }
+    if (line.person.carries) {
+        cautions.push_back({{generic_person_caution, rope.breaking->source}, std::nullopt});
+    } else if (line.strength.load || line.states.tension.basis == Tension::Basis::force) {
+        cautions.push_back({{generic_caution, rope.breaking->source}, std::nullopt});
+    }
+}
+
 /// Of a load that is much for the line, or cannot be judged.
 void add_load_cautions(const BoundLine& line, Cautions& cautions) {
     const Strength& strength = line.strength;
+    add_generic_caution(line, cautions);
     if (strength.load && !line.rope->breaking) {
         TextAmounts amounts;
         amounts.push_back(amount_of(*strength.load));
