@@ -66,8 +66,9 @@ Exit run_end(const CommandLine& command) {
     if (!book) {
         return Exit::unusable_file;
     }
-    const auto kind = book->kind(command.words.front());
     const auto rope = book->catalogue().rope(command.value("rope", ""));
+    const auto kind =
+        book->kind(command.words.front(), rope ? std::optional(rope->construction) : std::nullopt);
     if (!kind || !rope) {
         return wrong_command(kind ? rope.error().text : kind.error().text);
     }

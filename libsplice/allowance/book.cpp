@@ -155,7 +155,7 @@ Result<Book> Book::open(Catalogue catalogue, PluggedIn plugged_in) {
     book.catalogue_ = std::move(catalogue);
     book.kinds_ = built_in_kinds();
     for (Kind& kind : plugged_in.kinds) {
-        if (book.kind(kind.declaration.name)) {
+        if (book.find_kind(kind.declaration.name) != nullptr) {
             return Unexpected(
                 Fault{Code::duplicate_record,
                       "the kind \"" + std::string(kind.declaration.name) + "\" exists already"});
@@ -207,11 +207,29 @@ bool Book::add_to_family(std::string_view name, const Rule& rule) {
     return found;
 }
 
-Result<const Kind*> Book::kind(std::string_view name) const {
+const Kind* Book::find_kind(std::string_view name) const {
     const auto found = std::ranges::find_if(
         kinds_, [&](const Kind& kind) { return kind.declaration.name == name; });
-    if (found != kinds_.end()) {
-        return &*found;
+    return found == kinds_.end() ? nullptr : &*found;
+}
+
+Result<const Kind*> Book::kind(std::string_view name,
+                               std::optional<Construction> construction) const {
+    if (const Kind* own = find_kind(name)) {
+        return own;
+    }
+    const std::string phrase = plain_words(name);
+    const auto in_other_letters = std::ranges::find_if(
+        kinds_, [&](const Kind& kind) { return plain_words(kind.declaration.name) == phrase; });
+    if (in_other_letters != kinds_.end()) {
+        return &*in_other_letters;
+    }
+    const auto meaning = catalogue_.aliases().find(AliasOf::kind, phrase, construction);
+    if (meaning && meaning->unclear != nullptr) {
+        return Unexpected(Fault{Code::unknown_kind, unclear_text(name, *meaning->unclear)});
+    }
+    if (const Kind* meant = meaning ? find_kind(meaning->name) : nullptr) {
+        return meant;
     }
     std::vector<std::string_view> names;
     for (const Kind& kind : kinds_) {

@@ -36,8 +36,11 @@ class Book {
     [[nodiscard]] const Names& names() const { return names_; }
     /// What was loaded besides, in the order in which it was named.
     [[nodiscard]] std::span<const PlugIn> plug_ins() const { return plug_ins_; }
-    /// Code::unknown_kind names the nearest.
-    [[nodiscard]] Result<const Kind*> kind(std::string_view name) const;
+    /// The kind of that name, or of that word of the trade; `construction` of the rope decides what
+    /// a word such as `eye splice` means. Code::unknown_kind names the nearest, or the kinds that
+    /// the word could mean.
+    [[nodiscard]] Result<const Kind*>
+    kind(std::string_view name, std::optional<Construction> construction = std::nullopt) const;
     /// Every field name that some kind has, the common ones included, for reading a heading.
     [[nodiscard]] std::span<const std::string_view> field_names() const { return field_names_; }
 
@@ -65,6 +68,8 @@ class Book {
 
   private:
     Book() = default;
+    /// The kind of that very name, or null.
+    [[nodiscard]] const Kind* find_kind(std::string_view name) const;
     /// Kinds' rules by kind, in the order of the tables; the last entry holds those of any kind.
     [[nodiscard]] std::optional<Fault> index_rules();
     [[nodiscard]] std::span<const Rule* const> rules_of(const Kind& kind) const;

@@ -30,7 +30,19 @@ TEST(ShippedTables, EverySourceResolvesAndIsUsed) {
         listed.insert(source.key);
     }
     EXPECT_FALSE(listed.empty());
-    EXPECT_EQ(keys_in_use(shipped()), listed);
+    std::set<std::string> used = keys_in_use(shipped());
+    // A cautious figure lies below those of several documents, and its locator names them by key.
+    for (const GenericRope& generic : shipped().generics()) {
+        for (const auto& of : {generic.breaking, generic.mass}) {
+            for (const std::string& key : listed) {
+                if (of &&
+                    shipped().citations().at(of->source).locator.find(key) != std::string::npos) {
+                    used.insert(key);
+                }
+            }
+        }
+    }
+    EXPECT_EQ(used, listed);
 }
 
 TEST(ShippedTables, EveryFigureNamesItsSourceAndPlace) {

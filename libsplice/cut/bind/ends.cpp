@@ -39,9 +39,10 @@ void add_fault(CellReader& cells, LineEnd end, Fault fault) {
     }
 }
 
-const Kind* find_kind(const Book& book, LineEnd end, CellReader& cells) {
+const Kind* find_kind(const Book& book, LineEnd end, const Rope* rope, CellReader& cells) {
     const auto name = cells.text(column_of(end));
-    const auto kind = book.kind(name.empty() ? "bare" : name);
+    const auto construction = rope == nullptr ? std::nullopt : std::optional(rope->construction);
+    const auto kind = book.kind(name.empty() ? "bare" : name, construction);
     if (!kind) {
         add_fault(cells, end, kind.error());
         return nullptr;
@@ -237,7 +238,7 @@ BoundEnds bind_ends(const Book& book, EndTable& table, const Rope* rope, Fit fit
     for (const LineEnd end : both_ends) {
         auto& bound = ends.ends[static_cast<std::size_t>(end)];
         auto& cells_of_end = read[static_cast<std::size_t>(end)];
-        bound.kind = find_kind(book, end, cells);
+        bound.kind = find_kind(book, end, rope, cells);
         cells_of_end = read_cells(end, diameter, cells);
         bound.fitting = cells_of_end.fitting;
         bound.fitting_length = cells_of_end.fitting_length;
