@@ -92,6 +92,7 @@ Exit run_show(const CommandLine& command) {
     if (!input) {
         return unusable_file(input.error());
     }
+    answer->sheet.full = true;
     answer->sheet.working = true;
     return write_out(answer->output, [&](Output& output) {
         const auto writer = row_of(answer->format).cut(output, *book, answer->sheet);

@@ -130,6 +130,11 @@ enum class MarkName : std::uint16_t {
 };
 [[nodiscard]] std::span<const std::string_view> mark_names();
 
+/// Whether the mark is a place at which a pair of strands is dropped from a tail.
+[[nodiscard]] constexpr bool drops_pair(MarkName name) {
+    return name >= MarkName::drop_pair_1 && name <= MarkName::drop_pair_11;
+}
+
 /// A figure of an end that a sheet or a host may want. The words carry the unit, as they are JSON
 /// keys.
 enum class ValueName : std::uint16_t {

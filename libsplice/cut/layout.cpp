@@ -74,6 +74,14 @@ std::size_t marks_outside(const BoundLine& line, LineEnd end) {
     return keeps_rope(line, end) && line.end(end).allowance->made ? 2 : 1;
 }
 
+std::size_t number_in_end(const End& end, std::size_t mark) {
+    std::size_t number = 1;
+    for (std::size_t i = 1; i <= mark; ++i) {
+        number += drops_pair(end.marks[i - 1].name) && drops_pair(end.marks[i].name) ? 0U : 1U;
+    }
+    return number;
+}
+
 void place_marks(const BoundLine& line, Piece& piece) {
     for (const LineEnd end : both_ends) {
         const Nanometres shift = outside_tail(piece.ledger, end);
@@ -85,8 +93,10 @@ void place_marks(const BoundLine& line, Piece& piece) {
         if (marks_outside(line, end) > 0) {
             piece.marks.push_back({end, MarkName::tail_end, shift, ++number});
         }
-        for (const Mark& mark : line.end(end).allowance->marks) {
-            piece.marks.push_back({end, mark.name, shift + mark.from_tail_end, ++number});
+        const End& own = *line.end(end).allowance;
+        for (std::size_t i = 0; i < own.marks.size(); ++i) {
+            piece.marks.push_back({end, own.marks[i].name, shift + own.marks[i].from_tail_end,
+                                   number + number_in_end(own, i)});
         }
     }
     set_between(line, piece);

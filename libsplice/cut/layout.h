@@ -30,6 +30,10 @@ inline constexpr std::array both_ends{LineEnd::a, LineEnd::b};
 /// kept between the two.
 [[nodiscard]] std::size_t marks_outside(const BoundLine& line, LineEnd end);
 
+/// The number of an end's own mark among its own, from 1 in the order of the tape. Places at which
+/// pairs of strands are dropped one after the other share a number.
+[[nodiscard]] std::size_t number_in_end(const End& end, std::size_t mark);
+
 /// Whether there is a figure to check before the last end is made: the first is made, so that it
 /// may have come out otherwise, or the last is cut to an exact length.
 [[nodiscard]] bool has_check(const BoundLine& line);

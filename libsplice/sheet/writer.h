@@ -29,7 +29,8 @@ using ByFormat = std::array<Write*, format_count>;
 /// How a sheet is written.
 struct SheetOptions {
     UnitSystem units = UnitSystem::metric; ///< JSON is in SI whatever this says
-    bool ledger = false;                   ///< text: show every row of the ledger
+    bool full = false;                     ///< text: the card of every line in place of a table
+    bool ledger = false;                   ///< show every row of each ledger
     bool working = false; ///< show how each row is worked out, and lengths at several pulls
     double risk = 0.01;   ///< the risk that the spares were worked out for
 };

@@ -10,6 +10,8 @@
 namespace libsplice {
 namespace {
 
+using testing::mm;
+
 using Form = Span::Form;
 
 std::string sketch(const End& allowance, LineEnd end = LineEnd::a) {

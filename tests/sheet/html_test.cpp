@@ -10,7 +10,7 @@
 #include <string_view>
 #include <vector>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 constexpr std::string_view hostile = R"("><script>alert('1')</script>&)";
@@ -48,15 +48,6 @@ std::ptrdiff_t count_of(std::string_view part, std::string_view text) {
     return count;
 }
 
-std::string written(SheetWriter& writer, const Bench& bench, Output& output,
-                    const std::string& text) {
-    writer.begin();
-    writer.piece(bench.piece);
-    writer.end({1, 2, 0});
-    output.flush();
-    return text;
-}
-
 TEST(HtmlText, LeavesNothingThatABrowserReads) {
     EXPECT_EQ(html_text("5 < 6 & \"a\" > 'b'"), "5 &lt; 6 &amp; &quot;a&quot; &gt; &#39;b&#39;");
     EXPECT_EQ(html_text("façade 5\u00a0mm"), "façade 5\u00a0mm");
@@ -77,51 +68,99 @@ TEST(HtmlPage, EndsAListWhereAnotherPartBegins) {
     EXPECT_LT(text.find("</dl>"), text.find("Cut."));
 }
 
+Line with_hostile_texts() {
+    const std::string text(hostile);
+    return with(two_eyes(), {{"name", text}, {"boat", text}, {"note", text}, {"colour", text}});
+}
+
+/// What the writer makes of the lines.
+template <class MakeWriter>
+std::string written(const MakeWriter& make_writer, const std::vector<Line>& lines) {
+    std::string text;
+    Output output = Output::to_string(text);
+    write_lines(*make_writer(output), lines);
+    output.flush();
+    return text;
+}
+
 TEST(HtmlSheet, IsWholeAndTakesNamesAsText) {
-    Bench bench;
-    bench.piece.name = hostile;
-    bench.piece.boat = hostile;
-    const std::string sheet = bench.sheet(Format::html);
+    const std::string sheet = sheet_of({with_hostile_texts()}, Format::html);
     expect_balanced(sheet);
     EXPECT_EQ(sheet.find("<script"), std::string::npos);
     EXPECT_NE(sheet.find("&quot;&gt;&lt;script&gt;"), std::string::npos);
-    EXPECT_NE(sheet.find("2.765 m"), std::string::npos);
-    expect_balanced(bench.end_sheet(Format::html));
+    EXPECT_NE(sheet.find(show_length(cut_one(two_eyes()).piece().cut, UnitSystem::metric)),
+              std::string::npos);
+    expect_balanced(end_sheet_of("buried-eye", "12-strand HMPE 5 mm",
+                                 {{"eye", "40 mm", {}}, {"pin", "8 mm", {}}}, Format::html));
+}
+
+TEST(HtmlSheet, LikeLinesShareACardWithATickForEachPiece) {
+    const std::string sheet =
+        sheet_of({two_eyes(), plain_line, with(two_eyes(), {{"boat", "No 2"}})}, Format::html);
+    EXPECT_EQ(count_of("<article", sheet), 2);
+    EXPECT_NE(sheet.find("make 4: No 1 (2), No 2 (2)"), std::string::npos);
+    const std::string boxes = sheet.substr(sheet.find("<table class=\"boxes\">"));
+    const std::string rows = boxes.substr(0, boxes.find("</table>"));
+    EXPECT_EQ(count_of("class=\"tick\"", rows), 4);
 }
 
 TEST(HtmlSheet, SaysWhatCannotBeCut) {
-    Bench bench;
-    bench.refuse();
-    const std::string sheet = bench.sheet(Format::html);
+    const std::string sheet = sheet_of({refused_line()}, Format::html);
     expect_balanced(sheet);
-    EXPECT_NE(sheet.find("the buries meet"), std::string::npos);
+    EXPECT_NE(sheet.find("not cut"), std::string::npos);
     EXPECT_EQ(sheet.find("<svg class=\"rope\""), std::string::npos);
 }
 
+// A path of the strip at x lies x millimetres from the cut end: the picture is 190 mm wide and
+// counts in millimetres.
+TEST(HtmlSheet, TheStripIsAtTrueSize) {
+    const One one = cut_one(two_eyes());
+    const std::string sheet = sheet_of({two_eyes()}, Format::html);
+    EXPECT_NE(sheet.find("width=\"190mm\""), std::string::npos);
+    EXPECT_NE(sheet.find("viewBox=\"0 0 190 "), std::string::npos);
+    std::ptrdiff_t within = 0;
+    for (const PieceMark& mark : one.piece().marks) {
+        const double at = in_millimetres(mark.from_end);
+        if (at > 0.0 && at <= 190.0) {
+            ++within;
+            const std::string place =
+                "data-at=\"" + show_number(at, 3) + "\" d=\"M" + show_number(at, 3) + ' ';
+            EXPECT_NE(sheet.find(place), std::string::npos) << place;
+        }
+    }
+    EXPECT_GT(within, 4);
+    EXPECT_EQ(count_of("data-strip=", sheet), within);
+}
+
 TEST(WallChart, HasALineForThePiece) {
-    Bench bench;
-    bench.piece.name = hostile;
-    std::string text;
-    Output output = Output::to_string(text);
-    const auto chart = wall_chart(output, {});
-    const std::string page = written(*chart, bench, output, text);
+    const std::string page =
+        written([](Output& output) { return wall_chart(output, {}); }, {with_hostile_texts()});
     expect_balanced(page);
     EXPECT_EQ(page.find("<script"), std::string::npos);
-    for (const char* part : {"2.765 m", "2.000 m", "12-strand HMPE 5 mm", "hand-eye", "No 1"}) {
+    for (const char* part : {">2.000<", "12-strand HMPE", ">5 mm<", "locked-eye / buried-eye"}) {
         EXPECT_NE(page.find(part), std::string::npos) << part;
     }
 }
 
+TEST(WallChart, LikeBoatsShareAChart) {
+    std::vector<Line> job;
+    for (const char* boat : {"Cat 1", "Cat 2", "Cat 3", "Dory"}) {
+        job.push_back(with(two_eyes(), {{"boat", boat}}));
+    }
+    job.push_back(with(plain_line, {{"boat", "Dory"}}));
+    const std::string page = written([](Output& output) { return wall_chart(output, {}); }, job);
+    EXPECT_EQ(count_of("<section class=\"chart", page), 2);
+    EXPECT_NE(page.find("<h2>Cat 1 to Cat 3</h2>"), std::string::npos);
+}
+
 TEST(Labels, OneForEveryPiece) {
-    const Bench bench; // a line of which two are made
     const LabelSheet sheet{"test", "A4", 2, 3, 90.0, 80.0, 10.0, 10.0, 100.0, 90.0};
-    std::string text;
-    Output output = Output::to_string(text);
-    const auto labels = label_sheet(output, {}, sheet);
-    const std::string page = written(*labels, bench, output, text);
+    const std::string page = written([&](Output& output) { return label_sheet(output, {}, sheet); },
+                                     {two_eyes(), refused_line()});
     expect_balanced(page);
     EXPECT_EQ(count_of("class=\"label\"", page), 2);
+    EXPECT_NE(page.find("<span>5 mm</span>"), std::string::npos);
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -1,5 +1,6 @@
-// The sheet that is read at the bench: what stands on it, in what order, and how wide it is.
+// Text for a terminal and a bench: one table of a job, the card of a line, an end.
 #include "libsplice/base/text.h"
+#include "libsplice/sheet/text/text_page.h"
 #include "libsplice/sheet/words/fill_text.h"
 
 #include "bench.h"
@@ -7,16 +8,19 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <initializer_list>
 #include <sstream>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
-void expect_narrow(const std::string& sheet) {
-    std::istringstream lines(sheet);
-    for (std::string line; std::getline(lines, line);) {
-        EXPECT_LE(character_count(line), 80U) << line;
+std::vector<std::string> lines_of(const std::string& text) {
+    std::istringstream in(text);
+    std::vector<std::string> lines;
+    for (std::string line; std::getline(in, line);) {
+        lines.push_back(line);
     }
+    return lines;
 }
 
 /// The words of a sheet with single blanks, so that a line break does not matter.
@@ -39,174 +43,229 @@ void expect_in_order(const std::string& sheet, std::initializer_list<std::string
     }
 }
 
-TEST(TextSheet, FollowsTheOrderOfTheWork) {
-    Bench bench;
-    expect_in_order(
-        bench.sheet(Format::text),
-        {"trapeze line | No 1 | make 2",
-         "C U T 2.765 m",
-         "12-strand HMPE 5 mm",
-         "Mark with 4.5 kg on the rope.",
-         "Prestretched no",
-         "5.0 mm in diameter",
-         "Finished 2.000 m",
-         "exact, 3 mm either way; chance of falling outside 25 %",
-         "THREAD NOW ball, ring",
-         "END A, made first: hand-eye",
-         "near throat 300 mm 200 mm",
-         "far throat 400 mm 100 mm",
-         "1. Lead 300 mm",
-         "at 400 mm",
-         "Bury 300 mm; smallest published 200 mm; the rope is 7.1 mm",
-         "CAUTION a tail of 300 mm is short",
-         "CHECK Load to 4.5 kg. From the bearing point of end a to the far throat mark of end b "
-         "must read 1.970 m (1.967 m to 1.973 m)",
-         "read ____",
-         "END B, made last",
-         "tail end 15 mm 15 mm 2.370 m",
-         "far throat 415 mm 100 mm 1.970 m",
-         "Between the marks",
-         "1.950 m",
-         "at 415 mm",
-         "Trim the last 15 mm only after the check. It holds spare 13 mm, rounding 2 mm.",
-         "end a retains 90 %",
-         "On this sheet",
-         "maker's own splicing instructions",
-         "Test every line before use",
-         "competent person",
-         "Local rules",
-         "fit for use",
-         "risk of 1 %",
-         "Sources"});
+void expect_narrow(const std::string& sheet) {
+    for (const std::string& line : lines_of(sheet)) {
+        EXPECT_LE(character_count(line), TextPage::width) << line;
+    }
 }
 
-TEST(TextSheet, TheLedgerIsShownWhereItIsAskedFor) {
-    Bench bench;
-    EXPECT_EQ(bench.sheet(Format::text).find("LEDGER"), std::string::npos);
-    SheetOptions options;
+TEST(TextTable, OneRowForLikeLines) {
+    std::vector<Line> job;
+    for (const char* boat : {"Cat 1", "Cat 2", "Cat 3"}) {
+        job.push_back(with(two_eyes(), {{"boat", boat}}));
+        job.push_back(with(plain_line, {{"boat", boat}, {"name", "lacing"}}));
+    }
+    const auto lines = lines_of(sheet_of(job, Format::text));
+    ASSERT_GE(lines.size(), 3U);
+    EXPECT_TRUE(lines[0].starts_with("line ")) << lines[0];
+    EXPECT_TRUE(lines[1].starts_with("trapeze line")) << lines[1];
+    EXPECT_NE(lines[1].find("Cat 1 to Cat 3 (2)"), std::string::npos) << lines[1];
+    EXPECT_NE(lines[1].find("12-strand HMPE, 5 mm, blue"), std::string::npos) << lines[1];
+    EXPECT_NE(lines[1].find("2.000"), std::string::npos) << lines[1];
+    EXPECT_TRUE(lines[2].starts_with("lacing")) << lines[2];
+    EXPECT_EQ(std::ranges::count_if(
+                  lines, [](const auto& line) { return line.starts_with("trapeze line"); }),
+              1);
+}
+
+TEST(TextTable, CautionsAreCountedAndNamedOnceBelow) {
+    const Line person = with(two_eyes(), {{"carries_person", "yes"}, {"load", "1.2 kN"}});
+    const std::string sheet = sheet_of({person, with(person, {{"boat", "No 2"}})}, Format::text);
+    const auto heading = sheet.find("\nCautions:");
+    ASSERT_NE(heading, std::string::npos) << sheet;
+    const std::string falls = "a person who falls";
+    const std::string words = words_of(sheet);
+    EXPECT_NE(words.find(falls), std::string::npos);
+    EXPECT_EQ(words.find(falls), words.rfind(falls));
+}
+
+TEST(TextTable, ALineThatCannotBeCutSaysWhyBelow) {
+    const std::string sheet = sheet_of({refused_line(), two_eyes()}, Format::text);
+    EXPECT_NE(sheet.find("not cut"), std::string::npos);
+    expect_in_order(sheet, {"2.000", "Not cut:", "trapeze line:"});
+}
+
+TEST(TextTable, HostileNamesStayText) {
+    const std::string sheet = sheet_of({with(two_eyes(), {{"name", "a\x1b[31mb"}})}, Format::text);
+    EXPECT_EQ(sheet.find('\x1b'), std::string::npos);
+    EXPECT_NE(sheet.find("a\\x1b[31mb"), std::string::npos);
+}
+
+TEST(TextCard, FollowsTheOrderOfTheWork) {
+    expect_in_order(sheet_of({two_eyes()}, Format::text, in_full()),
+                    {"1 trapeze line, make 2: No 1 (2)",
+                     "CUT",
+                     "12-strand HMPE, 5 mm, blue",
+                     "Pull to mark at",
+                     "Finished",
+                     "2.000 m",
+                     "exact: 1.990 m to 2.010 m",
+                     "prestretched",
+                     "Put on first ball, ring",
+                     "End a, made first: locked-eye",
+                     "no mark, in mm",
+                     "taper",
+                     "End b, made last: buried-eye",
+                     "from the first end",
+                     "Between the marks",
+                     "1. Put on the rope now: ball, ring.",
+                     "End a:",
+                     "must read",
+                     "End b:",
+                     "Trim the last",
+                     "check read ____",
+                     "finished ____",
+                     "FOR THE OFFICE",
+                     "lines: 1; pieces to cut: 2",
+                     "maker's own splicing instructions",
+                     "Test every line before use",
+                     "competent person",
+                     "Local rules",
+                     "fit for use",
+                     "risk of 1 %",
+                     "Sources"});
+}
+
+TEST(TextCard, NothingIsLetterSpaced) {
+    EXPECT_EQ(sheet_of({two_eyes()}, Format::text, in_full()).find("C U T"), std::string::npos);
+}
+
+// A mark's distance from the first end's bearing point and from the cut end add up to the same
+// length for every mark of the end made last.
+TEST(TextCard, TheLastEndIsMeasuredFromBothSides) {
+    const One one = cut_one(two_eyes());
+    const std::string sheet = sheet_of({two_eyes()}, Format::text, in_full());
+    const auto rows = lines_of(sheet.substr(sheet.find("End b, made last")));
+    std::vector<long> sums;
+    for (const std::string& row : rows) {
+        std::istringstream in(row);
+        std::vector<std::string> words;
+        for (std::string word; in >> word;) {
+            words.push_back(word);
+        }
+        const bool is_mark =
+            words.size() > 4 && words[0].size() <= 2 &&
+            std::ranges::all_of(words[0], [](char c) { return c >= '0' && c <= '9'; });
+        if (is_mark) {
+            sums.push_back(std::stol(words[words.size() - 3]) + std::stol(words.back()));
+        }
+        if (row.find("Between the marks") != std::string::npos) {
+            break;
+        }
+    }
+    ASSERT_GE(sums.size(), 4U) << sheet;
+    for (const long sum : sums) {
+        EXPECT_NEAR(static_cast<double>(sum), static_cast<double>(sums.front()), 1.0);
+    }
+    EXPECT_LT(static_cast<double>(sums.front()), in_millimetres(one.piece().cut));
+}
+
+TEST(TextCard, TheLedgerIsShownIfItIsAskedFor) {
+    EXPECT_EQ(sheet_of({two_eyes()}, Format::text, in_full()).find("LEDGER"), std::string::npos);
+    SheetOptions options = in_full();
     options.ledger = true;
-    expect_in_order(bench.sheet(Format::text, options),
-                    {"LEDGER", "finished length - 2.000 m 1.0 mm tape job",
-                     "take-up as spliced a 20 mm 10.0 mm take-up", "spare b 13 mm",
-                     "cut length 2.765 m"});
+    expect_in_order(
+        sheet_of({two_eyes()}, Format::text, options),
+        {"LEDGER", "finished length - 2.000 m", "take-up", "spare b", "rounding b", "cut length"});
 }
 
-TEST(TextSheet, NothingIsWiderThanThePage) {
-    Bench bench;
+TEST(TextCard, NothingIsWiderThanThePage) {
     const std::string one_word(300, 'x');
     std::string greek;
     for (int i = 0; i < 120; ++i) {
         greek += "αβγ ";
     }
-    bench.piece.name = one_word;
-    bench.piece.boat = greek;
-    bench.piece.fit_first = bench.piece.note = one_word;
-    bench.piece.colour = bench.piece.lot = bench.piece.pair = greek;
-    bench.piece.cut = mm(123'456'789);
+    const Line wide = with(two_eyes(), {{"name", one_word},
+                                        {"boat", greek},
+                                        {"note", one_word},
+                                        {"fit_first", one_word},
+                                        {"lot", greek}});
     for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
-        SheetOptions options;
-        options.units = units;
+        SheetOptions options = in_full(units);
         options.ledger = true;
-        const std::string sheet = bench.sheet(Format::text, options);
+        const std::string sheet = sheet_of({wide}, Format::text, options);
         expect_narrow(sheet);
-        EXPECT_EQ(std::ranges::count(sheet, 'x') / 2 >= 3 * 300, true); // nothing is cut off
-        expect_narrow(bench.end_sheet(Format::text, options));
+        EXPECT_GE(std::ranges::count(sheet, 'x'), 3 * 300); // nothing is cut off
     }
-    bench.refuse();
-    bench.fault.text = greek + one_word;
-    expect_narrow(bench.sheet(Format::text));
+    expect_narrow(sheet_of({with(refused_line(), {{"name", one_word}})}, Format::text, in_full()));
 }
 
-TEST(TextSheet, ANumberStaysWithItsUnit) {
-    Bench bench;
+TEST(TextCard, ANumberStaysWithItsUnit) {
     for (std::size_t length = 40; length < 80; ++length) {
         const std::string note = std::string(length, 'x') + " 12 ft 6 3/4 in and 875 mm";
-        bench.piece.note = note;
-        const std::string sheet = bench.sheet(Format::text);
+        const std::string sheet =
+            sheet_of({with(plain_line, {{"note", note}})}, Format::text, in_full());
         EXPECT_NE(sheet.find("12 ft 6 3/4 in"), std::string::npos) << sheet;
         EXPECT_NE(sheet.find("875 mm"), std::string::npos) << sheet;
     }
 }
 
-TEST(TextSheet, ControlBytesAreShownNotSent) {
-    Bench bench;
-    bench.piece.name = "a\x1b[31mb";
-    const std::string sheet = bench.sheet(Format::text);
-    EXPECT_EQ(sheet.find('\x1b'), std::string::npos);
-    EXPECT_NE(sheet.find("a\\x1b[31mb"), std::string::npos);
+TEST(TextCard, SaysHowToMark) {
+    expect_in_order(sheet_of({two_eyes()}, Format::text, in_full(UnitSystem::imperial)),
+                    {"Pull to mark at", " lb"});
+    const Line cord = with(plain_line, {{"rope", "demo-shock-5"}});
+    expect_in_order(sheet_of({cord}, Format::text, in_full()), {"none: relaxed and straight"});
 }
 
-TEST(TextSheet, SaysHowToMark) {
-    Bench bench;
-    SheetOptions imperial;
-    imperial.units = UnitSystem::imperial;
-    expect_in_order(bench.sheet(Format::text, imperial), {"Mark with 10 lb on the rope."});
-    bench.plan.states.marking_tension = {};
-    expect_in_order(bench.sheet(Format::text), {"Mark relaxed and straight."});
-    bench.plan.states.marking_basis = MarkingTension::Basis::slack;
-    expect_in_order(bench.sheet(Format::text), {"Mark slack.", "Lay it slack."});
+TEST(TextCard, InImperialUnitsNoMetricLengthIsLeft) {
+    const std::string sheet = sheet_of({with(plain_line, {{"name", "a line"}})}, Format::text,
+                                       in_full(UnitSystem::imperial));
+    // 4 m = 157.480 in = 13 ft 1.48 in, to the sixteenth 1 1/2
+    EXPECT_NE(sheet.find("13 ft 1 1/2 in"), std::string::npos) << sheet;
+    EXPECT_EQ(sheet.find(" mm"), std::string::npos) << sheet;
 }
 
-TEST(TextSheet, InImperialUnitsNoMetricLengthIsLeft) {
-    Bench bench;
-    bench.piece.rope = "a rope";
-    SheetOptions imperial;
-    imperial.units = UnitSystem::imperial;
-    imperial.ledger = true;
-    const std::string sheet = bench.sheet(Format::text, imperial);
-    // 2765 mm = 108.858 in = 9 ft 0 14/16 in
-    EXPECT_NE(sheet.find("9 ft 0 7/8 in"), std::string::npos) << sheet;
-    EXPECT_EQ(sheet.find(" mm"), std::string::npos);
-}
-
-TEST(TextSheet, ARefusedPieceSaysWhyInTheSamePlace) {
-    Bench bench;
-    bench.refuse();
-    const std::string sheet = bench.sheet(Format::text);
-    expect_in_order(sheet, {"trapeze line", "N O T C U T", "Why the buries meet", "job.csv:7:3"});
+TEST(TextCard, ARefusedLineSaysWhyInTheSamePlace) {
+    const std::string sheet = sheet_of({refused_line()}, Format::text, in_full());
+    expect_in_order(sheet, {"trapeze line", "NOT CUT", "Why"});
     EXPECT_EQ(sheet.find("Trim"), std::string::npos);
 }
 
-TEST(TextSheet, WithTheOtherEndFirstTheMarksChangeSides) {
-    Bench bench;
-    bench.plan.ends.first_end = LineEnd::b;
-    expect_in_order(bench.sheet(Format::text),
-                    {"END B, made first", "END A, made last", "bearing point of"});
+TEST(TextCard, WithTheOtherEndFirstTheEndsChangePlaces) {
+    expect_in_order(sheet_of({with(two_eyes(), {{"first_end", "b"}})}, Format::text, in_full()),
+                    {"End b, made first", "End a, made last"});
 }
 
 TEST(TextEnd, ShowsTheAllowanceAndWhatItIsMadeOf) {
-    const Bench bench;
-    const std::string sheet = bench.end_sheet(Format::text);
-    expect_in_order(sheet,
-                    {"hand-eye, an eye made up", "A L L O W A N C E 380 mm",
-                     "rope round the eye - 100 mm", "allowance 380 mm", "far throat 400 mm 100 mm",
-                     "tail 300 mm", "throat angle 23 degrees", "1. Lead 300 mm",
-                     "CAUTION a tail of 300 mm", "90 % of the rope's", "Follow the rope maker's"});
+    expect_in_order(end_sheet_of("buried-eye", "12-strand HMPE 5 mm",
+                                 {{"eye", "40 mm", {}}, {"pin", "8 mm", {}}}, Format::text),
+                    {"buried-eye", "ALLOWANCE", "LEDGER", "allowance", "MARKS", "far throat",
+                     "STEPS IN ORDER", "1. ", "Follow the rope maker's"});
 }
 
-std::string filled(const Bench& bench, std::string_view text, Nanometres over = 0,
+/// An end with a tail of 300 mm and five tucks, its far throat at 400 mm.
+End small_end() {
+    End end;
+    end.add(Mark{MarkName::near_throat, 300'000'000});
+    end.add(Mark{MarkName::far_throat, 400'000'000});
+    end.add(Value{ValueName::tail_m, 0.3});
+    end.add(Value{ValueName::tucks, 5.0});
+    end.add(Value{ValueName::throat_angle_deg, 23.4});
+    return end;
+}
+
+std::string filled(std::string_view text, Nanometres over = 0,
                    UnitSystem units = UnitSystem::metric) {
+    const End end = small_end();
     std::string into;
-    append_filled(into, text, {bench.eye, bench.book.names(), over, units});
+    append_filled(into, text, {end, shipped_book().names(), over, units});
     return into;
 }
 
 TEST(FillText, PutsFiguresInTheirPlaces) {
-    const Bench bench;
-    EXPECT_EQ(filled(bench, "{tail}"), "300 mm");
-    EXPECT_EQ(filled(bench, "{tail}", 0, UnitSystem::imperial), "11 13/16 in"); // 11.811 in
-    EXPECT_EQ(filled(bench, "{tucks} tucks"), "5 tucks");
-    EXPECT_EQ(filled(bench, "opens to {throat_angle}"), "opens to 23 degrees");
-    EXPECT_EQ(filled(bench, "at {@far throat}, {@near throat}", mm(15)), "at 415 mm, 315 mm");
-    EXPECT_EQ(filled(bench, "no figure at all"), "no figure at all");
-    EXPECT_EQ(filled(bench, ""), "");
+    EXPECT_EQ(filled("{tail}"), "300 mm");
+    EXPECT_EQ(filled("{tail}", 0, UnitSystem::imperial), "11 13/16 in"); // 11.811 in
+    EXPECT_EQ(filled("{tucks} tucks"), "5 tucks");
+    EXPECT_EQ(filled("opens to {throat_angle}"), "opens to 23 degrees");
+    EXPECT_EQ(filled("at {@far throat}, {@near throat}", 15'000'000), "at 415 mm, 315 mm");
+    EXPECT_EQ(filled("no figure at all"), "no figure at all");
+    EXPECT_EQ(filled(""), "");
 }
 
 TEST(FillText, WhatTheEndDoesNotHaveIsSaid) {
-    const Bench bench;
-    EXPECT_EQ(filled(bench, "{pin} and {@crown}"), "(no figure) and (no figure)");
-    EXPECT_EQ(filled(bench, "an open { brace"), "an open { brace");
-    EXPECT_EQ(filled(bench, "} {tail}"), "} 300 mm");
+    EXPECT_EQ(filled("{pin} and {@crown}"), "(no figure) and (no figure)");
+    EXPECT_EQ(filled("an open { brace"), "an open { brace");
+    EXPECT_EQ(filled("} {tail}"), "} 300 mm");
 }
 
 TEST(Formats, AreReadByTheirNames) {
@@ -217,4 +276,4 @@ TEST(Formats, AreReadByTheirNames) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -101,17 +101,20 @@ std::optional<std::size_t> Work::number_of(LineEnd end, MarkName name) const {
         return there ? std::optional(name == MarkName::trim ? std::size_t{1} : outside)
                      : std::nullopt;
     }
-    const auto& marks = line_.end(end).allowance->marks;
-    const auto mark = std::ranges::find(marks, name, &Mark::name);
-    return mark == marks.end()
+    const End& own = *line_.end(end).allowance;
+    const auto mark = std::ranges::find(own.marks, name, &Mark::name);
+    return mark == own.marks.end()
                ? std::nullopt
-               : std::optional(outside + static_cast<std::size_t>(mark - marks.begin()) + 1);
+               : std::optional(outside + number_in_end(own, static_cast<std::size_t>(
+                                                                mark - own.marks.begin())));
 }
 
 void Work::add_numbers(PieceStep& step, LineEnd end, std::span<const MarkName> names) const {
     if (step.action == Action::mark && names.empty()) {
+        const End& own = *line_.end(end).allowance;
         const std::size_t count =
-            marks_outside(line_, end) + line_.end(end).allowance->marks.size();
+            marks_outside(line_, end) +
+            (own.marks.empty() ? 0 : number_in_end(own, own.marks.size() - 1));
         for (std::size_t number = 1; number <= count; ++number) {
             step.at.push_back(static_cast<std::uint8_t>(number));
         }

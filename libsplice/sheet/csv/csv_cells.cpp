@@ -1,3 +1,4 @@
+// Cells of CSV: quoted where they must be, and never a formula.
 #include "libsplice/sheet/csv/csv_cells.h"
 
 #include <array>

@@ -1,3 +1,4 @@
+// A made end sketched in proportion, a dot on its bearing point.
 #include "libsplice/sheet/drawing/bearing_sketch.h"
 
 #include "libsplice/sheet/drawing/motif.h"
@@ -221,7 +222,7 @@ void append_bearing_sketch(std::string& into, const KindDeclaration& kind, const
                 : "<g transform=\"matrix(-1 0 0 1 " + show_number(sketch_width, 0) + " 0)\">";
     Sketch sketch(into);
     draw(sketch, allowance);
-    into += "</g></svg><figcaption>Measured to the dot: " + datum + "</figcaption></figure>\n";
+    into += "</g></svg><figcaption>the dot: " + datum + "</figcaption></figure>\n";
 }
 
 } // namespace libsplice

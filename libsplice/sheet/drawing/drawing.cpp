@@ -1,3 +1,4 @@
+// A rope's ends laid out straight, to one scale, every mark on its place.
 #include "libsplice/sheet/drawing/drawing.h"
 
 #include "libsplice/base/text.h"
@@ -22,10 +23,11 @@ constexpr double margin = 26.0;
 constexpr double break_width = 40.0;
 constexpr double room_for_names = 190.0; // beside the last mark of an end drawn by itself
 constexpr double half_rope = 8.0;
-constexpr double width_of_letter = 6.2; // of the names' letters, on the safe side of most faces
+constexpr double width_of_letter = 6.6; // of the names' letters, on the safe side of most faces
 constexpr double row_height = 15.0;
 constexpr double gap = 10.0;
 constexpr double least_between_names = 24.0;
+constexpr double least_between_numbers = 13.0;
 
 /// One end, its distances from the cut end.
 struct DrawnEnd {
@@ -81,10 +83,12 @@ std::string number(double value) {
 /// Draws ends on one line: names of marks on one side of the rope, brackets on the other.
 class Drawing {
   public:
-    Drawing(std::string& into, const Names& names, UnitSystem units, Nanometres rope)
+    /// With `numbered`, marks bear their numbers, which a table explains; else their names.
+    Drawing(std::string& into, const Names& names, UnitSystem units, Nanometres rope, bool numbered)
         : into_(into),
           names_(names),
           units_(units),
+          numbered_(numbered),
           units_of_width_(2.0 * half_rope / static_cast<double>(std::max<Nanometres>(rope, 1))) {}
 
     /// Returns the height over the width.
@@ -118,17 +122,32 @@ class Drawing {
     }
 
   private:
-    static double height(const Stacking& side) {
-        return half_rope * 2.5 + static_cast<double>(side.rows()) * row_height + gap;
+    double height(const Stacking& side) const {
+        return half_rope * (numbered_ && side.rows() == 0 ? 1.2 : 2.5) +
+               static_cast<double>(side.rows()) * row_height + gap;
     }
 
-    std::string name_of_mark(const PieceMark& mark) const {
-        return std::string(names_.of(mark.name)) + ' ' + show_length(mark.from_end, units_);
+    std::string label_of_mark(const PieceMark& mark) const {
+        return numbered_
+                   ? std::to_string(mark.number)
+                   : std::string(names_.of(mark.name)) + ' ' + show_length(mark.from_end, units_);
+    }
+
+    /// The same in HTML, the figure in bold.
+    std::string label_in_html(const PieceMark& mark) const {
+        return numbered_ ? "<tspan class=\"n\">" + std::to_string(mark.number) + "</tspan>"
+                         : html_text(names_.of(mark.name)) + " <tspan class=\"n\">" +
+                               html_text(show_length(mark.from_end, units_)) + "</tspan>";
     }
 
     std::string caption(const DrawnEnd& end, std::size_t span) const {
         const Span& of = end.allowance->shape[span];
         return words_of(of, units_) + ": " + show_length(of.to - of.from, units_);
+    }
+
+    /// Where numbers refer to a table, that says what the spans are.
+    [[nodiscard]] std::size_t captions_of(const DrawnEnd& end) const {
+        return numbered_ ? 0 : end.allowance->shape.size();
     }
 
     static std::string over_caption(const DrawnEnd& end) {
@@ -142,15 +161,17 @@ class Drawing {
         double last_named = 0.0;
         for (auto mark = end.marks.rbegin(); mark != end.marks.rend(); ++mark) {
             const double x = scale.x(mark->from_end);
-            const bool crowded = !end.rows_of_names.empty() && mark + 1 != end.marks.rend() &&
-                                 std::abs(x - last_named) < least_between_names;
+            const double least = numbered_ ? least_between_numbers : least_between_names;
+            const bool crowded = !end.rows_of_names.empty() &&
+                                 (numbered_ || mark + 1 != end.marks.rend()) &&
+                                 std::abs(x - last_named) < least;
             if (crowded) {
                 end.rows_of_names.emplace_back();
                 continue;
             }
             last_named = x;
             end.rows_of_names.emplace_back(
-                of_names.place(x, length_of(name_of_mark(*mark)), runs_left(scale)));
+                of_names.place(x, length_of(label_of_mark(*mark)), runs_left(scale)));
         }
         const auto place = [&](Nanometres from, Nanometres to, const std::string& text) {
             const double length = std::abs(scale.x(to) - scale.x(from));
@@ -160,7 +181,7 @@ class Drawing {
         if (end.over > 0) {
             place(0, end.over, over_caption(end));
         }
-        for (std::size_t i = 0; i < end.allowance->shape.size(); ++i) {
+        for (std::size_t i = 0; i < captions_of(end); ++i) {
             const Span& span = end.allowance->shape[i];
             place(end.over + span.from, end.over + span.to, caption(end, i));
         }
@@ -225,9 +246,8 @@ class Drawing {
                 continue;
             }
             into_ += "<text x=\"" + number(x + (runs_left(scale) ? -3.0 : 4.0)) + "\" y=\"" +
-                     number(y + 3.5) + "\"" + anchor(scale) + ">" + html_text(name) +
-                     " <tspan class=\"n\">" + html_text(show_length(mark->from_end, units_)) +
-                     "</tspan></text>";
+                     number(y + 3.5) + "\"" + anchor(scale) + ">" + label_in_html(*mark) +
+                     "</text>";
         }
     }
 
@@ -242,7 +262,7 @@ class Drawing {
             draw_bracket(scale, 0, end.over, over_caption(end),
                          height_of_row(end.rows_of_brackets[placed++], down), down);
         }
-        for (std::size_t i = 0; i < end.allowance->shape.size(); ++i) {
+        for (std::size_t i = 0; i < captions_of(end); ++i) {
             const Span& span = end.allowance->shape[i];
             draw_bracket(scale, end.over + span.from, end.over + span.to, caption(end, i),
                          height_of_row(end.rows_of_brackets[placed++], down), down);
@@ -271,6 +291,7 @@ class Drawing {
     std::string& into_;
     const Names& names_;
     UnitSystem units_;
+    bool numbered_;
     double units_of_width_;
     Stacking above_{gap};
     Stacking below_{gap};
@@ -293,7 +314,7 @@ DrawnEnd drawn_end(const Piece& piece, LineEnd end) {
 
 double append_drawing(std::string& into, const Piece& piece, UnitSystem units) {
     const BoundLine& plan = *piece.line;
-    Drawing drawing(into, *plan.names, units, to_nanometres(plan.rope->counting_diameter()));
+    Drawing drawing(into, *plan.names, units, to_nanometres(plan.rope->counting_diameter()), true);
     return drawing.draw(
         drawn_end(piece, LineEnd::a), drawn_end(piece, LineEnd::b),
         "The rope laid straight, end a on the left, end b on the right, what lies between "
@@ -315,7 +336,7 @@ double append_drawing(std::string& into, const KindDeclaration& kind, const End&
     title += both ? ": the rope laid straight, both its ends, what lies between broken out."
                   : ": the rope laid straight, its end on the left.";
     title += " Along the rope to scale; drawn thicker than it is.";
-    return Drawing(into, names, units, to_nanometres(rope))
+    return Drawing(into, names, units, to_nanometres(rope), false)
         .draw(side(LineEnd::a), both ? std::optional(side(LineEnd::b)) : std::nullopt, title);
 }
 

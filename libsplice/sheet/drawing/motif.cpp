@@ -1,3 +1,4 @@
+// Small figures, each a path, that stand for one turn, tuck, clip or crossing.
 #include "libsplice/sheet/drawing/motif.h"
 
 #include "libsplice/units/show.h"

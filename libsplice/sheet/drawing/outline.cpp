@@ -1,3 +1,4 @@
+// The outline of a rope laid out straight: the union of its parts.
 #include "libsplice/sheet/drawing/outline.h"
 
 #include "libsplice/units/show.h"

@@ -1,3 +1,4 @@
+// How each form of span is named and drawn, a row of one table.
 #include "libsplice/sheet/drawing/span_look.h"
 
 #include "libsplice/sheet/drawing/motif.h"

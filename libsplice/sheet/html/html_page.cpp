@@ -1,3 +1,4 @@
+// A page for a browser: what belongs together is put into one list or table.
 #include "libsplice/sheet/html/html_page.h"
 
 #include "libsplice/sheet/drawing/span_look.h"
@@ -143,10 +144,10 @@ void HtmlPage::step(std::size_t /*number*/, std::string_view text) {
     into_ += "<li><span class=\"tick\"></span>" + html_text(text) + "</li>\n";
 }
 
-std::string html_start(std::string_view title) {
+std::string html_start(std::string_view title, std::string_view style) {
     return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
            "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" +
-           html_text(title) + "</title>\n<style>\n" + std::string(html_style) +
+           html_text(title) + "</title>\n<style>\n" + std::string(html_style) + std::string(style) +
            "</style>\n</head>\n<body>\n" + std::string(drawing_patterns()) + "\n<main>\n<h1>" +
            html_text(title) + "</h1>\n";
 }

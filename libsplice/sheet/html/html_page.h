@@ -39,7 +39,8 @@ class HtmlPage : public Page {
 };
 
 /// From the first line of the file to where the sheet's own contents begin, and the last lines.
-[[nodiscard]] std::string html_start(std::string_view title);
+/// `style` comes after the style of every page.
+[[nodiscard]] std::string html_start(std::string_view title, std::string_view style = {});
 [[nodiscard]] std::string_view html_finish();
 
 } // namespace libsplice

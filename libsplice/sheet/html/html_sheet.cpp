@@ -1,22 +1,59 @@
-// A cut sheet for the browser and the printer: a summary, then a panel a piece with its drawing.
+// A cut sheet for the printer and the browser: a card for each sort of line, then the office page.
 #include "libsplice/sheet/drawing/bearing_sketch.h"
 #include "libsplice/sheet/drawing/drawing.h"
+#include "libsplice/sheet/drawing/strip.h"
+#include "libsplice/sheet/html/card_pages.h"
+#include "libsplice/sheet/html/card_style.h"
+#include "libsplice/sheet/html/html_card.h"
 #include "libsplice/sheet/html/html_format.h"
 #include "libsplice/sheet/html/html_page.h"
 #include "libsplice/sheet/html/html_style.h"
-#include "libsplice/sheet/html/html_text.h"
-#include "libsplice/sheet/html/page_fit.h"
-#include "libsplice/sheet/panel/panel_end.h"
-#include "libsplice/sheet/panel/panel_heading.h"
-#include "libsplice/sheet/panel/panel_person.h"
-#include "libsplice/sheet/panel/panel_piece.h"
-#include "libsplice/sheet/panel/panel_stretch.h"
+#include "libsplice/sheet/panel/office.h"
 
 namespace libsplice {
 
 namespace {
 
-/// The panels wait until the summary, which stands before them, is known.
+/// Above this, cards keep the job's order, for to look for neighbours takes longer than it saves.
+constexpr std::size_t very_many = 300;
+
+CardPictures pictures_of(const Piece& piece, const Card& card, UnitSystem units) {
+    CardPictures pictures;
+    if (piece.line == nullptr) {
+        return pictures;
+    }
+    pictures.bar_shape = append_drawing(pictures.bar, piece, units);
+    for (const CardEnd& end : card.ends) {
+        std::string& sketch = pictures.ends.emplace_back();
+        if (!piece.line->ends.closing) {
+            const BoundEnd& bound = piece.line->end(end.end);
+            append_bearing_sketch(sketch, bound.kind->declaration, *bound.allowance, end.end);
+        }
+        if (end.made) {
+            const std::size_t before = pictures.strips.size();
+            append_strip(pictures.strips, end, card.diameter);
+            pictures.strip_count += pictures.strips.size() == before ? 0U : 1U;
+        }
+    }
+    return pictures;
+}
+
+/// A card laid out: its blocks, and which of them lie together.
+struct LaidOut {
+    CardBlock head;
+    std::vector<CardBlock> blocks;
+    std::vector<std::size_t> parts; ///< how many blocks each has
+
+    /// Of the last part, which shares its page with others.
+    [[nodiscard]] double last_height(double next_head) const {
+        double height = height_of_foot + (parts.size() == 1 ? head.height : next_head);
+        for (std::size_t i = blocks.size() - parts.back(); i < blocks.size(); ++i) {
+            height += blocks[i].height;
+        }
+        return height;
+    }
+};
+
 class HtmlSheet : public SheetWriter {
   public:
     HtmlSheet(Output& output, const Book& book, const SheetOptions& options)
@@ -24,108 +61,81 @@ class HtmlSheet : public SheetWriter {
 
     void begin() override {}
 
-    void piece(const Piece& piece) override {
-        ++lines_;
-        add_to_summary(piece);
-        std::string drawing;
-        const double shape =
-            piece.fault != nullptr ? 0.0 : append_drawing(drawing, piece, options_.units);
-        const PageFit fit = fit_on_page(piece, shape);
-        panels_ += "<article id=\"line-" + std::to_string(lines_) + "\"" +
-                   (fit.abreast ? " class=\"abreast\"" : "") +
-                   " style=\"--size:" + show_number(fit.size, 2) + "\">\n";
-        HtmlPage page(panels_);
-        write_title(page, piece);
-        page.close();
-        panels_ += "<p class=\"short\">Line " + std::to_string(lines_) + " of this job</p>\n";
-        if (piece.fault != nullptr) {
-            write_refusal(page, piece, options_.units);
-        } else {
-            write_panel(page, piece, drawing);
-        }
-        page.close();
-        panels_ += "</article>\n";
-    }
+    void piece(const Piece& piece) override { lines_.add(piece); }
 
     void end(const Counts& counts) override {
-        output_.write(html_start("Cut sheet"));
-        if (lines_ > 1) {
-            output_.write("<section><h2>Summary</h2>\n<table><thead><tr><th scope=\"col\">line</th>"
-                          "<th scope=\"col\">boat</th><th scope=\"col\">rope</th>"
-                          "<th scope=\"col\" class=\"r\">make</th>"
-                          "<th scope=\"col\" class=\"r\">cut</th></tr></thead><tbody>\n");
-            output_.write(summary_);
-            output_.write("</tbody></table></section>\n");
+        const auto& entries = lines_.entries();
+        std::string style(card_style);
+        style += entries.size() > very_many ? style_of_long_sheet : std::string_view();
+        output_.write(html_start("Cut sheet", style));
+        for (const std::size_t at : order()) {
+            write_card(entries[at], at + 1);
         }
-        constexpr std::size_t very_many = 300;
-        if (lines_ > very_many) {
-            output_.write(style_of_long_sheet);
-        }
-        output_.write(panels_);
-        std::string foot = "<footer>\n";
+        std::string office = "<section class=\"office\">\n<h2>For the office</h2>\n";
         {
-            HtmlPage page(foot);
-            page.section("About this sheet");
-            write_foot(page, counts, options_, book_, citing_);
+            HtmlPage page(office);
+            write_office(page, entries, counts, options_, book_, citing_);
         }
-        output_.write(foot + "</footer>\n");
+        output_.write(office + "</section>\n");
         output_.write(html_finish());
     }
 
   private:
-    void add_to_summary(const Piece& piece) {
-        summary_ += "<tr><th scope=\"row\"><a href=\"#line-" + std::to_string(lines_) + "\">" +
-                    std::to_string(lines_) + "&#160;" +
-                    html_text(piece.name.empty() ? "(no name)" : piece.name) + "</a></th><td>" +
-                    html_text(piece.boat) + "</td><td>" + html_text(piece.rope) +
-                    "</td><td class=\"r\">" + std::to_string(piece.quantity) +
-                    "</td><td class=\"r\">" +
-                    (piece.fault != nullptr ? std::string("not cut")
-                                            : html_text(show_length(piece.cut, options_.units))) +
-                    "</td></tr>\n";
+    LaidOut lay_out(const LikeLines& lines, const Card& card, std::size_t number) const {
+        LaidOut made{
+            head_of_card(card, number),
+            blocks_of(card, pictures_of(lines.piece(), card, options_.units), options_.units),
+            {}};
+        std::vector<double> heights;
+        for (const CardBlock& block : made.blocks) {
+            heights.push_back(block.height);
+        }
+        made.parts = parts_of_card(heights, made.head.height,
+                                   short_head_of_card(card, number, 2, 2).height, height_of_foot);
+        return made;
     }
 
-    void write_panel(HtmlPage& page, const Piece& piece, const std::string& drawing) {
-        write_heading(page, piece, options_.units);
-        write_stretch_facts(page, piece, options_.units, citing_);
-        page.close();
-        panels_ += "<div class=\"draw\">" + drawing + "</div>\n";
-        page.fact("THREAD NOW", piece.fit_first);
-        write_work(page, piece);
-        page.write_in({"Finished length read"});
-        write_line_cautions(page, piece, options_.units, citing_);
-        write_strength(page, piece, options_.units, citing_);
-        write_person_rules(page, piece, options_.units, citing_);
-        use_sources_of(piece, citing_);
-        page.close();
-        panels_ += options_.ledger || options_.working ? "<details open>" : "<details>";
-        panels_ += "<summary>Ledger: where every millimetre comes from</summary>\n";
-        write_ledger_of_piece(page, piece, options_, citing_);
-        page.close();
-        panels_ += "</details>\n";
+    std::vector<std::size_t> order() {
+        const auto& entries = lines_.entries();
+        std::vector<double> heights;
+        for (const LikeLines& lines : entries) {
+            if (entries.size() > very_many) {
+                heights.push_back(height_of_page);
+                continue;
+            }
+            const Card card = card_of(lines, options_.units, citing_);
+            heights.push_back(
+                lay_out(lines, card, 1).last_height(short_head_of_card(card, 1, 2, 2).height));
+        }
+        return order_of_cards(heights);
     }
 
-    /// End by end, the first one's check below it.
-    void write_work(HtmlPage& page, const Piece& piece) {
-        const LineEnd first = piece.line->ends.first_end;
-        panels_ += "<div class=\"ends\">\n<section>\n";
-        append_sketch(piece, first);
-        write_end_of_piece(page, piece, first, options_.units, citing_);
-        write_check(page, piece, options_.units);
-        page.close();
-        panels_ += "</section>\n<section>\n";
-        append_sketch(piece, other(first));
-        write_end_of_piece(page, piece, other(first), options_.units, citing_);
-        write_over(page, piece, options_.units);
-        page.close();
-        panels_ += "</section>\n</div>\n";
-    }
-
-    /// Of an end that the finished length is measured to; a closed line is measured round.
-    void append_sketch(const Piece& piece, LineEnd end) {
-        if (!piece.line->ends.closing) {
-            const BoundEnd& plan = piece.line->end(end);
-            append_bearing_sketch(panels_, plan.kind->declaration, *plan.allowance, end);
+    void write_card(const LikeLines& lines, std::size_t number) {
+        const Card card = card_of(lines, options_.units, citing_);
+        const LaidOut made = lay_out(lines, card, number);
+        const std::string of_all =
+            "card " + std::to_string(number) + " of " + std::to_string(lines_.entries().size());
+        std::size_t block = 0;
+        for (std::size_t part = 0; part < made.parts.size(); ++part) {
+            const bool first = part == 0;
+            const bool last = part + 1 == made.parts.size();
+            std::string html =
+                "<article class=\"card\" id=\"card-" + std::to_string(number) +
+                (first ? std::string() : "-" + std::to_string(part + 1)) + "\">\n" +
+                (first ? made.head.html
+                       : short_head_of_card(card, number, part + 1, made.parts.size()).html);
+            for (std::size_t i = 0; i < made.parts[part]; ++i) {
+                html += made.blocks[block++].html;
+            }
+            html += "<footer><p>" + of_all +
+                    (made.parts.size() == 1 ? std::string()
+                                            : ", part " + std::to_string(part + 1) + " of " +
+                                                  std::to_string(made.parts.size())) +
+                    "</p><p>" +
+                    (last ? "tables " + book_.catalogue().version()
+                          : std::string("goes on with the next part")) +
+                    "</p></footer>\n</article>\n";
+            output_.write(html);
         }
     }
 
@@ -133,9 +143,7 @@ class HtmlSheet : public SheetWriter {
     const Book& book_;
     CitationLog citing_;
     SheetOptions options_;
-    std::size_t lines_ = 0;
-    std::string summary_;
-    std::string panels_;
+    Gathered lines_;
 };
 
 } // namespace

@@ -1,3 +1,4 @@
+// Text in HTML: nothing that a browser would read as markup is left.
 #include "libsplice/sheet/html/html_text.h"
 
 #include "libsplice/base/text.h"

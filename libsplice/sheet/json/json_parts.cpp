@@ -1,3 +1,4 @@
+// Parts that the JSON of a cut sheet and of one end have in common.
 #include "libsplice/sheet/json/json_parts.h"
 
 #include "libsplice/sheet/panel/panel_marks.h"

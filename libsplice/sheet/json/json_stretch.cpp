@@ -1,3 +1,4 @@
+// What a line stretches, and how far elastic is pulled out, as JSON.
 #include "libsplice/sheet/json/json_stretch.h"
 
 namespace libsplice {

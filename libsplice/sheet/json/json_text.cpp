@@ -1,3 +1,4 @@
+// JSON written as text, a value at a time; commas follow from the order of calls.
 #include "libsplice/sheet/json/json_text.h"
 
 #include "libsplice/base/text.h"

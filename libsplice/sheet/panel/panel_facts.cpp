@@ -1,3 +1,4 @@
+// Facts that all sheets for people share, in the words of the bench.
 #include "libsplice/sheet/panel/panel_facts.h"
 
 #include "libsplice/base/version.h"
@@ -20,15 +21,6 @@ constexpr std::array<std::string_view, 5> care{
 };
 
 } // namespace
-
-std::string show_pull(Force force, UnitSystem units) {
-    return units == UnitSystem::metric ? show_number(force.si() / newtons_per_kgf, 1) + " kg"
-                                       : show_number(force.si() / newtons_per_lbf, 0) + " lb";
-}
-
-std::string show_share(double share) {
-    return show_number(share * 100.0, 2) + " %";
-}
 
 std::string show_retained(const Retained& retained, CitationLog& citing) {
     return show_share(retained.share) + " of the rope's strength (" +
@@ -54,29 +46,6 @@ void write_ledger(Page& page, std::span<const LedgerRow> ledger, std::string_vie
     page.paragraph("sd: standard deviation. Rows of one group err together, rows of group own each "
                    "on its own. The rows add up exactly before they are rounded for this page.",
                    4);
-}
-
-void write_bury(Page& page, const End& allowance, UnitSystem units) {
-    if (!allowance.bury) {
-        return;
-    }
-    const BuryFacts& bury = *allowance.bury;
-    std::string text = show_length(bury.tail, units);
-    if (bury.minimum > Length()) {
-        text += "; smallest published " + show_length(bury.minimum, units);
-    }
-    if (bury.over > Length()) {
-        text += "; the rope is " + show_fine(bury.over, units) + " thick over it";
-    }
-    page.fact("Bury", text);
-}
-
-void write_measuring(Page& page, const End& allowance) {
-    if (allowance.bury_reach > 0 && allowance.bury) {
-        page.write_in({"Host before", "Host after"});
-    } else if (allowance.knot) {
-        page.write_in({"Rope in knot"});
-    }
 }
 
 void write_steps(Page& page, const TemplateContext& filling) {

@@ -1,3 +1,4 @@
+// The marks of an end, and which of them a step names.
 #include "libsplice/sheet/panel/panel_marks.h"
 
 #include "libsplice/cut/layout.h"
@@ -18,12 +19,6 @@ std::string spoken(std::string_view mark) {
     return name;
 }
 
-std::string last_mark(const Piece& piece, LineEnd end) {
-    const auto marks = marks_of(piece, end);
-    return (marks.empty() ? "cut end" : spoken(piece.line->names->of(marks.back().name))) +
-           " of end " + std::string(letter_of(end));
-}
-
 } // namespace
 
 // A piece's marks stand end by end.
@@ -35,8 +30,9 @@ std::span<const PieceMark> marks_of(const Piece& piece, LineEnd end) {
 
 std::vector<PieceMark> marks_of(const End& allowance) {
     std::vector<PieceMark> marks;
-    for (const Mark& mark : allowance.marks) {
-        marks.push_back({LineEnd::a, mark.name, mark.from_tail_end, marks.size() + 1});
+    for (std::size_t i = 0; i < allowance.marks.size(); ++i) {
+        const Mark& mark = allowance.marks[i];
+        marks.push_back({LineEnd::a, mark.name, mark.from_tail_end, number_in_end(allowance, i)});
     }
     return marks;
 }
@@ -69,35 +65,6 @@ void write_marks(Page& page, std::span<const PieceMark> marks, const Names& name
                                                      show_length(mark.from_end - before, units)});
         before = mark.from_end;
     }
-}
-
-void write_running_marks(Page& page, const Piece& piece, LineEnd end, UnitSystem units) {
-    write_marks(page, marks_of(piece, end), *piece.line->names, units);
-}
-
-void write_last_marks(Page& page, const Piece& piece, UnitSystem units) {
-    constexpr std::array columns{PageColumn{20}, PageColumn{16, true}, PageColumn{16, true},
-                                 PageColumn{18, true}};
-    const LineEnd first = piece.line->ends.first_end;
-    page.head(columns, std::array<std::string, 4>{"mark", "provisional, from the cut end",
-                                                  "from the mark before",
-                                                  "final, from the bearing point of end " +
-                                                      std::string(letter_of(first))});
-    const Nanometres to_bearing_point =
-        piece.cut - piece.line->first().allowance->total() - outside_tail(piece.ledger, first);
-    Nanometres before = 0;
-    for (const PieceMark& mark : marks_of(piece, other(first))) {
-        page.row(columns,
-                 std::array<std::string, 4>{std::string(piece.line->names->of(mark.name)),
-                                            show_length(mark.from_end, units),
-                                            show_length(mark.from_end - before, units),
-                                            show_length(to_bearing_point - mark.from_end, units)});
-        before = mark.from_end;
-    }
-    page.paragraph("Between the marks, " + last_mark(piece, first) + " to " +
-                       last_mark(piece, other(first)) + ": " +
-                       show_length(piece.between_marks, units),
-                   4, 2);
 }
 
 std::string standing_mark_of(const End& allowance, const Names& names) {

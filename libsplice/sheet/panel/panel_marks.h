@@ -25,13 +25,6 @@ namespace libsplice {
 void write_marks(Page& page, std::span<const PieceMark> marks, const Names& names,
                  UnitSystem units);
 
-/// As above for one end of a piece.
-void write_running_marks(Page& page, const Piece& piece, LineEnd end, UnitSystem units);
-
-/// The marks of the end made last are provisional from the cut end and final from the bearing point
-/// of the first. What lies between the marks of both ends stands below.
-void write_last_marks(Page& page, const Piece& piece, UnitSystem units);
-
 /// The mark where the end's standing part begins, which the check runs to, as it is said in a
 /// sentence: `far throat`, `knot face`.
 [[nodiscard]] std::string standing_mark_of(const End& allowance, const Names& names);

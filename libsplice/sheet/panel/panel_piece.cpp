@@ -1,3 +1,4 @@
+// What is known of a line's strength, its ledger, and the foot of every sheet.
 #include "libsplice/sheet/panel/panel_piece.h"
 
 #include "libsplice/sheet/panel/panel_facts.h"
@@ -36,16 +37,6 @@ std::string weak_place(const Strength& strength) {
 
 } // namespace
 
-void write_line_cautions(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing) {
-    for (const PieceCaution& caution : piece.cautions) {
-        if (!caution.end) {
-            std::string text;
-            append_caution(text, piece, caution, units, citing);
-            page.fact("CAUTION", text);
-        }
-    }
-}
-
 void write_strength(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing) {
     const Strength& strength = piece.strength;
     if (strength.retained) {
@@ -76,12 +67,6 @@ void write_ledger_of_piece(Page& page, const Piece& piece, const SheetOptions& o
     } else {
         page.section("LEDGER");
         write_ledger(page, piece.ledger, "cut length", options.units, citing);
-    }
-}
-
-void use_sources_of(const Piece& piece, CitationLog& citing) {
-    for (const LedgerRow& entry : piece.ledger) {
-        citing.use(entry.row.source);
     }
 }
 

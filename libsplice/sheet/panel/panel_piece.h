@@ -7,18 +7,12 @@
 
 namespace libsplice {
 
-/// Cautions that belong to the whole line.
-void write_line_cautions(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing);
-
 /// What the ends retain, and the design factor where the load is known.
 void write_strength(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing);
 
 /// The ledger, worked out if that is asked for.
 void write_ledger_of_piece(Page& page, const Piece& piece, const SheetOptions& options,
                            CitationLog& citing);
-
-/// The ledger's documents count as used, whether it is shown or not.
-void use_sources_of(const Piece& piece, CitationLog& citing);
 
 /// The counts of the sheet, what every sheet says, and where its figures come from.
 void write_foot(Page& page, const Counts& counts, const SheetOptions& options, const Book& book,

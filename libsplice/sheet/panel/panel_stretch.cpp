@@ -1,3 +1,4 @@
+// What a line stretches, in the words of the bench.
 #include "libsplice/sheet/panel/panel_stretch.h"
 
 #include "libsplice/sheet/panel/panel_facts.h"
@@ -44,18 +45,6 @@ void write_elastic(Page& page, const Piece& piece, UnitSystem units) {
 }
 
 } // namespace
-
-std::string show_tension(const Tension& tension, UnitSystem units) {
-    switch (tension.basis) {
-    case Tension::Basis::force:
-        return show_force(Force(tension.value), units);
-    case Tension::Basis::share:
-        return show_share(tension.value) + " of breaking strength";
-    case Tension::Basis::reference:
-        break;
-    }
-    return "the reference tension";
-}
 
 void write_stretch_facts(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing) {
     if (piece.elastic) {

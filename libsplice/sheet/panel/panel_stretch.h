@@ -8,9 +8,6 @@
 
 namespace libsplice {
 
-/// `30 %`, `20 % of breaking strength` or `600 N (61 kgf)`.
-[[nodiscard]] std::string show_tension(const Tension& tension, UnitSystem units);
-
 /// How much longer the line gets at its load or tension, and how far elastic is pulled out.
 void write_stretch_facts(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing);
 

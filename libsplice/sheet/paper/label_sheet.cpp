@@ -1,9 +1,10 @@
 // Labels to tie to the coils.
-#include "libsplice/base/text.h"
 #include "libsplice/sheet/html/html_page.h"
 #include "libsplice/sheet/html/html_text.h"
 #include "libsplice/sheet/paper/paper.h"
+#include "libsplice/sheet/paper/paper_style.h"
 #include "libsplice/sheet/paper/qr_code.h"
+#include "libsplice/sheet/words/rope_words.h"
 
 #include <algorithm>
 
@@ -27,13 +28,16 @@ std::string beginning(std::string_view text) {
     return std::string(text.substr(0, end));
 }
 
-/// The size, in points, at which a text of so many letters still fits: smaller if there are more
-/// than `letters` of them.
-std::string size_for(std::string_view text, double points, double letters) {
-    constexpr double smallest = 5.5;
-    const double count = static_cast<double>(std::max<std::size_t>(1, character_count(text)));
-    return " style=\"font-size: " +
-           show_number(std::clamp(points * letters / count, smallest, points), 1) + "pt\"";
+/// What a label's large line is set at, in points, so that it fits a label of that width.
+std::string size_of_large(std::size_t letters, double width) {
+    constexpr double largest = 24.0;
+    constexpr double smallest = 12.0;
+    constexpr double width_of_letter = 0.21; // of bold figures, in millimetres for each point
+    const double room = width - 9.0;
+    return show_number(std::clamp(room / (width_of_letter * static_cast<double>(letters)), smallest,
+                                  largest),
+                       1) +
+           "pt";
 }
 
 class Labels : public SheetWriter {
@@ -42,7 +46,7 @@ class Labels : public SheetWriter {
         : output_(output), options_(options), sheet_(sheet) {}
 
     void begin() override {
-        output_.write(html_start("Labels"));
+        output_.write(html_start("Labels", paper_style));
         output_.write("<style>@page { size: " + std::string(sheet_.page) +
                       "; margin: 0; } .label { width: " + millimetres(sheet_.width) + "; height: " +
                       millimetres(sheet_.height) + "; } .sheet { grid-template-columns: repeat(" +
@@ -83,20 +87,29 @@ class Labels : public SheetWriter {
         }
         ++on_sheet_;
         ++any_;
+        const UnitSystem units = options_.units;
         const std::string number =
             "line " + std::to_string(line_) +
             (piece.quantity == 1
                  ? std::string()
                  : ", " + std::to_string(of_quantity) + " of " + std::to_string(piece.quantity));
-        const std::string cut = show_length(piece.cut, options_.units);
+        const std::string cut = show_length(piece.cut, units);
+        const std::string thick = size_of_rope(*piece.line->rope, units);
+        const std::string rope = rope_in_words(*piece.line->rope, piece.colour, units);
         const std::string record =
             "name: " + beginning(piece.name) + "\nboat: " + beginning(piece.boat) +
             "\nrope: " + beginning(piece.rope) + "\ncut: " + cut + "\n" + number + "\n";
-        output_.write("<div class=\"label\"><div><p class=\"l-name\"" +
-                      size_for(piece.name, 10.5, 22.0) + ">" + html_text(piece.name) + "</p><p>" +
-                      html_text(piece.boat) + "</p><p>" + html_text(piece.rope) +
-                      "</p><p class=\"l-cut\"" + size_for(cut, 15.0, 8.0) + ">" + html_text(cut) +
-                      "</p><p>" + html_text(number) + "</p></div>" + qr_code(record) + "</div>\n");
+        output_.write(
+            "<div class=\"label\"><div class=\"l-top\"><p class=\"l-name\">" +
+            html_text(piece.name) + "</p><p class=\"l-no\">" + html_text(number) + "</p></div><p>" +
+            html_text(piece.boat) + "</p><p class=\"l-big\" style=\"font-size: " +
+            size_of_large(thick.size() + cut.size() + 2, sheet_.width) + "\"><span>" +
+            html_text(thick) + "</span><span>" + html_text(cut) +
+            "</span></p><div class=\"l-bottom\"><div><p>" + html_text(rope) + "</p><p>finished " +
+            html_text(show_length(piece.finished.value_or(0), units)) + "</p><p>" +
+            html_text(std::string(piece.end_a.empty() ? "bare" : piece.end_a) + " / " +
+                      std::string(piece.end_b.empty() ? "bare" : piece.end_b)) +
+            "</p></div>" + qr_code(record) + "</div></div>\n");
     }
 
     Output& output_;

@@ -1,3 +1,4 @@
+// Sheets of labels, by their own measures.
 #include "libsplice/sheet/paper/label_sheets.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// A text as a QR code, drawn as one path.
 #include "libsplice/sheet/paper/qr_code.h"
 
 #include <memory>

@@ -1,3 +1,4 @@
+// A page of plain text, 80 columns wide: lines break between words, never inside a quantity.
 #include "libsplice/sheet/text/text_page.h"
 
 #include "libsplice/base/text.h"
@@ -129,17 +130,11 @@ void TextPage::fact(std::string_view label, std::string_view text) {
 }
 
 void TextPage::large(std::string_view label, std::string_view text) {
-    std::string line = blanks(indent_of_large);
-    for (const char c : label) {
-        line += c;
-        line += ' ';
-    }
-    line += text.empty() ? "" : "   ";
-    line += text;
-    line.resize(line.find_last_not_of(' ') + 1);
-    const std::size_t length = std::min(width, display_width(line)) - indent_of_large;
+    const std::string line = std::string(label) + (text.empty() ? "" : "   ") + std::string(text);
+    const std::size_t length = std::min(width - indent_of_large, display_width(line));
     blank();
-    output_.write(line + '\n' + blanks(indent_of_large) + std::string(length, '=') + '\n');
+    output_.write(blanks(indent_of_large) + line + '\n' + blanks(indent_of_large) +
+                  std::string(length, '=') + '\n');
     blank();
 }
 

@@ -1,11 +1,10 @@
-// A cut sheet as text, to be read at a bench: one panel a piece.
-#include "libsplice/sheet/panel/panel_end.h"
-#include "libsplice/sheet/panel/panel_heading.h"
-#include "libsplice/sheet/panel/panel_person.h"
+// A cut sheet as text: one table of the job, or the cards of its lines.
+#include "libsplice/sheet/panel/office.h"
 #include "libsplice/sheet/panel/panel_piece.h"
-#include "libsplice/sheet/panel/panel_stretch.h"
+#include "libsplice/sheet/text/text_card.h"
 #include "libsplice/sheet/text/text_format.h"
 #include "libsplice/sheet/text/text_page.h"
+#include "libsplice/sheet/text/text_table.h"
 
 namespace libsplice {
 
@@ -14,54 +13,51 @@ namespace {
 class TextSheet : public SheetWriter {
   public:
     TextSheet(Output& output, const Book& book, const SheetOptions& options)
-        : page_(output), book_(book), citing_(book), options_(options) {}
+        : output_(output), book_(book), citing_(book), options_(options) {}
 
-    void begin() override { page_.paragraph("CUT SHEET", 0); }
+    void begin() override {}
 
-    void piece(const Piece& piece) override {
-        page_.blank();
-        write_title(page_, piece);
-        if (piece.fault != nullptr) {
-            write_refusal(page_, piece, options_.units);
-            return;
-        }
-        write_heading(page_, piece, options_.units);
-        write_stretch_facts(page_, piece, options_.units, citing_);
-        write_work(piece);
-        write_line_cautions(page_, piece, options_.units, citing_);
-        write_strength(page_, piece, options_.units, citing_);
-        write_person_rules(page_, piece, options_.units, citing_);
-        use_sources_of(piece, citing_);
-        if (options_.ledger || options_.working) {
-            write_ledger_of_piece(page_, piece, options_, citing_);
-        }
-    }
+    void piece(const Piece& piece) override { lines_.add(piece); }
 
     void end(const Counts& counts) override {
-        page_.blank();
-        page_.rule('=');
-        write_foot(page_, counts, options_, book_, citing_);
+        TextPage page(output_);
+        if (!options_.full) {
+            write_table(output_, lines_.entries(), options_.units, citing_);
+            if (options_.ledger) {
+                write_ledgers(page);
+            }
+            page.blank();
+            write_foot(page, counts, options_, book_, citing_);
+            return;
+        }
+        std::vector<const LikeLines*> cards;
+        for (const LikeLines& lines : lines_.entries()) {
+            cards.push_back(&lines);
+            write_card(page, card_of(lines, options_.units, citing_), cards.size(), options_.units);
+        }
+        page.blank();
+        page.rule('=');
+        page.paragraph("FOR THE OFFICE", 0);
+        write_office(page, lines_.entries(), counts, options_, book_, citing_);
     }
 
   private:
-    /// What is done, in the order in which it is done.
-    void write_work(const Piece& piece) {
-        if (!piece.fit_first.empty()) {
-            page_.blank();
-            page_.fact("THREAD NOW", piece.fit_first);
+    void write_ledgers(Page& page) {
+        for (const LikeLines& lines : lines_.entries()) {
+            const Piece& piece = lines.piece();
+            if (piece.fault == nullptr) {
+                page.blank();
+                page.title(std::string(piece.name));
+                write_ledger_of_piece(page, piece, options_, citing_);
+            }
         }
-        const LineEnd first = piece.line->ends.first_end;
-        write_end_of_piece(page_, piece, first, options_.units, citing_);
-        write_check(page_, piece, options_.units);
-        write_end_of_piece(page_, piece, other(first), options_.units, citing_);
-        write_over(page_, piece, options_.units);
-        page_.blank();
     }
 
-    TextPage page_;
+    Output& output_;
     const Book& book_;
     CitationLog citing_;
     SheetOptions options_;
+    Gathered lines_;
 };
 
 } // namespace

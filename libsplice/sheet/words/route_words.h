@@ -1,16 +1,15 @@
-// The way that a line is led, as facts of its panel.
+// The way that a line is led, in words.
 #pragma once
 
-#include "libsplice/cut/piece.h"
-#include "libsplice/sheet/panel/page.h"
+#include "libsplice/cut/bound_line.h"
 #include "libsplice/units/show.h"
 
 #include <string>
 
 namespace libsplice {
 
-/// The piece has a plan; nothing is written of a line that is given by its length.
-void write_route(Page& page, const Piece& piece, UnitSystem units);
+/// `120.5 mm in 3 turns`.
+[[nodiscard]] std::string turns_in_words(const RouteLength& route, UnitSystem units);
 
 /// How the finished length follows from the route, for the ledger's working.
 [[nodiscard]] std::string route_working(const RouteLength& route, UnitSystem units);

@@ -1,0 +1,76 @@
+// The first of an end at true size, to lay the rope along.
+#include "libsplice/sheet/drawing/strip.h"
+
+#include "libsplice/sheet/words/words.h"
+
+#include <algorithm>
+
+namespace libsplice {
+
+namespace {
+
+constexpr double height_of_strip = 17.0; // millimetres, as are all measures here
+constexpr double middle_of_rope = 8.4;
+constexpr double thickest_drawn = 8.0;
+constexpr double least_between_strip_numbers = 3.6;
+constexpr double check_bar = 100.0;
+constexpr double bar_at = 15.6;
+constexpr double base_of_numbers = 3.2;
+
+std::string in_figures(double value) {
+    return show_number(value, 3);
+}
+
+double millimetres_of(Nanometres length) {
+    return static_cast<double>(length) / 1e6;
+}
+
+} // namespace
+
+void append_strip(std::string& into, const CardEnd& end, Length diameter) {
+    const auto near = [](double at) {
+        return at > 0.0 && at <= strip_millimetres;
+    };
+    const bool any = std::ranges::any_of(end.marks, [&](const CardMark& mark) {
+        return std::ranges::any_of(mark.places,
+                                   [&](Nanometres at) { return near(millimetres_of(at)); });
+    });
+    if (!any) {
+        return;
+    }
+    const std::string letter(letter_of(end.end));
+    const double thick = std::min(diameter.si() * 1000.0, thickest_drawn);
+    into += "<svg class=\"strip\" width=\"190mm\" height=\"" + in_figures(height_of_strip) +
+            "mm\" viewBox=\"0 0 190 " + in_figures(height_of_strip) +
+            "\" role=\"img\" aria-label=\"The first 190 mm of end " + letter +
+            " at true size, marks numbered, and a bar of 100 mm\">";
+    into += "<path class=\"w\" d=\"M190 " + in_figures(middle_of_rope - 0.5 * thick) + "H0.15V" +
+            in_figures(middle_of_rope + 0.5 * thick) + "H190\"/>";
+    double last_number = -least_between_strip_numbers;
+    for (const CardMark& mark : end.marks) {
+        bool named = false;
+        for (const Nanometres place : mark.places) {
+            const double at = millimetres_of(place);
+            if (!near(at)) {
+                continue;
+            }
+            into += "<path class=\"t\" data-strip=\"" + letter + "\" data-at=\"" + in_figures(at) +
+                    "\" d=\"M" + in_figures(at) + " 4V" + in_figures(bar_at - 2.6) + "\"/>";
+            if (!named && at - last_number >= least_between_strip_numbers) {
+                into += "<text x=\"" + in_figures(std::min(at, strip_millimetres - 2.5)) +
+                        "\" y=\"" + in_figures(base_of_numbers) + "\" text-anchor=\"middle\">" +
+                        std::to_string(mark.number) + "</text>";
+                last_number = at;
+                named = true;
+            }
+        }
+    }
+    into += "<path class=\"w\" d=\"M0.15 " + in_figures(bar_at - 1.2) + "V" +
+            in_figures(bar_at + 1.2) + "M0 " + in_figures(bar_at) + "H" + in_figures(check_bar) +
+            "M" + in_figures(check_bar) + ' ' + in_figures(bar_at - 1.2) + "V" +
+            in_figures(bar_at + 1.2) + "\"/><text x=\"" + in_figures(check_bar + 2.0) + "\" y=\"" +
+            in_figures(bar_at + 1.2) + "\">100 mm: measure this bar first. End " + letter +
+            ", true size.</text></svg>\n";
+}
+
+} // namespace libsplice

@@ -1,0 +1,178 @@
+// The card of like lines: their piece told once, with a place for each of them.
+#include "libsplice/sheet/panel/card/card.h"
+
+#include "libsplice/cut/layout.h"
+#include "libsplice/sheet/panel/card/card_steps.h"
+#include "libsplice/sheet/panel/panel_marks.h"
+#include "libsplice/sheet/words/column_length.h"
+#include "libsplice/sheet/words/piece_text.h"
+#include "libsplice/sheet/words/rope_words.h"
+#include "libsplice/sheet/words/words.h"
+
+#include <algorithm>
+
+namespace libsplice {
+
+namespace {
+
+/// From the first end's bearing point to the cut end of the other.
+Nanometres beyond_first_bearing(const Piece& piece) {
+    const LineEnd first = piece.line->ends.first_end;
+    return piece.cut - piece.line->first().allowance->total() - outside_tail(piece.ledger, first);
+}
+
+/// The places at which pairs of strands are dropped have one name together.
+std::string name_of_row(const PieceMark& mark, const Names& names) {
+    return drops_pair(mark.name) ? std::string("drop a pair at each")
+                                 : std::string(names.of(mark.name));
+}
+
+std::vector<CardMark> marks_of_card(const Piece& piece, LineEnd end, UnitSystem units) {
+    const bool last = end != piece.line->ends.first_end;
+    const Nanometres beyond_bearing = beyond_first_bearing(piece);
+    std::vector<CardMark> rows;
+    Nanometres before = 0;
+    for (const PieceMark& mark : marks_of(piece, end)) {
+        const std::string from_cut_end = tape_cell(mark.from_end, units);
+        const std::string gap = tape_cell(mark.from_end - before, units);
+        const std::string final =
+            last ? tape_cell(beyond_bearing - mark.from_end, units) : std::string();
+        if (!rows.empty() && rows.back().number == mark.number) {
+            rows.back().from_cut_end += ", " + from_cut_end;
+            rows.back().from_before += ", " + gap;
+            rows.back().from_first += last ? ", " + final : "";
+            rows.back().places.push_back(mark.from_end);
+        } else {
+            rows.push_back({mark.number,
+                            name_of_row(mark, *piece.line->names),
+                            from_cut_end,
+                            gap,
+                            final,
+                            {mark.from_end}});
+        }
+        before = mark.from_end;
+    }
+    return rows;
+}
+
+/// The bury beside the smallest published one, and how thick the rope is over it.
+std::string bury_of(const End& allowance, UnitSystem units) {
+    const auto bury = allowance.find(ValueName::bury_m);
+    if (!bury) {
+        return {};
+    }
+    std::string text = show_length(Length(*bury), units);
+    if (const auto minimum = allowance.find(ValueName::minimum_bury_m)) {
+        text += "; smallest published " + show_length(Length(*minimum), units);
+    }
+    if (const auto over = allowance.find(ValueName::over_bury_m)) {
+        text += "; rope over it " + show_fine(Length(*over), units) + " thick";
+    }
+    return text;
+}
+
+std::string title_of(const Piece& piece, LineEnd end) {
+    const BoundLine& line = *piece.line;
+    const std::string letter(letter_of(end));
+    if (!line.counts(end)) {
+        return "End " + letter + ": the other side";
+    }
+    const std::string kind(line.end(end).kind->declaration.name);
+    if (line.ends.closing) {
+        return kind;
+    }
+    return "End " + letter + (end == line.ends.first_end ? ", made first: " : ", made last: ") +
+           kind;
+}
+
+CardEnd end_of_card(const Piece& piece, LineEnd end, UnitSystem units) {
+    const BoundEnd& bound = piece.line->end(end);
+    CardEnd card{end,
+                 title_of(piece, end),
+                 datum_of(bound, units),
+                 bound.allowance->made,
+                 marks_of_card(piece, end, units),
+                 {},
+                 {}};
+    if (piece.line->counts(end)) {
+        card.bury = bury_of(*bound.allowance, units);
+    }
+    return card;
+}
+
+std::vector<std::string> boxes_of(const Piece& piece) {
+    std::vector<std::string> boxes;
+    if (piece.check) {
+        boxes.emplace_back("check read");
+    }
+    for (const LineEnd end : {piece.line->ends.first_end, piece.line->ends.last_end()}) {
+        const End& allowance = *piece.line->end(end).allowance;
+        const std::string letter(letter_of(end));
+        if (!piece.line->counts(end)) {
+            continue;
+        }
+        if (allowance.bury_reach > 0 && allowance.find(ValueName::take_up_m)) {
+            boxes.push_back("rope over bury " + letter + ", before");
+            boxes.push_back("after");
+        } else if (allowance.find(ValueName::knot_m)) {
+            boxes.push_back("rope in knot " + letter);
+        }
+    }
+    boxes.emplace_back("finished");
+    return boxes;
+}
+
+/// Cautions beside what they concern, no more than a card has room for.
+void place_cautions(Card& card, const Piece& piece, UnitSystem units, CitationLog& citing) {
+    std::size_t placed = 0;
+    for (const PieceCaution& caution : piece.cautions) {
+        if (placed == most_cautions_on_card) {
+            ++card.more_cautions;
+            continue;
+        }
+        ++placed;
+        std::string text;
+        append_caution(text, piece, caution, units, citing);
+        const auto end = std::ranges::find_if(card.ends, [&](const CardEnd& each) {
+            return caution.end && each.end == *caution.end;
+        });
+        (end == card.ends.end() ? card.cautions : end->cautions).push_back(text);
+    }
+}
+
+void note_sources(const Piece& piece, CitationLog& citing) {
+    for (const LedgerRow& entry : piece.ledger) {
+        citing.use(entry.row.source);
+    }
+}
+
+} // namespace
+
+Card card_of(const LikeLines& lines, UnitSystem units, CitationLog& citing) {
+    const Piece& piece = lines.piece();
+    Card card;
+    card.name = piece.name.empty() ? "(no name)" : std::string(piece.name);
+    card.boats = boats_in_words(lines.boats());
+    card.count = lines.pieces();
+    card.pieces = lines.boats();
+    if (piece.fault != nullptr) {
+        card.rope = std::string(piece.rope);
+        card.error = piece.fault->text;
+        return card;
+    }
+    card.rope = rope_in_words(*piece.line->rope, piece.colour, units);
+    card.diameter = piece.line->rope->counting_diameter();
+    card.cut = show_length(piece.cut, units);
+    card.how = facts_of(piece, units);
+    for (const LineEnd end : {piece.line->ends.first_end, piece.line->ends.last_end()}) {
+        card.ends.push_back(end_of_card(piece, end, units));
+    }
+    card.between = show_length(piece.between_marks, units);
+    card.steps = steps_of(piece, units);
+    card.boxes = boxes_of(piece);
+    place_cautions(card, piece, units, citing);
+    note_sources(piece, citing);
+    return card;
+}
+
+} // namespace libsplice
