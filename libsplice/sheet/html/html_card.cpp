@@ -25,11 +25,11 @@ constexpr double room_of_strip = 18.0;
 constexpr double gap_of_blocks = 2.0;
 constexpr double width_of_page = 190.0;
 // Letters to a line.
-constexpr double letters_of_step = 41.0;
+constexpr double letters_of_step = 37.0;
 constexpr double letters_of_fact = 34.0;
 constexpr double letters_of_end = 46.0;
 constexpr double letters_of_mark = 21.0;
-constexpr double letters_beside_figure = 27.0;
+constexpr double letters_beside_figure = 25.0;
 
 double lines_of(std::string_view text, double letters) {
     return std::max(1.0, std::ceil(static_cast<double>(character_count(text)) / letters));
@@ -129,54 +129,81 @@ CardBlock ends_block(const Card& card, const CardPictures& pictures, UnitSystem 
     return block;
 }
 
-/// Steps that go together, in two columns.
-CardBlock steps_block(const Card& card, const CardPictures& pictures, std::size_t from,
-                      std::size_t to) {
-    CardBlock block{"<ol class=\"steps\" start=\"" + std::to_string(from + 1) + "\">", 0.0};
+/// The numbers of the marks that a step names: `[3, 5]`.
+std::string marks_in_brackets(const CardStep& step) {
+    const std::string marks = marks_named(step);
+    return marks.empty() ? std::string() : '[' + marks.substr(marks.find(' ') + 1) + ']';
+}
+
+/// How many lines a step's text takes, with a figure at its side if it has one.
+double lines_of_step(std::string_view text, bool has_figure) {
+    if (!has_figure) {
+        return lines_of(text, letters_of_step);
+    }
+    constexpr double beside = 2.0; // lines that a figure is high
+    const double all_beside = lines_of(text, letters_beside_figure);
+    if (all_beside <= beside) {
+        return beside + 0.2;
+    }
+    const auto past = static_cast<std::size_t>(beside * letters_beside_figure);
+    return beside + lines_of(text.substr(std::min(text.size(), past)), letters_of_step);
+}
+
+/// Some steps, in two columns. `numbered_from` is the first one's number.
+struct StepsOnPaper {
+    std::span<const CardStep> steps;
+    std::span<const std::string> pictures; ///< one for each step, or none at all
+    std::size_t numbered_from = 1;
+
+    [[nodiscard]] StepsOnPaper part(std::size_t from, std::size_t to) const {
+        return {steps.subspan(from, to - from),
+                pictures.empty() ? pictures : pictures.subspan(from, to - from),
+                numbered_from + from};
+    }
+};
+
+CardBlock steps_block(const StepsOnPaper& some) {
+    CardBlock block{"<ol class=\"steps\" start=\"" + std::to_string(some.numbered_from) + "\">",
+                    0.0};
     double height = 0.0;
-    for (std::size_t i = from; i < to; ++i) {
-        const CardStep& step = card.steps[i];
-        const std::string picture = i < pictures.steps.size() ? pictures.steps[i] : std::string();
-        const std::string marks = marks_named(step);
-        const std::string text = step.text + marks;
-        block.html += "<li><span class=\"tick\"></span><b>" + std::to_string(i + 1) +
-                      (step.end ? " " + std::string(letter_of(*step.end)) : std::string()) +
-                      "</b><div>" + picture + html_text(step.text);
-        if (!marks.empty()) {
-            block.html += " <span class=\"at\">[" + html_text(marks) + "]</span>";
-        }
-        block.html += "</div></li>";
-        double lines = lines_of(text, letters_of_step);
-        if (!picture.empty()) {
-            const double beside = lines_of(text, letters_beside_figure);
-            lines = beside <= 2.0 ? 2.2
-                                  : 2.0 + lines_of(std::string_view(text).substr(
-                                                       std::min(text.size(), std::size_t{54})),
-                                                   letters_of_step);
-        }
-        height += 1.2 + line_of_steps * lines;
+    double highest = 0.0;
+    for (std::size_t i = 0; i < some.steps.size(); ++i) {
+        const CardStep& step = some.steps[i];
+        const std::string picture = some.pictures.empty() ? std::string() : some.pictures[i];
+        const std::string marks = marks_in_brackets(step);
+        block.html += "<li><span class=\"tick\"></span><b>" +
+                      std::to_string(some.numbered_from + i) +
+                      (step.end ? std::string(letter_of(*step.end)) : std::string()) + "</b><div>" +
+                      picture + html_text(step.text) +
+                      (marks.empty() ? std::string()
+                                     : " <span class=\"at\">" + html_text(marks) + "</span>") +
+                      "</div></li>";
+        const double of_step =
+            0.6 + line_of_steps * lines_of_step(step.text + marks, !picture.empty());
+        height += of_step;
+        highest = std::max(highest, of_step);
     }
     block.html += "</ol>\n";
-    block.height = 0.5 * height + line_of_steps + gap_of_blocks;
+    // Two columns are as even as whole steps allow.
+    block.height = 0.5 * (height + highest) + gap_of_blocks;
     return block;
 }
 
-/// The steps as one block; or, where a page does not hold that with what stands beside it, as
-/// several.
-void add_steps(std::vector<CardBlock>& blocks, const Card& card, const CardPictures& pictures) {
+/// The steps as one block; or, if they would fill most of a page, as several.
+void add_steps(std::vector<CardBlock>& blocks, const StepsOnPaper& steps) {
     constexpr double most_together = 0.5 * height_of_page;
-    if (card.steps.empty()) {
+    if (steps.steps.empty()) {
         return;
     }
-    CardBlock whole = steps_block(card, pictures, 0, card.steps.size());
+    CardBlock whole = steps_block(steps);
     const auto chunks = static_cast<std::size_t>(std::ceil(whole.height / most_together));
     if (chunks <= 1) {
         blocks.push_back(std::move(whole));
         return;
     }
+    const std::size_t count = steps.steps.size();
     for (std::size_t i = 0; i < chunks; ++i) {
-        blocks.push_back(steps_block(card, pictures, card.steps.size() * i / chunks,
-                                     card.steps.size() * (i + 1) / chunks));
+        blocks.push_back(steps_block(steps.part(count * i / chunks, count * (i + 1) / chunks)));
     }
 }
 
@@ -232,14 +259,12 @@ CardBlock head_of_card(const Card& card, std::size_t number) {
             3.0 + 7.2 * lines};
 }
 
-CardBlock short_head_of_card(const Card& card, std::size_t number, std::size_t part,
-                             std::size_t parts) {
+CardBlock short_head_of_card(const Card& card, std::size_t number) {
     return {"<header class=\"next\"><p class=\"no\">" + std::to_string(number) +
-                "</p><div class=\"who\"><h2>" + html_text(card.name) + ", part " +
-                std::to_string(part) + " of " + std::to_string(parts) +
-                "</h2></div><p class=\"cut\">cut <strong>" + html_text(card.cut) +
+                "</p><div class=\"who\"><h2>" + html_text(card.name) +
+                ", continued</h2></div><p class=\"cut\">cut <strong>" + html_text(card.cut) +
                 "</strong></p></header>\n",
-            13.0};
+            16.5};
 }
 
 std::vector<CardBlock> blocks_of(const Card& card, const CardPictures& pictures, UnitSystem units) {
@@ -258,8 +283,31 @@ std::vector<CardBlock> blocks_of(const Card& card, const CardPictures& pictures,
             {"<div class=\"strips\">" + pictures.strips + "</div>\n",
              gap_of_blocks + room_of_strip * static_cast<double>(pictures.strip_count)});
     }
-    add_steps(blocks, card, pictures);
+    add_steps(blocks, {card.steps, pictures.steps});
     blocks.push_back(boxes_block(card));
+    return blocks;
+}
+
+CardBlock head_of_method(const Method& method) {
+    std::string cards;
+    for (const std::size_t card : method.cards) {
+        cards += (cards.empty() ? "" : ", ") + std::to_string(card);
+    }
+    const std::string uses = method.title + ". For cards " + cards + '.';
+    return {"<header><p class=\"no\">" + method.id + "</p><div class=\"who\"><h2>" +
+                html_text(method.kind) + "</h2><p class=\"of\">" + html_text(uses) +
+                "</p></div></header>\n<p class=\"more\">What stands in brackets is on the card: "
+                "marks by their names, figures beside the step that refers here.</p>\n",
+            16.0 + 5.2 * lines_of(uses, 75.0)};
+}
+
+std::vector<CardBlock> blocks_of(const Method& method, const CardPictures& pictures) {
+    std::vector<CardBlock> blocks;
+    if (!pictures.bar.empty()) {
+        blocks.push_back({"<div class=\"finished\">" + pictures.bar + "</div>\n",
+                          gap_of_blocks + pictures.bar_shape});
+    }
+    add_steps(blocks, {method.steps, pictures.steps});
     return blocks;
 }
 

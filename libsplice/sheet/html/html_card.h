@@ -28,11 +28,16 @@ struct CardPictures {
 /// The head: number, name, boats, rope and cut length. `number` is the card's.
 [[nodiscard]] CardBlock head_of_card(const Card& card, std::size_t number);
 /// The head of a further part of the same card.
-[[nodiscard]] CardBlock short_head_of_card(const Card& card, std::size_t number, std::size_t part,
-                                           std::size_t parts);
+[[nodiscard]] CardBlock short_head_of_card(const Card& card, std::size_t number);
 /// All below the head, in order.
 [[nodiscard]] std::vector<CardBlock> blocks_of(const Card& card, const CardPictures& pictures,
                                                UnitSystem units);
+
+/// The same of a sheet that says how a kind of end is made. Of its pictures, `bar` is the finished
+/// end and `bar_shape` its height in millimetres.
+[[nodiscard]] CardBlock head_of_method(const Method& method);
+[[nodiscard]] std::vector<CardBlock> blocks_of(const Method& method, const CardPictures& pictures);
+
 /// The foot's height.
 inline constexpr double height_of_foot = 5.5;
 

@@ -10,6 +10,9 @@
 #include "libsplice/sheet/html/html_style.h"
 #include "libsplice/sheet/panel/office.h"
 
+#include <algorithm>
+#include <iterator>
+
 namespace libsplice {
 
 namespace {
@@ -38,15 +41,26 @@ CardPictures pictures_of(const Piece& piece, const Card& card, UnitSystem units)
     return pictures;
 }
 
-/// A card laid out: its blocks, and which of them lie together.
+/// A card, or the sheet of a method, laid out: its blocks, and which of them lie together.
 struct LaidOut {
+    std::string id;   ///< `card-7`, `method-K2`
+    std::string name; ///< `card 7 of 33`, `sheet K2`
     CardBlock head;
+    CardBlock next_head; ///< of its further parts
     std::vector<CardBlock> blocks;
     std::vector<std::size_t> parts; ///< how many blocks each has
 
+    void divide() {
+        std::vector<double> heights;
+        for (const CardBlock& block : blocks) {
+            heights.push_back(block.height);
+        }
+        parts = parts_of_card(heights, head.height, next_head.height, height_of_foot);
+    }
+
     /// Of the last part, which shares its page with others.
-    [[nodiscard]] double last_height(double next_head) const {
-        double height = height_of_foot + (parts.size() == 1 ? head.height : next_head);
+    [[nodiscard]] double last_height() const {
+        double height = height_of_foot + (parts.size() == 1 ? head.height : next_head.height);
         for (std::size_t i = blocks.size() - parts.back(); i < blocks.size(); ++i) {
             height += blocks[i].height;
         }
@@ -65,11 +79,16 @@ class HtmlSheet : public SheetWriter {
 
     void end(const Counts& counts) override {
         const auto& entries = lines_.entries();
+        if (!options_.full) {
+            methods_ = Methods(entries);
+            std::ranges::copy_if(methods_.all(), std::back_inserter(sheets_),
+                                 [](const Method& method) { return !method.id.empty(); });
+        }
         std::string style(card_style);
         style += entries.size() > very_many ? style_of_long_sheet : std::string_view();
         output_.write(html_start("Cut sheet", style));
         for (const std::size_t at : order()) {
-            write_card(entries[at], at + 1);
+            write(lay_out(at));
         }
         std::string office = "<section class=\"office\">\n<h2>For the office</h2>\n";
         {
@@ -81,57 +100,60 @@ class HtmlSheet : public SheetWriter {
     }
 
   private:
-    LaidOut lay_out(const LikeLines& lines, const Card& card, std::size_t number) const {
+    /// Cards come first, then the sheets of methods.
+    LaidOut lay_out(std::size_t at) {
+        const auto& entries = lines_.entries();
+        return at < entries.size() ? lay_out_card(entries[at], at + 1)
+                                   : lay_out_method(sheets_[at - entries.size()]);
+    }
+
+    LaidOut lay_out_card(const LikeLines& lines, std::size_t number) {
+        const Card card = card_of(lines, methods_, options_.units, citing_);
         LaidOut made{
+            "card-" + std::to_string(number),
+            "card " + std::to_string(number) + " of " + std::to_string(lines_.entries().size()),
             head_of_card(card, number),
+            short_head_of_card(card, number),
             blocks_of(card, pictures_of(lines.piece(), card, options_.units), options_.units),
             {}};
-        std::vector<double> heights;
-        for (const CardBlock& block : made.blocks) {
-            heights.push_back(block.height);
-        }
-        made.parts = parts_of_card(heights, made.head.height,
-                                   short_head_of_card(card, number, 2, 2).height, height_of_foot);
+        made.divide();
+        return made;
+    }
+
+    static LaidOut lay_out_method(const Method& method) {
+        CardPictures pictures;
+        append_bearing_sketch(pictures.bar, method.made_by->declaration, *method.example);
+        pictures.bar_shape = 18.0;
+        LaidOut made{"method-" + method.id,  "sheet " + method.id,        head_of_method(method),
+                     head_of_method(method), blocks_of(method, pictures), {}};
+        made.divide();
         return made;
     }
 
     std::vector<std::size_t> order() {
-        const auto& entries = lines_.entries();
+        const std::size_t count = lines_.entries().size() + sheets_.size();
         std::vector<double> heights;
-        for (const LikeLines& lines : entries) {
-            if (entries.size() > very_many) {
-                heights.push_back(height_of_page);
-                continue;
-            }
-            const Card card = card_of(lines, options_.units, citing_);
-            heights.push_back(
-                lay_out(lines, card, 1).last_height(short_head_of_card(card, 1, 2, 2).height));
+        for (std::size_t at = 0; at < count; ++at) {
+            heights.push_back(count > very_many ? height_of_page : lay_out(at).last_height());
         }
         return order_of_cards(heights);
     }
 
-    void write_card(const LikeLines& lines, std::size_t number) {
-        const Card card = card_of(lines, options_.units, citing_);
-        const LaidOut made = lay_out(lines, card, number);
-        const std::string of_all =
-            "card " + std::to_string(number) + " of " + std::to_string(lines_.entries().size());
+    void write(const LaidOut& made) {
         std::size_t block = 0;
         for (std::size_t part = 0; part < made.parts.size(); ++part) {
-            const bool first = part == 0;
             const bool last = part + 1 == made.parts.size();
-            std::string html =
-                "<article class=\"card\" id=\"card-" + std::to_string(number) +
-                (first ? std::string() : "-" + std::to_string(part + 1)) + "\">\n" +
-                (first ? made.head.html
-                       : short_head_of_card(card, number, part + 1, made.parts.size()).html);
+            const std::string of_parts = made.parts.size() == 1
+                                             ? std::string()
+                                             : ", part " + std::to_string(part + 1) + " of " +
+                                                   std::to_string(made.parts.size());
+            std::string html = "<article class=\"card\" id=\"" + made.id +
+                               (part == 0 ? std::string() : "-" + std::to_string(part + 1)) +
+                               "\">\n" + (part == 0 ? made.head.html : made.next_head.html);
             for (std::size_t i = 0; i < made.parts[part]; ++i) {
                 html += made.blocks[block++].html;
             }
-            html += "<footer><p>" + of_all +
-                    (made.parts.size() == 1 ? std::string()
-                                            : ", part " + std::to_string(part + 1) + " of " +
-                                                  std::to_string(made.parts.size())) +
-                    "</p><p>" +
+            html += "<footer><p>" + made.name + of_parts + "</p><p>" +
                     (last ? "tables " + book_.catalogue().version()
                           : std::string("goes on with the next part")) +
                     "</p></footer>\n</article>\n";
@@ -144,6 +166,8 @@ class HtmlSheet : public SheetWriter {
     CitationLog citing_;
     SheetOptions options_;
     Gathered lines_;
+    Methods methods_;
+    std::vector<Method> sheets_; ///< the methods that have one
 };
 
 } // namespace

@@ -33,7 +33,8 @@ class TextSheet : public SheetWriter {
         std::vector<const LikeLines*> cards;
         for (const LikeLines& lines : lines_.entries()) {
             cards.push_back(&lines);
-            write_card(page, card_of(lines, options_.units, citing_), cards.size(), options_.units);
+            write_card(page, card_of(lines, Methods(), options_.units, citing_), cards.size(),
+                       options_.units);
         }
         page.blank();
         page.rule('=');

@@ -148,7 +148,8 @@ void note_sources(const Piece& piece, CitationLog& citing) {
 
 } // namespace
 
-Card card_of(const LikeLines& lines, UnitSystem units, CitationLog& citing) {
+Card card_of(const LikeLines& lines, const Methods& methods, UnitSystem units,
+             CitationLog& citing) {
     const Piece& piece = lines.piece();
     Card card;
     card.name = piece.name.empty() ? "(no name)" : std::string(piece.name);
@@ -168,7 +169,7 @@ Card card_of(const LikeLines& lines, UnitSystem units, CitationLog& citing) {
         card.ends.push_back(end_of_card(piece, end, units));
     }
     card.between = show_length(piece.between_marks, units);
-    card.steps = steps_of(piece, units);
+    card.steps = steps_of(piece, methods, units);
     card.boxes = boxes_of(piece);
     place_cautions(card, piece, units, citing);
     note_sources(piece, citing);

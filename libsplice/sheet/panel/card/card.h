@@ -4,6 +4,7 @@
 
 #include "libsplice/sheet/panel/card/card_facts.h"
 #include "libsplice/sheet/panel/card/card_steps.h"
+#include "libsplice/sheet/panel/card/methods.h"
 #include "libsplice/sheet/panel/like_lines.h"
 #include "libsplice/sheet/words/citation_log.h"
 #include "libsplice/units/show.h"
@@ -59,7 +60,9 @@ struct Card {
 /// A card has room for these; the others are on the last page.
 inline constexpr std::size_t most_cautions_on_card = 3;
 
-/// The card of like lines. What it rests on is noted in `citing`.
-[[nodiscard]] Card card_of(const LikeLines& lines, UnitSystem units, CitationLog& citing);
+/// The card of like lines. Steps that `methods` has a sheet for are referred to. What the card
+/// rests on is noted in `citing`.
+[[nodiscard]] Card card_of(const LikeLines& lines, const Methods& methods, UnitSystem units,
+                           CitationLog& citing);
 
 } // namespace libsplice

@@ -2,6 +2,7 @@
 #include "libsplice/sheet/panel/card/card_steps.h"
 
 #include "libsplice/sheet/panel/card/card_facts.h"
+#include "libsplice/sheet/panel/card/methods.h"
 #include "libsplice/sheet/panel/panel_marks.h"
 #include "libsplice/sheet/words/piece_text.h"
 #include "libsplice/sheet/words/words.h"
@@ -14,8 +15,18 @@ namespace {
 
 constexpr Nanometres too_little_to_show = nanometres_per_metre / 2000;
 
-void add_end(std::vector<CardStep>& steps, const Piece& piece, LineEnd end, UnitSystem units) {
+void add_end(std::vector<CardStep>& steps, const Piece& piece, LineEnd end, const Methods& methods,
+             UnitSystem units) {
     if (!piece.line->counts(end)) {
+        return;
+    }
+    if (const Method* method = methods.find(piece, end)) {
+        const std::string figures = figures_for_method(piece, end, units);
+        steps.push_back({end,
+                         Action::plain,
+                         {},
+                         "Make the " + method->kind + " as on sheet " + method->id +
+                             (figures.empty() ? "." : ": " + figures + ".")});
         return;
     }
     const auto marks = marks_of(piece, end);
@@ -71,7 +82,7 @@ std::string marks_named(const CardStep& step) {
     return text;
 }
 
-std::vector<CardStep> steps_of(const Piece& piece, UnitSystem units) {
+std::vector<CardStep> steps_of(const Piece& piece, const Methods& methods, UnitSystem units) {
     std::vector<CardStep> steps;
     if (!piece.fit_first.empty()) {
         steps.push_back({std::nullopt,
@@ -79,9 +90,9 @@ std::vector<CardStep> steps_of(const Piece& piece, UnitSystem units) {
                          {},
                          "Put on the rope now: " + std::string(piece.fit_first) + "."});
     }
-    add_end(steps, piece, piece.line->ends.first_end, units);
+    add_end(steps, piece, piece.line->ends.first_end, methods, units);
     add_check(steps, piece, units);
-    add_end(steps, piece, piece.line->ends.last_end(), units);
+    add_end(steps, piece, piece.line->ends.last_end(), methods, units);
     add_trim(steps, piece, units);
     return steps;
 }

@@ -11,6 +11,8 @@
 
 namespace libsplice {
 
+class Methods;
+
 /// One thing to do.
 struct CardStep {
     std::optional<LineEnd> end; ///< none for what concerns the whole line
@@ -24,6 +26,7 @@ struct CardStep {
 
 /// The steps of both ends with the check, the trimming and what is left for aboard in their places.
 /// The piece can be cut.
-[[nodiscard]] std::vector<CardStep> steps_of(const Piece& piece, UnitSystem units);
+[[nodiscard]] std::vector<CardStep> steps_of(const Piece& piece, const Methods& methods,
+                                             UnitSystem units);
 
 } // namespace libsplice
