@@ -5,8 +5,8 @@
 #include "libsplice/sheet/json/json_parts.h"
 #include "libsplice/sheet/json/json_stretch.h"
 #include "libsplice/sheet/panel/panel_marks.h"
-#include "libsplice/sheet/panel/panel_route.h"
 #include "libsplice/sheet/words/piece_text.h"
+#include "libsplice/sheet/words/route_words.h"
 #include "libsplice/sheet/words/words.h"
 
 namespace libsplice {
