@@ -56,17 +56,16 @@ std::vector<CardMark> marks_of_card(const Piece& piece, LineEnd end, UnitSystem 
 }
 
 /// The bury beside the smallest published one, and how thick the rope is over it.
-std::string bury_of(const End& allowance, UnitSystem units) {
-    const auto bury = allowance.find(ValueName::bury_m);
-    if (!bury) {
+std::string bury_of(const End& end, UnitSystem units) {
+    if (!end.bury) {
         return {};
     }
-    std::string text = show_length(Length(*bury), units);
-    if (const auto minimum = allowance.find(ValueName::minimum_bury_m)) {
-        text += "; smallest published " + show_length(Length(*minimum), units);
+    std::string text = show_length(end.bury->tail, units);
+    if (end.bury->minimum > Length()) {
+        text += "; smallest published " + show_length(end.bury->minimum, units);
     }
-    if (const auto over = allowance.find(ValueName::over_bury_m)) {
-        text += "; rope over it " + show_fine(Length(*over), units) + " thick";
+    if (end.bury->over > Length()) {
+        text += "; rope over it " + show_fine(end.bury->over, units) + " thick";
     }
     return text;
 }
@@ -111,10 +110,10 @@ std::vector<std::string> boxes_of(const Piece& piece) {
         if (!piece.line->counts(end)) {
             continue;
         }
-        if (allowance.bury_reach > 0 && allowance.find(ValueName::take_up_m)) {
+        if (allowance.bury_reach > 0 && allowance.bury) {
             boxes.push_back("rope over bury " + letter + ", before");
             boxes.push_back("after");
-        } else if (allowance.find(ValueName::knot_m)) {
+        } else if (allowance.knot) {
             boxes.push_back("rope in knot " + letter);
         }
     }
