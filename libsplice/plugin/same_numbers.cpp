@@ -34,8 +34,8 @@ static_assert(same(SPLICE_ORIGIN_NONE, SpreadOrigin::none) &&
 
 static_assert(same(SPLICE_GROUP_OWN, Group::own) && same(SPLICE_GROUP_TAPE, Group::tape) &&
               same(SPLICE_GROUP_TAKE_UP, Group::take_up) &&
-              same(SPLICE_GROUP_SETTING, Group::setting) && same(SPLICE_GROUP_HAND, Group::hand) &&
-              same(SPLICE_GROUP_ROPE, Group::rope));
+              same(SPLICE_GROUP_SETTLING, Group::settling) &&
+              same(SPLICE_GROUP_HAND, Group::hand) && same(SPLICE_GROUP_ROPE, Group::rope));
 
 using Form = Span::Form;
 static_assert(same(SPLICE_FORM_STRAIGHT, Form::straight) && same(SPLICE_FORM_LOOP, Form::loop) &&

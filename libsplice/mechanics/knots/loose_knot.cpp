@@ -14,7 +14,7 @@ namespace libsplice {
 namespace {
 
 /// Strands at least this far apart, in diameters.
-constexpr double roomy = 2.0;
+constexpr double room_between = 2.0;
 /// Longer ropes, in diameters, would be pulled for hours.
 constexpr double longest = 6000.0;
 /// A line that is longer than this, in diameters, is made smaller if its strands lie far apart.
@@ -130,7 +130,7 @@ double scale_of(double length, std::optional<double> gap) {
         return length < length_without_knot || length > long_enough ? length_without_knot / length
                                                                     : 1.0;
     }
-    const double roomy_scale = roomy / *gap;
+    const double roomy_scale = room_between / *gap;
     return length > long_enough ? std::max(roomy_scale, long_enough / length)
                                 : std::max(1.0, roomy_scale);
 }
