@@ -69,8 +69,8 @@ TEST(FarEnd, FixedWhereTheOtherEndIsMadeOrFittedFirst) {
         with(locked, {{"end_b.fitting", "ring"}, {"end_b.fitting_length", "30 mm"}});
     EXPECT_EQ(steps_of(fitted, LineEnd::a), free);
     EXPECT_EQ(steps_of(with(fitted, {{"first_end", "b"}}), LineEnd::a), fixed);
-    const Line stated = with(both, {{"end_b.far_end", "free"}});
-    EXPECT_EQ(steps_of(stated, LineEnd::b), free);
+    // The job cannot have it otherwise.
+    EXPECT_EQ(refuse_one(with(both, {{"end_b.far_end", "free"}})).code, Code::order_impossible);
 }
 
 } // namespace

@@ -96,6 +96,17 @@ void check_turned(const BoundLine& line, LineEnd end, CellReader& cells) {
            cells);
 }
 
+/// A line whose other end is made cannot be drawn through this one.
+void check_drawn_through(const BoundLine& line, CellReader& cells) {
+    const bool other_is_made = line.first().allowance->made || line.last().aboard;
+    if (!line.ends.closing && other_is_made && does(line.last(), Action::pass_line_through_tail)) {
+        refuse(line.ends.last_end(),
+               "the line's other end is drawn through this one, and it is made by then: leave "
+               "far_end out, or write fixed",
+               cells);
+    }
+}
+
 /// The eye of the end made last is hung by drawing the whole line through it.
 void check_hung_last(const BoundLine& line, CellReader& cells) {
     const LineEnd last = line.ends.last_end();
@@ -131,6 +142,7 @@ void bind_order(BoundLine& line, CellReader& cells) {
             check_turned(line, end, cells);
         }
     }
+    check_drawn_through(line, cells);
     check_hung_last(line, cells);
 }
 

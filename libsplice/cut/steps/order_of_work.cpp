@@ -199,12 +199,14 @@ void Work::add_kind_steps(LineEnd end, std::span<const Step> steps) {
     const bool marks_all = std::find_if(steps.begin(), works, [](const Step& step) {
                                return step.action == Action::mark && step.marks.empty();
                            }) != works;
+    const auto names =
+        std::ranges::find_if(steps, [](const Step& step) { return !step.marks.empty(); });
     const LineEnd trimmed = line_.ends.closing ? other(end) : end;
     for (auto step = steps.begin(); step != steps.end(); ++step) {
+        if (step == std::min(works, names) && !marks) {
+            add_kind_step(end, Step{Action::mark, {}, put_marks_on});
+        }
         if (step == works) {
-            if (!marks) {
-                add_kind_step(end, Step{Action::mark, {}, put_marks_on});
-            }
             if (trimmed != end || (marks && !marks_all)) {
                 add_outside_marks(trimmed);
             }
