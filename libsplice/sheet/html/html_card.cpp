@@ -119,10 +119,8 @@ CardBlock ends_block(const Card& card, const CardPictures& pictures, UnitSystem 
     }
     block.html += "</div>\n";
     if (card.ends.size() == 2 && !card.ends[0].marks.empty() && !card.ends[1].marks.empty()) {
-        block.html += "<p class=\"between\">Between the marks, from the last of end " +
-                      std::string(letter_of(card.ends[0].end)) + " to the last of end " +
-                      std::string(letter_of(card.ends[1].end)) + ": <strong>" +
-                      html_text(card.between) + "</strong></p>\n";
+        block.html +=
+            "<p class=\"between\">Between the marks, " + html_text(card.between) + "</p>\n";
         block.height += line_of_facts + 1.0;
     }
     block.height += gap_of_blocks;

@@ -82,6 +82,12 @@ LikeLines::LikeLines(const Piece& piece, std::size_t line) : piece_(piece) {
         texts_ += piece.*text;
         piece_.*text = std::string_view(texts_).substr(at);
     }
+    // What a step quotes of the job lies in the kept texts from now on.
+    for (PieceStep& step : piece_.steps) {
+        if (step.named.data() == piece.fit_first.data() && !step.named.empty()) {
+            step.named = piece_.fit_first;
+        }
+    }
     piece_.boat = {};
     if (piece.fault != nullptr) {
         fault_ = *piece.fault;

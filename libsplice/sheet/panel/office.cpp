@@ -62,7 +62,12 @@ void write_card(Page& page, const LikeLines& lines, std::size_t number, const Sh
     page.section("CARD " + std::to_string(number) + ", " + std::string(piece.name));
     page.fact("Beyond the tail", outside_tail_in_words(piece, options.units));
     if (piece.chance_outside) {
-        page.fact("Outside the tolerance", "a chance of " + show_share(*piece.chance_outside));
+        std::string text = "a chance of " + show_share(*piece.chance_outside);
+        if (const auto& cause = piece.chance_cause) {
+            text += ", most of it from " + std::string(piece.line->names->of(cause->item)) + ": " +
+                    std::string(cause->cure) + ", and " + show_share(cause->after) + " is left";
+        }
+        page.fact("Outside the tolerance", text);
     }
     write_stretch_facts(page, piece, options.units, citing);
     write_strength(page, piece, options.units, citing);

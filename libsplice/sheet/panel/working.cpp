@@ -1,8 +1,8 @@
 // The working of a ledger's rows as text.
 #include "libsplice/sheet/panel/working.h"
 
-#include "libsplice/sheet/words/route_words.h"
 #include "libsplice/sheet/words/ledger_group.h"
+#include "libsplice/sheet/words/route_words.h"
 #include "libsplice/sheet/words/words.h"
 
 #include <array>

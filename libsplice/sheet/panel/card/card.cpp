@@ -1,7 +1,6 @@
 // The card of like lines: their piece told once, with a place for each of them.
 #include "libsplice/sheet/panel/card/card.h"
 
-#include "libsplice/cut/layout.h"
 #include "libsplice/sheet/panel/card/card_steps.h"
 #include "libsplice/sheet/panel/panel_marks.h"
 #include "libsplice/sheet/words/column_length.h"
@@ -18,7 +17,8 @@ namespace {
 /// From the first end's bearing point to the cut end of the other.
 Nanometres beyond_first_bearing(const Piece& piece) {
     const LineEnd first = piece.line->ends.first_end;
-    return piece.cut - piece.line->first().allowance->total() - outside_tail(piece.ledger, first);
+    return piece.cut - piece.line->first().allowance->total() -
+           piece.outside[static_cast<std::size_t>(first)];
 }
 
 /// The places at which pairs of strands are dropped have one name together.
@@ -121,6 +121,18 @@ std::vector<std::string> boxes_of(const Piece& piece) {
     return boxes;
 }
 
+/// `Between the marks, exit of end a to whipping of end b: 8.182 m`.
+std::string between_of(const Piece& piece, UnitSystem units) {
+    const auto side = [&](LineEnd end) {
+        const auto& name = piece.between[static_cast<std::size_t>(end)];
+        return (name ? std::string(piece.line->names->of(*name)) : std::string("cut end")) +
+               " of end " + std::string(letter_of(end));
+    };
+    const LineEnd first = piece.line->ends.first_end;
+    return side(first) + " to " + side(other(first)) + ": " +
+           show_length(piece.between_marks, units);
+}
+
 /// Cautions beside what they concern, no more than a card has room for.
 void place_cautions(Card& card, const Piece& piece, UnitSystem units, CitationLog& citing) {
     std::size_t placed = 0;
@@ -167,7 +179,7 @@ Card card_of(const LikeLines& lines, const Methods& methods, UnitSystem units,
     for (const LineEnd end : {piece.line->ends.first_end, piece.line->ends.last_end()}) {
         card.ends.push_back(end_of_card(piece, end, units));
     }
-    card.between = show_length(piece.between_marks, units);
+    card.between = between_of(piece, units);
     card.steps = steps_of(piece, methods, units);
     card.boxes = boxes_of(piece);
     place_cautions(card, piece, units, citing);

@@ -49,7 +49,7 @@ struct Card {
     std::vector<CardFact>
         how; ///< the pull to mark at first, then what must be known before the work
     std::vector<CardEnd> ends; ///< in the order of the work
-    std::string between;       ///< rope between the last marks of both ends
+    std::string between;       ///< `exit of end a to exit of end b: 1.508 m`
     std::vector<CardStep> steps;
     std::vector<std::string> cautions; ///< of the whole line
     std::size_t more_cautions = 0;     ///< on the last page

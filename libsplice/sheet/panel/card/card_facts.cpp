@@ -131,6 +131,43 @@ void add_sleeve(std::vector<CardFact>& facts, const BoundLine& line, UnitSystem 
                                    " beyond the bearing point of end a"});
 }
 
+/// Where the cover of a stripped line ends in one of its states.
+std::string cover_in_words(const CoverPlace& place, UnitSystem units) {
+    const auto side = [&](Length length, std::string_view beyond, std::string_view short_of) {
+        return show_length(length < Length() ? -length : length, units) + ' ' +
+               std::string(length < Length() ? short_of : beyond);
+    };
+    std::string text;
+    if (place.past_sheave) {
+        text = side(*place.past_sheave, "past the sheave", "before the sheave");
+    }
+    if (place.at_cleat) {
+        text += (text.empty() ? "" : ", ") +
+                side(*place.at_cleat, "before the cleat", "past the cleat");
+    }
+    return text;
+}
+
+void add_cover(std::vector<CardFact>& facts, const AlongLine& along, UnitSystem units) {
+    if (along.cover_hoisted) {
+        facts.push_back(
+            {"Cover ends",
+             "hoisted " + cover_in_words(*along.cover_hoisted, units) +
+                 (along.cover_lowered ? "; lowered " + cover_in_words(*along.cover_lowered, units)
+                                      : std::string())});
+    }
+}
+
+void add_remakes(std::vector<CardFact>& facts, const BoundLine& line, UnitSystem units) {
+    for (const Remakes& remakes : line.remakes) {
+        facts.push_back({"Wear", show_length(line.fit.wear, units) + " to make end " +
+                                     std::string(letter_of(remakes.end)) + " again, which takes " +
+                                     show_length(remakes.takes, units) + ": " +
+                                     std::to_string(remakes.count) +
+                                     (remakes.count == 1 ? " time" : " times")});
+    }
+}
+
 /// Only what the pictures of the ends do not say: how a closed line is measured, and fittings.
 std::string ends_in_words(const BoundLine& line, UnitSystem units) {
     if (line.ends.closing) {
@@ -148,13 +185,6 @@ std::string ends_in_words(const BoundLine& line, UnitSystem units) {
 }
 
 } // namespace
-
-std::string how_to_pull(const BoundLine& line, UnitSystem units) {
-    if (is_pulled(line)) {
-        return "Load to " + show_pull(line.states.marking_tension, units) + ".";
-    }
-    return is_slack(line) ? "Lay it slack." : "Lay it relaxed and straight.";
-}
 
 std::string datum_of(const BoundEnd& end, UnitSystem units) {
     std::string text(end.kind->declaration.datum);
@@ -191,6 +221,8 @@ std::vector<CardFact> facts_of(const Piece& piece, UnitSystem units) {
     add_way(facts, line, units);
     add_elastic(facts, piece, units);
     add_sleeve(facts, line, units);
+    add_cover(facts, line.along, units);
+    add_remakes(facts, line, units);
     if (!piece.pair.empty()) {
         facts.push_back({"Pair", std::string(piece.pair) +
                                      ": cut its lines from one lot, one after the other"});

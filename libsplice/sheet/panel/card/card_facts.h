@@ -20,9 +20,6 @@ struct CardFact {
 /// cut.
 [[nodiscard]] std::vector<CardFact> facts_of(const Piece& piece, UnitSystem units);
 
-/// `Load to 4.5 kg.`, `Lay it relaxed and straight.` or `Lay it slack.`
-[[nodiscard]] std::string how_to_pull(const BoundLine& line, UnitSystem units);
-
 /// Where the finished length starts and stops at an end.
 [[nodiscard]] std::string datum_of(const BoundEnd& end, UnitSystem units);
 

@@ -1,11 +1,8 @@
 // What is done at the bench and aboard, in the order of the work.
 #include "libsplice/sheet/panel/card/card_steps.h"
 
-#include "libsplice/sheet/panel/card/card_facts.h"
 #include "libsplice/sheet/panel/card/methods.h"
-#include "libsplice/sheet/panel/panel_marks.h"
 #include "libsplice/sheet/words/piece_text.h"
-#include "libsplice/sheet/words/words.h"
 
 #include <algorithm>
 
@@ -13,60 +10,47 @@ namespace libsplice {
 
 namespace {
 
-constexpr Nanometres too_little_to_show = nanometres_per_metre / 2000;
-
-void add_end(std::vector<CardStep>& steps, const Piece& piece, LineEnd end, const Methods& methods,
-             UnitSystem units) {
-    if (!piece.line->counts(end)) {
-        return;
-    }
-    if (const Method* method = methods.find(piece, end)) {
-        const std::string figures = figures_for_method(piece, end, units);
-        steps.push_back({end,
-                         Action::plain,
-                         {},
-                         "Make the " + method->kind + " as on sheet " + method->id +
-                             (figures.empty() ? "." : ": " + figures + ".")});
-        return;
-    }
-    const auto marks = marks_of(piece, end);
-    const TemplateContext context = filling_of(piece, end, units);
-    for (const Step& step : context.allowance.steps) {
-        CardStep made{end, step.action, numbers_of(step, marks), {}};
-        append_filled(made.text, step.text, context);
-        steps.push_back(std::move(made));
-    }
+CardStep own_step(const Piece& piece, const PieceStep& step, UnitSystem units) {
+    CardStep made{step.end, step.action, {step.at.begin(), step.at.end()}, {}};
+    append_step(made.text, piece, step, units);
+    return made;
 }
 
-void add_check(std::vector<CardStep>& steps, const Piece& piece, UnitSystem units) {
-    if (!piece.check) {
-        return;
+/// Steps of a method that follow each other on a piece.
+struct Run {
+    const Method* method = nullptr;
+    LineEnd end{};
+    std::size_t from = 0; ///< the first one's number on the method's sheet
+    std::size_t to = 0;
+};
+
+/// The place of a step on its end's sheet; nothing if it has none.
+std::optional<Run> run_of(const Piece& piece, const PieceStep& step, const Methods& methods) {
+    const Method* method = step.end ? methods.find(piece, *step.end) : nullptr;
+    if (method == nullptr) {
+        return std::nullopt;
     }
-    const Nanometres reads = piece.check->reads;
-    const BoundEnd& last = piece.line->end(piece.check->to);
-    std::string text = how_to_pull(*piece.line, units) + " From the bearing point of end " +
-                       std::string(letter_of(piece.check->from)) + " to the " +
-                       standing_mark_of(*last.allowance, *piece.line->names) + " mark of end " +
-                       std::string(letter_of(piece.check->to)) + " must read " +
-                       show_length(reads, units);
-    if (const auto& tolerance = piece.line->fit.tolerance) {
-        text += ": go from " + show_length(reads - *tolerance, units) + " to " +
-                show_length(reads + *tolerance, units);
+    const Steps steps = piece.line->end(*step.end).allowance->steps;
+    const auto found = std::ranges::find(steps, step.text, &Step::text);
+    if (found == steps.end()) {
+        return std::nullopt;
     }
-    steps.push_back({std::nullopt, Action::measure, {}, text + "."});
+    const auto number = static_cast<std::size_t>(found - steps.begin()) + 1;
+    return Run{method, *step.end, number, number};
 }
 
-void add_trim(std::vector<CardStep>& steps, const Piece& piece, UnitSystem units) {
-    if (piece.over < too_little_to_show) {
-        return;
-    }
-    const LineEnd last = piece.line->ends.last_end();
-    const bool aboard = !piece.check;
-    steps.push_back({last,
-                     aboard ? Action::cut_aboard : Action::trim,
-                     {},
-                     "Trim the last " + show_length(piece.over, units) +
-                         (aboard ? " once the line has been tried aboard." : " after the check.")});
+CardStep reference_to(const Run& run, const Piece& piece, UnitSystem units) {
+    const bool whole = run.from == 1 && run.to == run.method->steps.size();
+    const std::string which = whole                ? std::string()
+                              : run.from == run.to ? ", step " + std::to_string(run.from)
+                                                   : ", steps " + std::to_string(run.from) +
+                                                         " to " + std::to_string(run.to);
+    const std::string figures = figures_for_method(piece, run.end, run.from, run.to, units);
+    return {run.end,
+            Action::plain,
+            {},
+            run.method->kind + ": sheet " + run.method->id + which +
+                (figures.empty() ? "." : ". " + figures + '.')};
 }
 
 } // namespace
@@ -84,16 +68,26 @@ std::string marks_named(const CardStep& step) {
 
 std::vector<CardStep> steps_of(const Piece& piece, const Methods& methods, UnitSystem units) {
     std::vector<CardStep> steps;
-    if (!piece.fit_first.empty()) {
-        steps.push_back({std::nullopt,
-                         Action::fit_first,
-                         {},
-                         "Put on the rope now: " + std::string(piece.fit_first) + "."});
+    std::optional<Run> open;
+    const auto close = [&] {
+        if (open) {
+            steps.push_back(reference_to(*open, piece, units));
+            open.reset();
+        }
+    };
+    for (const PieceStep& step : piece.steps) {
+        const auto run = run_of(piece, step, methods);
+        if (run && open && open->end == run->end && run->from == open->to + 1) {
+            open->to = run->to;
+            continue;
+        }
+        close();
+        open = run;
+        if (!run) {
+            steps.push_back(own_step(piece, step, units));
+        }
     }
-    add_end(steps, piece, piece.line->ends.first_end, methods, units);
-    add_check(steps, piece, units);
-    add_end(steps, piece, piece.line->ends.last_end(), methods, units);
-    add_trim(steps, piece, units);
+    close();
     return steps;
 }
 

@@ -24,8 +24,8 @@ struct CardStep {
 /// `marks 3, 5`; empty where the step names none, or all of them.
 [[nodiscard]] std::string marks_named(const CardStep& step);
 
-/// The steps of both ends with the check, the trimming and what is left for aboard in their places.
-/// The piece can be cut.
+/// The piece's steps. Those of a kind of end that `methods` has a sheet for are referred to, run by
+/// run. The piece can be cut.
 [[nodiscard]] std::vector<CardStep> steps_of(const Piece& piece, const Methods& methods,
                                              UnitSystem units);
 

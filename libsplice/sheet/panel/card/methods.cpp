@@ -113,11 +113,13 @@ const Method* Methods::find(const Piece& piece, LineEnd end) const {
                                                                         : &methods_[found->second];
 }
 
-std::string figures_for_method(const Piece& piece, LineEnd end, UnitSystem units) {
+std::string figures_for_method(const Piece& piece, LineEnd end, std::size_t from, std::size_t to,
+                               UnitSystem units) {
     const TemplateContext context = filling_of(piece, end, units);
     std::vector<std::string_view> said;
     std::string text;
-    for (const Step& step : piece.line->end(end).allowance->steps) {
+    const Steps steps = piece.line->end(end).allowance->steps;
+    for (const Step& step : steps.subspan(from - 1, to - from + 1)) {
         for (const std::string_view place : places_in(step.text)) {
             if (std::ranges::find(said, place) != said.end()) {
                 continue;

@@ -41,7 +41,9 @@ class Methods {
     std::unordered_map<std::string, std::size_t> by_key_;
 };
 
-/// The figures that a method's steps ask of an end: `tail 300 mm, exit 432 mm`.
-[[nodiscard]] std::string figures_for_method(const Piece& piece, LineEnd end, UnitSystem units);
+/// The figures that some steps of a method ask of an end, from the step of number `from` to that of
+/// `to`: `tail 300 mm; exit 432 mm`.
+[[nodiscard]] std::string figures_for_method(const Piece& piece, LineEnd end, std::size_t from,
+                                             std::size_t to, UnitSystem units);
 
 } // namespace libsplice
