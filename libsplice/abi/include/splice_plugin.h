@@ -178,12 +178,12 @@ enum {
 
 /// Rows whose lengths err together.
 enum {
-    SPLICE_GROUP_OWN = 0,     ///< on its own
-    SPLICE_GROUP_TAPE = 1,    ///< everything measured with the same tape
-    SPLICE_GROUP_TAKE_UP = 2, ///< the same braid over every bury of a line
+    SPLICE_GROUP_OWN = 0,      ///< on its own
+    SPLICE_GROUP_TAPE = 1,     ///< everything measured with the same tape
+    SPLICE_GROUP_TAKE_UP = 2,  ///< the same braid over every bury of a line
     SPLICE_GROUP_SETTLING = 3, ///< the same hand draws every splice
-    SPLICE_GROUP_HAND = 4,    ///< the same hand sets every knot
-    SPLICE_GROUP_ROPE = 5     ///< the same measure of the rope
+    SPLICE_GROUP_HAND = 4,     ///< the same hand sets every knot
+    SPLICE_GROUP_ROPE = 5      ///< the same measure of the rope
 };
 
 /// A signed length that the end needs beyond its bearing point.
