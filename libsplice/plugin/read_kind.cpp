@@ -24,7 +24,7 @@ bool is_hosts_own(Item item) {
 Constructions read_constructions(const splice_plugin_kind& record, Checker& checker) {
     Constructions constructions;
     const auto words =
-        checker.names(record.constructions, "the kind's constructions", Letters::hyphenated);
+        checker.names(record.constructions, "the kind's constructions", Letters::any);
     for (const std::string_view word : words) {
         const auto construction = read_construction(word);
         if (construction) {

@@ -110,7 +110,7 @@ TEST(Loading, AnUnknownKeyOfAFigureNamesTheNearest) {
 
 TEST(Loading, UnknownConstructionsAndFibresNameTheNearest) {
     const std::string tail = "tail = { value = 72, unit = \"D\", " + cited + " }";
-    auto fault = only_fault_of_rules(rule_record("a", "constructions = [\"braid-13\"]\n" + tail));
+    auto fault = only_fault_of_rules(rule_record("a", "constructions = [\"13-strand\"]\n" + tail));
     EXPECT_EQ(fault.at.line, 4U);
     EXPECT_THAT(fault.text, HasSubstr("did you mean \"12-strand\""));
     fault = only_fault_of_rules(rule_record("a", "fibres = [\"polyster\"]\n" + tail));
@@ -259,7 +259,7 @@ TEST(Loading, RopesAreCheckedValueByValue) {
     EXPECT_EQ(fault.field, "core_diameter");
     EXPECT_EQ(only_fault_of_ropes(rope_record("r", "breaking = \"5 kN\"")).field, "breaking");
     EXPECT_EQ(only_fault_of_ropes(rope_record("r", "color = \"red\"")).field, "color");
-    fault = only_fault_of_ropes("[[rope]]\nid = \"r\"\ntitle = \"t\"\nconstruction = \"laid-4\"\n"
+    fault = only_fault_of_ropes("[[rope]]\nid = \"r\"\ntitle = \"t\"\nconstruction = \"4-strand\"\n"
                                 "fibre = \"nylon\"\ndiameter = \"6 mm\"\n");
     EXPECT_THAT(fault.text, HasSubstr("did you mean \"3-strand\""));
     fault = only_fault_of_ropes("[[rope]]\nid = \"r\"\ntitle = \"t\"\nconstruction = \"3-strand\"\n"

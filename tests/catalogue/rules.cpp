@@ -1,4 +1,6 @@
 // Which rule gives a figure, and what is said where none does.
+#include "libsplice/units/read.h"
+
 #include "folder.h"
 
 #include <gmock/gmock.h>

@@ -46,10 +46,10 @@ TEST(NearestWord, OfTheCommandLine) {
     expect_nearest({"cut", "--marking-tension=slak", "job.csv"}, "slack");
     expect_nearest({"end", "bowlin", rope}, "bowline");
     expect_nearest({"end", "bowline", "--rope=demo-b12-hmpe-33"}, "demo-b12-hmpe-3");
-    expect_nearest({"end", "bowline", "--rope=brade-12 HMPE 3 mm"}, "12-strand");
+    expect_nearest({"end", "bowline", "--rope=12-strnd HMPE 3 mm"}, "12-strand");
     expect_nearest({"end", "bowline", "--rope=12-strand HMPF 3 mm"}, "HMPE");
     expect_nearest({"end", "buried-eye", rope, "tial=60mm"}, "tail");
-    expect_nearest({"list", "faluts"}, "faults");
+    expect_nearest({"list", "erors"}, "errors");
     expect_nearest({"list", "kinds", "bowlin"}, "bowline");
     expect_nearest({"list", "ropes", "demo-b12-hmpe-33"}, "demo-b12-hmpe-3");
     expect_nearest({"list", "columns", "quantiy"}, "quantity");

@@ -85,7 +85,7 @@ TEST(Stock, TomlHasTheSameWords) {
     ASSERT_EQ(read.faults.size(), 2U); // the second has neither id nor rope
     EXPECT_EQ(read.faults[0].code, Code::cell_missing);
     EXPECT_EQ(read.faults[0].at.line, 8U);
-    EXPECT_EQ(read_rows_of("[stock]\n", "stock.toml").faults[0].code, Code::unknown_column);
+    EXPECT_EQ(read_rows_of("[reels]\n", "stock.toml").faults[0].code, Code::unknown_column);
     EXPECT_EQ(read_rows_of("[[stock]]\ncolr = 1\n", "s.toml").faults[0].code, Code::unknown_column);
 }
 

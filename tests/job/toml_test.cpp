@@ -61,7 +61,7 @@ end_b = { kind = "buried-eye", eye = "60 mm" }
 }
 
 TEST(TomlJob, JoinsLists) {
-    const auto job = read_toml("[[line]]\nname = \"a\"\nthread = [\"ball\", \"ring\"]\n"
+    const auto job = read_toml("[[line]]\nname = \"a\"\nfit_first = [\"ball\", \"ring\"]\n"
                                "strip = \"1 m\"\nsleeve = []\n");
     ASSERT_EQ(job.rows.size(), 1U);
     EXPECT_EQ(job.rows[0].cells,
