@@ -143,14 +143,14 @@ class Learn(unittest.TestCase):
         done = self.learn("kind,rope,used [mm]\n"
                           "buried-eye,12-strand HMPE 5 mm,35\n"
                           "burid-eye,12-strand HMPE 5 mm,35\n"
-                          "buried-eye,braid-13 HMPE 5 mm,35\n"
+                          "buried-eye,13-strand HMPE 5 mm,35\n"
                           "buried-eye,12-strand HMPE 5 mm,3 kg\n"
                           "buried-eye,12-strand HMPE 5 mm,-3\n"
                           "buried-eye,12-strand HMPE 5 mm,\n"
                           "whipped,12-strand HMPE 5 mm,35\n")
         self.assertEqual(done.returncode, 1)
-        for said in (":3:1: error 209", ":4:12: error 20", ":5:31: error 112", ":6:31: error 117",
-                     ":7:31: error 111", ":8:28: error 214"):
+        for said in (":3:1: error 209", ":4:12: error 20", ":5:32: error 112", ":6:32: error 117",
+                     ":7:32: error 111", ":8:29: error 214"):
             self.assertIn(said, done.stderr)
         self.assertIn("7, 6 left out", done.stdout)
 

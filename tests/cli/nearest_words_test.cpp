@@ -55,7 +55,7 @@ TEST(NearestWord, OfTheCommandLine) {
     expect_nearest({"list", "columns", "quantiy"}, "quantity");
     expect_nearest({"tighten", "overhnd", "--mesh=0.4"}, "overhand");
     expect_nearest({"tighten", "overhand", "--format=jsn"}, "json");
-    expect_nearest({"show", "stretch", "demo-b12-hmpe-3", "lod=600N"}, "load");
+    expect_nearest({"stretch", "demo-b12-hmpe-3", "lod=600N"}, "load");
 }
 
 TEST(NearestWord, OfAJob) {
