@@ -1,16 +1,12 @@
 """The tape on the finished line: every row is in it or was cut off by a step that said so, and it reads true."""
 
-from sheet import CLOSE, KEPT, LINE, OFF_THE_TAPE, SURPLUS
+from sheet import CLOSE, KEPT, LINE, OFF_THE_TAPE, SURPLUS, is_plain
 
 SETTLING = ("settling", "setting", "crossing closes up")
 
 
 def mm(length):
     return f"{length / 1e6:.3f} mm"
-
-
-def is_plain(sheet, end):
-    return any(mark.end == end and mark.name == "bearing point" for mark in sheet.marks)
 
 
 def unbalanced(sheet):
@@ -25,7 +21,7 @@ def broken(model):
     if model.bench:
         yield f"{', '.join(model.bench)} was never put on the line"
     for end in "ab":
-        if sheet.captive(end) and sheet.captive(end) not in model.ends[end].holds:
+        if sheet.captive(end) and not is_plain(sheet, end) and sheet.captive(end) not in model.ends[end].holds:
             yield f"{sheet.captive(end)} was never put into end {end}"
     if sheet.joined:
         yield from unmade(model, sheet.joined)

@@ -2,7 +2,7 @@
 
 from model import refuse_if
 from on_the_rope import ends_of, marks_of
-from sheet import CLOSE, KEPT, SURPLUS
+from sheet import CLOSE, KEPT, SURPLUS, is_plain
 
 
 def bring_together(model, step):
@@ -124,12 +124,12 @@ def load(model, step):
 def measure(model, step):
     """A reading of the whole line starts from the end made first, which must be there."""
     sheet, check = model.sheet, model.sheet.check
-    whole = step.end is None or (check and step.end == check["to"] and not model.ends[step.end].closed)
+    whole = step.end is None
     if whole and check:
-        refuse_if(not model.ends[check["from"]].closed,
+        refuse_if(not model.ends[check["from"]].closed and not is_plain(sheet, check["from"]),
                   f"the check is read before end {check['from']}, from which it starts, is made")
         model.readings.append((len(model.readings), model.ends[check["from"]].loaded, step.text))
-    if step.end and not whole:
+    if step.end and not whole and not is_plain(sheet, step.end):
         refuse_if(not model.ends[step.end].loop, f"end {step.end} is measured before it is there")
 
 

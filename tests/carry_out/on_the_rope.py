@@ -7,7 +7,7 @@ from sheet import CLOSE, KEPT, SURPLUS
 def ends_of(model, step):
     """The ends that a step works on: its own, or both sides of a join."""
     if model.sheet.joined and (step.end in (None, model.sheet.joined)):
-        return ["a", "b"]
+        return model.sheet.sides[id(step)]
     return [step.end] if step.end else ["a", "b"]
 
 
@@ -55,6 +55,14 @@ def cut(model, step):
                 may_go(model, end, part.gone, at, step)
                 state.cuts.append((part.gone, at, step.text))
             part.gone = max(part.gone, at)
+
+
+def trim(model, step):
+    """The same, measured and cut in one: the place is marked by this step itself."""
+    for end in ends_of(model, step):
+        for mark in marks_of(model, step, end):
+            model.ends[end].marked.add(mark.number)
+    cut(model, step)
 
 
 def may_go(model, end, start, stop, step):
@@ -179,7 +187,8 @@ def seize(model, step):
     bind(model, step)
     for end in ends_of(model, step):
         state = model.ends[end]
-        if step.at and state.meets and not any(part.led for part in state.parts.values()):
+        laid_together = state.meets or model.sheet.joined and state.loop
+        if step.at and laid_together and not any(part.led for part in state.parts.values()):
             state.anchored.add("rope")
             model.close(end)
 
@@ -204,6 +213,6 @@ def tuck(model, step):
         model.close(end)
 
 
-ACTIONS = {"mark": put_marks_on, "tape": tape, "cut": cut, "trim": cut, "unlay": unlay, "strip": strip,
+ACTIONS = {"mark": put_marks_on, "tape": tape, "cut": cut, "trim": trim, "unlay": unlay, "strip": strip,
            "draw_core": draw_core, "taper": taper, "lead_in": lead_in, "bury": bury, "smooth": smooth,
            "stitch": seize, "whip": bind, "seize": seize, "seal": seal, "tuck": tuck}

@@ -24,6 +24,11 @@ def things(text):
     return [word.strip() for word in (text or "").split(",") if word.strip()]
 
 
+def is_plain(sheet, end):
+    """An end that is only cut, sealed or whipped: the line still goes through everything there."""
+    return any(mark.end == end and mark.name == "bearing point" for mark in sheet.marks)
+
+
 class Mark:
     def __init__(self, end, number, name, at):
         self.end, self.number, self.name, self.at = end, number, name, at
@@ -53,6 +58,7 @@ class Sheet:
         self.last = other(self.first)
         self.fit = row.get("fit") or "at-least"
         self.joined = self.closing()
+        self.sides = self.sides_of_a_join() if self.joined else {}
 
     def kind(self, end):
         return self.row.get(f"end_{end}", "")
@@ -64,6 +70,23 @@ class Sheet:
             if self.kind(end) and not self.kind(other(end)) and not plain:
                 return end
         return None
+
+    def sides_of_a_join(self):
+        """Which sides each step works on: both at once, unless the same is done on the same marks twice; then one
+        after the other. What is passed or turned through belongs to the side that was last in hand."""
+        turns, sides, in_hand = {}, {}, None
+        for step in self.steps:
+            turns.setdefault((step.action, *step.at), []).append(step)
+        for step in self.steps:
+            same = turns[step.action, *step.at]
+            if step.at and len(same) == 2:
+                in_hand = [self.joined] if step is same[0] else [other(self.joined)]
+                sides[id(step)] = in_hand
+            elif in_hand and step.action in ("pass_line_through_tail", "turn_eye_through"):
+                sides[id(step)] = in_hand
+            else:
+                sides[id(step)] = ["a", "b"]
+        return sides
 
     def alike(self, mark, end):
         """The mark of the same name on the other side of a join."""
