@@ -2,7 +2,7 @@
 
 from sheet import CLOSE
 
-CARRIES = {"core-dependent": {"core"}, "parallel-core": {"core"}, "double-braid": {"core", "cover"}}
+CARRIES = {"core-dependent": {"core"}, "laid-core": {"core"}, "parallel-core": {"core"}, "double-braid": {"core", "cover"}}
 
 
 def carrying(rope):

@@ -6,7 +6,7 @@ ROPES = {"12-strand": ["12-strand HMPE 5 mm", "12-strand polyester 8 mm"],
          "double-braid": ["double-braid polyester 8 mm"], "core-dependent": ["core-dependent HMPE 8 mm"],
          "parallel-core": ["parallel-core HMPE 10 mm"], "3-strand": ["3-strand polyester 12 mm"],
          "8-plait": ["8-plait nylon 14 mm"], "solid-braid": ["solid-braid polyester 5 mm"],
-         "shock-cord": ["shock-cord rubber 6 mm"], "wire": ["wire stainless-steel 1/4 in"]}
+         "shock-cord": ["shock-cord rubber 6 mm"], "wire": ["wire stainless-steel 1/4 in"], "laid-core": ["laid-core polyester 10 mm"]}
 # What a field that must be given is given, and a range for those that may be.
 GIVEN = {"groove": "24 mm", "bore": "14 mm", "shank": "60 mm", "insertion": "40 mm", "growth": "2 mm", "thin": "4 mm",
          "length": "20 mm", "side": "thin", "ball": "20 mm", "other": "8 mm", "spar": "40 mm", "hole": "10 mm",
