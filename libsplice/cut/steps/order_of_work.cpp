@@ -202,6 +202,10 @@ void Work::add_kind_steps(LineEnd end, std::span<const Step> steps) {
     const auto names =
         std::ranges::find_if(steps, [](const Step& step) { return !step.marks.empty(); });
     const LineEnd trimmed = line_.ends.closing ? other(end) : end;
+    // Where the kind says so: what is on the line does not go through a tail with it.
+    const auto own = line_.ends.closing ? std::ranges::find(steps, Action::fit_first, &Step::action)
+                                        : steps.end();
+    const auto threads = own == steps.end() ? closes : own;
     for (auto step = steps.begin(); step != steps.end(); ++step) {
         if (step == std::min(works, names) && !marks) {
             add_kind_step(end, Step{Action::mark, {}, put_marks_on});
@@ -212,13 +216,13 @@ void Work::add_kind_steps(LineEnd end, std::span<const Step> steps) {
             }
             add_trim(trimmed);
         }
+        if (step == threads && line_.ends.closing) {
+            add_thread_and_reeve();
+        }
         if (step == closes) {
-            if (line_.ends.closing) {
-                add_thread_and_reeve();
-            }
             add_captive(end);
         }
-        if (step->action != Action::trim) {
+        if (step->action != Action::trim && step != own) {
             add_kind_step(end, *step);
         }
     }

@@ -63,9 +63,10 @@ constexpr std::array steps_through{
          "Open the cover at the far throat without breaking a yarn and take the core out there, "
          "back to its end. Stroke the cover smooth from the slip knot to the hole."},
     Step{Action::mark,
-         {MarkName::far_throat, MarkName::core_entry, MarkName::bury_end, MarkName::exit},
+         {},
          "Mark the core where it comes out: that is its own far-throat mark. Push the cover back "
-         "and mark on the bare core the entry, {entry} further on, the bury end and the exit.",
+         "and put the other marks on the bare core: the taper start from its end, and the entry, "
+         "{entry} further on, the bury end and the exit.",
          Part::core},
     Step{Action::fit_first,
          {},
@@ -143,9 +144,10 @@ constexpr std::array steps_kept{
          "Stroke the core's tail over it until it has gone in: cover and core are one tail now.",
          Part::cover},
     Step{Action::mark,
-         {MarkName::far_throat, MarkName::bury_end, MarkName::exit},
+         {},
          "Open the cover at the far throat and lift the standing core out of it in a bight. Mark "
-         "the core there at the far throat, the bury end and the exit.",
+         "the core there at the far throat, the bury end and the exit, and its tail at the taper "
+         "start.",
          Part::core},
     Step{Action::fit_first,
          {},

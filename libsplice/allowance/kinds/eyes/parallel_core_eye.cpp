@@ -38,8 +38,9 @@ constexpr std::array steps{
          "Open the cover at the far throat without breaking a yarn and take the core out there, "
          "back to its end. Tape the end hard: the yarns must not spread."},
     Step{Action::mark,
-         {MarkName::far_throat, MarkName::core_entry},
-         "Stroke the cover smooth from the slip knot and mark the core where it comes out. Push "
+         {MarkName::taper_start, MarkName::far_throat, MarkName::core_entry},
+         "Mark the core's slant, {taper} from its end. Stroke the cover smooth from the slip knot "
+         "and mark the core where it comes out. Push "
          "the cover back and put a turn of tape on the core at its entry mark, {entry} further on.",
          Part::core},
     Step{Action::strip,
