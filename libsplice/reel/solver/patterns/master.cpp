@@ -67,19 +67,20 @@ void set_limits(CbcModel& model, const Master::WholeSearch& search) {
     }
 }
 
-std::optional<std::vector<double>> best_of(const CbcModel& model) {
-    if (model.bestSolution() == nullptr) {
-        return std::nullopt;
-    }
-    std::vector<double> whole(model.bestSolution(), model.bestSolution() + model.getNumCols());
-    for (double& value : whole) {
-        value = std::round(value);
+Master::Whole best_of(const CbcModel& model) {
+    Master::Whole whole;
+    whole.ended = model.status() == 0 && model.secondaryStatus() <= 1;
+    if (model.bestSolution() != nullptr) {
+        whole.cost = model.getObjValue();
+        whole.values.emplace(model.bestSolution(), model.bestSolution() + model.getNumCols());
+        for (double& value : *whole.values) {
+            value = std::round(value);
+        }
     }
     return whole;
 }
 
-std::optional<std::vector<double>> search_whole(const ClpSimplex& simplex,
-                                                const Master::WholeSearch& search) {
+Master::Whole search_whole(const ClpSimplex& simplex, const Master::WholeSearch& search) {
     ClpSimplex copy(simplex);
     OsiClpSolverInterface solver(&copy, false);
     solver.messageHandler()->setLogLevel(0);
@@ -95,7 +96,7 @@ std::optional<std::vector<double>> search_whole(const ClpSimplex& simplex,
     model.solver()->messageHandler()->setLogLevel(0);
     model.initialSolve();
     if (!model.isInitialSolveProvenOptimal()) {
-        return std::nullopt;
+        return {};
     }
     model.branchAndBound();
     return best_of(model);
@@ -161,11 +162,11 @@ std::span<const double> Master::column_values() const {
             static_cast<std::size_t>(model_->simplex.numberColumns())};
 }
 
-std::optional<std::vector<double>> Master::solve_whole(const WholeSearch& search) const {
+Master::Whole Master::solve_whole(const WholeSearch& search) const {
     try {
         return search_whole(model_->simplex, search);
     } catch (const CoinError&) {
-        return std::nullopt;
+        return {};
     }
 }
 

@@ -49,8 +49,13 @@ class Master {
         std::optional<std::chrono::steady_clock::time_point> deadline = {};
         const std::atomic<bool>* stop = nullptr;
     };
-    /// The cheapest whole values found, by column; nothing if none was found.
-    [[nodiscard]] std::optional<std::vector<double>> solve_whole(const WholeSearch& search) const;
+    /// What a search in whole numbers found.
+    struct Whole {
+        std::optional<std::vector<double>> values; ///< the cheapest, by column
+        double cost = 0.0;                         ///< of these
+        bool ended = false; ///< nothing cheaper exists; else a limit stopped the search
+    };
+    [[nodiscard]] Whole solve_whole(const WholeSearch& search) const;
 
   private:
     struct Model;

@@ -1,0 +1,39 @@
+// A record of words, each with its own source: what a table says of a place, a fibre or a cleat.
+#pragma once
+
+#include "libsplice/base/place.h"
+#include "libsplice/catalogue/citation.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace libsplice {
+
+/// A word or a number, as it is written.
+struct CitedCell {
+    std::string key;
+    std::string text;
+    CitationId source{};
+};
+
+/// A record of `tables/places.toml`. What its words mean is for those who use it.
+struct CitedRecord {
+    std::string sort; ///< the name of its table: `place`, `fibre`, ...
+    std::string id;
+    std::vector<std::string> words; ///< other names of it, in small letters
+    std::vector<CitedCell> cells;
+    Place at;
+
+    /// The cell of that key; null: it has none.
+    [[nodiscard]] const CitedCell* find(std::string_view key) const {
+        for (const CitedCell& cell : cells) {
+            if (cell.key == key) {
+                return &cell;
+            }
+        }
+        return nullptr;
+    }
+};
+
+} // namespace libsplice
