@@ -184,16 +184,6 @@ TEST(EveryKind, DescribesItselfAndItsFields) {
     }
 }
 
-TEST(EveryKind, RowsAddUpToTheTotal) {
-    for (const Made& end : all_ends()) {
-        Nanometres sum = 0;
-        for (const Row& row : end.allowance.rows) {
-            sum += row.length;
-        }
-        EXPECT_EQ(sum, end.allowance.total()) << described(end);
-    }
-}
-
 TEST(EveryKind, RowsNameTheirSourceAndWhereTheirSpreadComesFrom) {
     for (const Made& end : all_ends()) {
         for (const Row& row : end.allowance.rows) {
