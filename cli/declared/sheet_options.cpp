@@ -93,6 +93,7 @@ Result<Answer> read_answer(const CommandLine& command) {
     }
     answer.cut = *settings;
     answer.sheet.units = units == "metric" ? UnitSystem::metric : UnitSystem::imperial;
+    answer.sheet.full = command.has("full");
     answer.sheet.ledger = command.has("ledger");
     answer.sheet.risk = settings->risk;
     answer.output = command.value("output", "-");

@@ -10,17 +10,6 @@
 
 namespace libsplice {
 
-namespace {
-
-/// A mark's name as it is said in a sentence, without its comma.
-std::string spoken(std::string_view mark) {
-    std::string name(mark);
-    std::erase(name, ',');
-    return name;
-}
-
-} // namespace
-
 // A piece's marks stand end by end.
 std::span<const PieceMark> marks_of(const Piece& piece, LineEnd end) {
     const auto second = std::ranges::find(piece.marks, LineEnd::b, &PieceMark::end);
@@ -65,12 +54,6 @@ void write_marks(Page& page, std::span<const PieceMark> marks, const Names& name
                                                      show_length(mark.from_end - before, units)});
         before = mark.from_end;
     }
-}
-
-std::string standing_mark_of(const End& allowance, const Names& names) {
-    const auto mark =
-        std::ranges::find(allowance.marks, allowance.standing_mark, &Mark::from_tail_end);
-    return mark == allowance.marks.end() ? "last" : spoken(names.of(mark->name));
 }
 
 } // namespace libsplice

@@ -25,8 +25,4 @@ namespace libsplice {
 void write_marks(Page& page, std::span<const PieceMark> marks, const Names& names,
                  UnitSystem units);
 
-/// The mark where the end's standing part begins, which the check runs to, as it is said in a
-/// sentence: `far throat`, `knot face`.
-[[nodiscard]] std::string standing_mark_of(const End& allowance, const Names& names);
-
 } // namespace libsplice
