@@ -28,6 +28,11 @@ std::unique_ptr<const BoundLine> LineBinder::bind(CellReader& cells) {
     const auto load = read_load(cells);
     const bool carries_person = cells.yes(Column::carries_person);
     line->rope = ropes_.find(cells);
+    if (!cells.text(Column::middle).empty()) {
+        cells.add(Fault{Code::not_a_choice, "items in the middle of a line are not worked out yet; "
+                                            "leave the column empty"},
+                  Column::middle);
+    }
     line->ends = bind_ends(book_, ends_, line->rope, line->fit.fit, cells);
     line->route = bind_route(settings_, line->rope, cells);
     if (cells.fault_count() != faults_before) {
