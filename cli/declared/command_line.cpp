@@ -1,9 +1,12 @@
-// Words become a command, its options and the rest; half a line is sorted as far as it goes.
+// Words become a command, its options and the rest, as Boost.Program_options reads them.
 #include "cli/declared/command_line.h"
 
 #include "libsplice/base/text.h"
 
+#include "cli/declared/command.h"
 #include "cli/declared/options.h"
+
+#include <boost/program_options.hpp>
 
 #include <algorithm>
 
@@ -11,124 +14,93 @@ namespace libsplice::cli {
 
 namespace {
 
-/// Sorts one word after the other.
-class Sorter {
-  public:
-    explicit Sorter(std::string_view command) : command_(command) {}
+namespace po = boost::program_options;
 
-    void add(const std::string& word) {
-        if (typed.pending != nullptr) {
-            give(*typed.pending, word);
-            typed.pending = nullptr;
-        } else if (typed.options_ended || word == "-" || !word.starts_with('-')) {
-            add_word(word);
-        } else if (word == "--") {
-            typed.options_ended = true;
-        } else if (word.starts_with("--")) {
-            add_long(word);
-        } else {
-            add_short(word);
-        }
+/// A fault of the command line has no code of its own: it never reaches a file or a host.
+Fault wrong(std::string text) {
+    return {Code::not_a_choice, std::move(text)};
+}
+
+Fault unknown(const std::string& given) {
+    std::vector<std::string> dashed;
+    for (const OptionDeclaration& option : option_declarations()) {
+        dashed.push_back("--" + std::string(option.name));
     }
+    const std::vector<std::string_view> names(dashed.begin(), dashed.end());
+    return wrong("unknown option " + in_quotes(given) + did_you_mean(given, names));
+}
 
-    Typed typed;
-
-  private:
-    void add_word(const std::string& word) {
-        if (typed.line.command.empty()) {
-            typed.line.command = word;
-        } else {
-            typed.line.words.push_back(word);
-        }
+Fault ambiguous(const po::ambiguous_option& error) {
+    std::string text;
+    for (const std::string& name : error.alternatives()) {
+        text += (text.empty() ? "--" : ", --") + name;
     }
+    return wrong(error.get_option_name() + " may be " + text + "; write more of it");
+}
 
-    void add_long(const std::string& word) {
-        const auto equals = word.find('=');
-        const auto name = std::string_view(word).substr(2, std::min(equals, word.size()) - 2);
-        const auto found = options_called(name, command_);
-        if (found.size() != 1) {
-            wrong(found.empty() ? unknown(word.substr(0, equals)) : ambiguous(name, found));
-            const bool has_value =
-                equals == std::string::npos && !found.empty() && !found.front()->argument.empty();
-            typed.pending = has_value ? found.front() : nullptr; // what follows is no command
-        } else if (equals == std::string::npos) {
-            take(*found.front());
-        } else if (found.front()->argument.empty()) {
-            wrong("--" + std::string(found.front()->name) + " takes no value");
-        } else {
-            give(*found.front(), word.substr(equals + 1));
-        }
-    }
-
-    void add_short(const std::string& word) {
-        for (std::size_t i = 1; i < word.size(); ++i) {
-            const OptionDeclaration* option = find_short_option(word[i]);
-            if (option == nullptr) {
-                wrong(unknown(word.size() == 2 ? word : '-' + word.substr(i, 1)));
-                return;
-            }
-            if (!option->argument.empty() && i + 1 < word.size()) {
-                give(*option, word.substr(word[i + 1] == '=' ? i + 2 : i + 1));
-                return;
-            }
-            take(*option);
-        }
-    }
-
-    /// An option without a value beside it: a switch, or the value follows.
-    void take(const OptionDeclaration& option) {
-        if (option.argument.empty()) {
-            give(option, {});
-        } else {
-            typed.pending = &option;
-        }
-    }
-
-    void give(const OptionDeclaration& option, std::optional<std::string> value) {
+/// Of all options, or of those that a command takes.
+po::options_description described_options(std::string_view command) {
+    po::options_description described;
+    for (const OptionDeclaration& option : option_declarations()) {
         const std::string name(option.name);
-        if (!option.repeatable && !option.argument.empty() && typed.line.has(name)) {
-            wrong("--" + name + " is given twice");
+        const std::string names = option.letter == '\0' ? name : name + ',' + option.letter;
+        if (!command.empty() && !takes(command, option)) {
+            continue;
         }
-        auto& values = typed.line.options[name];
-        if (value) {
-            values.push_back(*std::move(value));
-        }
-    }
-
-    /// A fault of the command line has no code of its own: it never reaches a file or a host.
-    void wrong(std::string text) {
-        if (!typed.fault) {
-            typed.fault = Fault{Code::not_a_choice, std::move(text)};
+        if (option.argument.empty()) {
+            described.add_options()(names.c_str(), "");
+        } else {
+            described.add_options()(names.c_str(), po::value<std::string>(), "");
         }
     }
+    return described;
+}
 
-    static std::string unknown(const std::string& given) {
-        std::vector<std::string> dashed;
-        for (const OptionDeclaration& option : option_declarations()) {
-            dashed.push_back("--" + std::string(option.name));
+/// Sorts what was read of the words and of `--` behind them, which shows what a next word would
+/// be: it is the value of the last option, or, if the options have been ended before, a word.
+Typed sorted(std::vector<po::option> read) {
+    Typed typed;
+    if (!read.empty() && read.back().original_tokens.back() == "--") {
+        typed.pending = find_option(read.back().string_key);
+        typed.options_ended = typed.pending == nullptr;
+        read.pop_back();
+    }
+    for (const po::option& option : read) {
+        const OptionDeclaration* declared = find_option(option.string_key);
+        if (declared == nullptr && typed.line.command.empty()) {
+            typed.line.command = option.value.front();
+        } else if (declared == nullptr) {
+            typed.line.words.push_back(option.value.front());
+        } else {
+            auto& values = typed.line.options[option.string_key];
+            values.insert(values.end(), option.value.begin(), option.value.end());
+            if (values.size() > 1 && !declared->repeatable) {
+                typed.fault = wrong("--" + option.string_key + " is given twice");
+            }
         }
-        const std::vector<std::string_view> names(dashed.begin(), dashed.end());
-        return "unknown option " + in_quotes(given) + did_you_mean(given, names);
     }
+    return typed;
+}
 
-    static std::string ambiguous(std::string_view name,
-                                 std::span<const OptionDeclaration* const> found) {
-        std::string text;
-        for (const OptionDeclaration* option : found) {
-            text += (text.empty() ? "--" : ", --") + std::string(option->name);
-        }
-        return "--" + std::string(name) + " may be " + text + "; write more of it";
+/// Reads the words with the options of one command; an option that is none of them may be another
+/// command's, which the command then refuses by its name.
+Typed read_words(const std::vector<std::string>& words, std::string_view command) {
+    try {
+        const auto options = described_options(command);
+        return sorted(po::command_line_parser(words).options(options).run().options);
+    } catch (const po::unknown_option& error) {
+        const std::string given = error.get_option_name();
+        return command.empty() ? Typed{.fault = unknown(given.substr(0, given.find('=')))}
+                               : read_words(words, {});
+    } catch (const po::ambiguous_option& error) {
+        return {.fault = ambiguous(error)};
+    } catch (const po::invalid_command_line_syntax& error) {
+        const bool extra = error.kind() == po::invalid_syntax::extra_parameter;
+        return {.fault = wrong(error.get_option_name() +
+                               (extra ? " takes no value" : " needs a value"))};
+    } catch (const po::error& error) {
+        return {.fault = wrong(error.what())};
     }
-
-    std::string_view command_;
-};
-
-Typed sorted(std::span<const std::string> words, std::string_view command) {
-    Sorter sorter(command);
-    for (const std::string& word : words) {
-        sorter.add(word);
-    }
-    return std::move(sorter.typed);
 }
 
 } // namespace
@@ -145,9 +117,12 @@ std::vector<std::string> CommandLine::values(std::string_view option) const {
 }
 
 Typed sort_words(std::span<const std::string> words) {
-    // Which options there are to be shortened depends on the command, which may stand after them.
-    const std::string command = sorted(words, {}).line.command;
-    return sorted(words, command);
+    // The command decides what an option may be short for, and may come after it.
+    const auto command = std::ranges::find_if(
+        words, [](std::string_view word) { return find_command(word) != nullptr; });
+    std::vector<std::string> with_end(words.begin(), words.end());
+    with_end.emplace_back("--");
+    return read_words(with_end, command == words.end() ? std::string_view() : *command);
 }
 
 Result<CommandLine> parse_command_line(std::span<const std::string> arguments) {
@@ -156,9 +131,8 @@ Result<CommandLine> parse_command_line(std::span<const std::string> arguments) {
         return Unexpected(*typed.fault);
     }
     if (typed.pending != nullptr) {
-        return Unexpected(Fault{Code::not_a_choice, "--" + std::string(typed.pending->name) +
-                                                        " needs a value, " +
-                                                        std::string(typed.pending->argument)});
+        return Unexpected(wrong("--" + std::string(typed.pending->name) + " needs a value, " +
+                                std::string(typed.pending->argument)));
     }
     return std::move(typed.line);
 }

@@ -30,13 +30,13 @@ struct CommandLine {
 
 /// A command line as far as it has been typed.
 struct Typed {
-    CommandLine line;
+    CommandLine line = {};
     const OptionDeclaration* pending = nullptr; ///< the option whose value is to follow
     bool options_ended = false;                 ///< by `--`
-    std::optional<Fault> fault;                 ///< the first thing that is wrong
+    std::optional<Fault> fault = {};            ///< what is wrong
 };
 
-/// Sorts words that may be half a command line: what is wrong is noted and passed over. Long
+/// Sorts words that may be half a command line; of a wrong one the fault may be all there is. Long
 /// options may be shortened as far as they are clear among those that the command takes; `-qf json`
 /// is `-q -f json`.
 [[nodiscard]] Typed sort_words(std::span<const std::string> words);

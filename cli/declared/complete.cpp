@@ -229,6 +229,9 @@ Completion complete(std::span<const std::string> words) {
     const std::string empty;
     const std::string& begun = words.empty() ? empty : words.back();
     Typed typed = sort_words(words.first(words.empty() ? 0 : words.size() - 1));
+    if (typed.fault) {
+        return {};
+    }
     FaultSink ignored(0);
     add_settings(read_settings(typed.line, ignored), typed.line);
     Suggestions into(begun);

@@ -218,26 +218,6 @@ const OptionDeclaration* find_option(std::string_view name) {
     return found == options.end() ? nullptr : &*found;
 }
 
-const OptionDeclaration* find_short_option(char letter) {
-    const auto found = std::ranges::find(options, letter, &OptionDeclaration::letter);
-    return letter == '\0' || found == options.end() ? nullptr : &*found;
-}
-
-std::vector<const OptionDeclaration*> options_called(std::string_view name,
-                                                     std::string_view command) {
-    if (const OptionDeclaration* exact = find_option(name)) {
-        return {exact};
-    }
-    std::vector<const OptionDeclaration*> its_own;
-    std::vector<const OptionDeclaration*> others;
-    for (const OptionDeclaration& option : options) {
-        if (!name.empty() && option.name.starts_with(name)) {
-            (command.empty() || takes(command, option) ? its_own : others).push_back(&option);
-        }
-    }
-    return its_own.empty() ? others : its_own;
-}
-
 std::string spelled(const OptionDeclaration& option) {
     std::string text = option.letter == '\0' ? "" : std::string("-") + option.letter + ", ";
     text += "--" + std::string(option.name);

@@ -31,12 +31,6 @@ struct OptionDeclaration {
 [[nodiscard]] std::span<const OptionDeclaration> option_declarations();
 /// The declaration of that name, or null.
 [[nodiscard]] const OptionDeclaration* find_option(std::string_view name);
-/// The declaration with that letter, or null.
-[[nodiscard]] const OptionDeclaration* find_short_option(char letter);
-/// The options that `name` may be short for: one if it is clear, none if it is unknown. Those that
-/// the command takes go before the others; an empty command takes all.
-[[nodiscard]] std::vector<const OptionDeclaration*> options_called(std::string_view name,
-                                                                   std::string_view command);
 /// `-o, --output FILE`.
 [[nodiscard]] std::string spelled(const OptionDeclaration& option);
 /// The fault of an option with a wrong value: `--step "x": why`.

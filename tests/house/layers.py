@@ -69,7 +69,7 @@ FOLDERS = {
     "abi/include": Folder(),
     "abi": Folder(STAGES_OF_THE_LIBRARY + ("abi/include",), {"dl": ONE_SOURCE}),
     "abi/sqlite": Folder(("abi/include",), {"SQLite": ANY_SOURCE}),
-    "cli": Folder(STAGES_OF_THE_LIBRARY, {}),
+    "cli": Folder(STAGES_OF_THE_LIBRARY, {"Boost.Program_options": ONE_SOURCE}),
 }
 
 # Which library a header belongs to; the first pattern that fits counts.
@@ -81,6 +81,7 @@ LIBRARIES = (
     ("csv", r"csv\.h"),
     ("Boost.Geometry", r"boost/geometry"),
     ("Boost.Math", r"boost/math"),
+    ("Boost.Program_options", r"boost/program_options"),
     ("Boost", r"boost/"),
     ("gtest", r"gtest/|gmock/"),
     ("benchmark", r"benchmark/"),
