@@ -46,37 +46,37 @@ struct RopeWord {
     std::string_view meaning;
 };
 
-inline constexpr std::array construction_table{
-    RopeWord{Construction::three_strand, "3-strand", "three strands laid up"},
-    RopeWord{Construction::eight_plait, "8-plait", "eight strands in four pairs, square plait"},
-    RopeWord{Construction::twelve_strand, "12-strand", "hollow single braid"},
-    RopeWord{Construction::double_braid, "double-braid",
-             "braided cover and braided core, which share the load"},
-    RopeWord{Construction::core_dependent, "core-dependent",
-             "braided core that bears the load, under a protective cover"},
-    RopeWord{Construction::parallel_core, "parallel-core",
-             "core of parallel yarns or strands that bears the load, under a cover"},
-    RopeWord{Construction::laid_core, "laid-core", "laid core under a braided cover"},
-    RopeWord{Construction::solid_braid, "solid-braid", "braid without a hollow middle"},
-    RopeWord{Construction::shock_cord, "shock-cord", "rubber strands under a cover"},
-    RopeWord{Construction::wire, "wire", "wire rope"},
-};
+inline constexpr auto construction_table = std::to_array<RopeWord<Construction>>({
+    {Construction::three_strand, "3-strand", "three strands laid up"},
+    {Construction::eight_plait, "8-plait", "eight strands in four pairs, square plait"},
+    {Construction::twelve_strand, "12-strand", "hollow single braid"},
+    {Construction::double_braid, "double-braid",
+     "braided cover and braided core, which share the load"},
+    {Construction::core_dependent, "core-dependent",
+     "braided core that bears the load, under a protective cover"},
+    {Construction::parallel_core, "parallel-core",
+     "core of parallel yarns or strands that bears the load, under a cover"},
+    {Construction::laid_core, "laid-core", "laid core under a braided cover"},
+    {Construction::solid_braid, "solid-braid", "braid without a hollow middle"},
+    {Construction::shock_cord, "shock-cord", "rubber strands under a cover"},
+    {Construction::wire, "wire", "wire rope"},
+});
 inline constexpr std::size_t construction_count = construction_table.size();
 
-inline constexpr std::array fibre_table{
-    RopeWord{Fibre::hmpe, "HMPE", "high-modulus polyethylene"},
-    RopeWord{Fibre::aramid, "aramid", "aromatic polyamide"},
-    RopeWord{Fibre::lcp, "LCP", "liquid-crystal polymer"},
-    RopeWord{Fibre::polyester, "polyester", "polyester"},
-    RopeWord{Fibre::nylon, "nylon", "polyamide"},
-    RopeWord{Fibre::polypropylene, "polypropylene", "polypropylene; it floats"},
-    RopeWord{Fibre::polyester_polyolefin, "polyester-polyolefin",
-             "polyester laid up with polyolefin; weaker than polyester alone"},
-    RopeWord{Fibre::manila, "manila", "abaca"},
-    RopeWord{Fibre::rubber, "rubber", "rubber, in shock cord"},
-    RopeWord{Fibre::galvanised_steel, "galvanised-steel", "galvanised steel wire"},
-    RopeWord{Fibre::stainless_steel, "stainless-steel", "stainless steel wire"},
-};
+inline constexpr auto fibre_table = std::to_array<RopeWord<Fibre>>({
+    {Fibre::hmpe, "HMPE", "high-modulus polyethylene"},
+    {Fibre::aramid, "aramid", "aromatic polyamide"},
+    {Fibre::lcp, "LCP", "liquid-crystal polymer"},
+    {Fibre::polyester, "polyester", "polyester"},
+    {Fibre::nylon, "nylon", "polyamide"},
+    {Fibre::polypropylene, "polypropylene", "polypropylene; it floats"},
+    {Fibre::polyester_polyolefin, "polyester-polyolefin",
+     "polyester laid up with polyolefin; weaker than polyester alone"},
+    {Fibre::manila, "manila", "abaca"},
+    {Fibre::rubber, "rubber", "rubber, in shock cord"},
+    {Fibre::galvanised_steel, "galvanised-steel", "galvanised steel wire"},
+    {Fibre::stainless_steel, "stainless-steel", "stainless steel wire"},
+});
 inline constexpr std::size_t fibre_count = fibre_table.size();
 
 namespace detail {
