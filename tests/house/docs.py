@@ -1,5 +1,5 @@
 #!/usr/bin/python3
-"""Do the pages say what the program does? Faults, kinds, words, job blocks and links.
+"""Do the pages say what the program does? Faults, kinds, words, job blocks, answers and links.
 
     docs.py SPLICE [ROOT]  checks the pages of ROOT against the program SPLICE and the sources;
                            prints `file:line: sentence`; 1 if anything is wrong
@@ -137,6 +137,30 @@ def check_blocks(splice, text, path):
         yield from check_block(splice, block, path, line_of(text, block.start()))
 
 
+PRINTS = re.compile(r"^<!-- prints: (?P<words>[^>]*) -->\n```\n(?P<said>.*?)^```\n", re.MULTILINE | re.DOTALL)
+
+
+def check_prints(splice, text, path):
+    """What a page shows as an answer is what the program prints for the job before it, line for line."""
+    marked = len(re.findall(r"^<!-- prints: ", text, re.MULTILINE))
+    answers = list(PRINTS.finditer(text))
+    if marked != len(answers):
+        yield Finding(path, 1, f"{marked} answers are marked as printed, {len(answers)} can be read")
+    for answer in answers:
+        line = line_of(text, answer.start())
+        jobs = list(BLOCK.finditer(text, 0, answer.start()))
+        if not jobs:
+            yield Finding(path, line, "no job that runs comes before this answer")
+            continue
+        with tempfile.TemporaryDirectory() as folder:
+            job = Path(folder) / f"job.{jobs[-1]['sort']}"
+            job.write_text(jobs[-1]["job"], encoding="utf-8")
+            words = [str(job) if word == "JOB" else word for word in answer["words"].split()]
+            run = subprocess.run([*splice, *words], capture_output=True, text=True, check=False)
+        if not answer["said"].strip() or answer["said"] not in run.stdout:
+            yield Finding(path, line, f"the program prints something else:\n{run.stdout}{run.stderr}")
+
+
 # --- Links and the README ------------------------------------------------------------------------
 
 LINK = re.compile(r"\]\(([^)\s]+)\)")
@@ -165,10 +189,15 @@ def check_links(page, text, path):
             yield Finding(path, line, f"the link {link[1]} finds no such heading")
 
 
+LONGEST_README = 100  # lines
+
+
 def check_readme(text, path="README.md"):
-    """The title, a blank line, and a paragraph of running text."""
+    """The title, a blank line, and a paragraph of running text; and no more than can be taken in at once."""
     if not re.match(r"# [^\n]+\n\n[A-Z][^\n]{40,}", text):
         yield Finding(path, 1, "the first paragraph must follow the title and say what this is for")
+    if text.count("\n") > LONGEST_README:
+        yield Finding(path, LONGEST_README, f"this page has {text.count(chr(10))} lines, {LONGEST_README} at the most")
 
 
 # --- The whole -----------------------------------------------------------------------------------
@@ -199,6 +228,7 @@ def check_all(splice, root):
         text, path = page.read_text(encoding="utf-8"), str(page.relative_to(root))
         yield from check_links(page, text, path)
         yield from check_blocks(splice, text, path)
+        yield from check_prints(splice, text, path)
 
 
 # --- Can it fail? --------------------------------------------------------------------------------
@@ -217,6 +247,7 @@ def self_test():
     fence = "```"
     splice = [sys.executable, "-c", STAND_IN]
     job = f"<!-- runs -->\n{fence}csv\nname\n{{}}\n{fence}\n"
+    answer = f"<!-- prints: cut JOB -->\n{fence}\n{{}}\n{fence}\n"
     here = Path(__file__)
     source = codes_in_source("    a = 101,\n    b = 102,\n", 'CodeTitle{Code::a, "one"}, CodeTitle{Code::b, "two"}')
     pin = {"name": "pin", "dimension": "length", "lowest": 0.0005, "highest": 1}
@@ -236,10 +267,15 @@ def self_test():
         "wrong cut": (check_blocks(splice, job.format("x") + "<!-- cut: 2.001 m -->\n", "p"), 1),
         "refused job": (check_blocks(splice, job.format("refused"), "p"), 1),
         "job not readable": (check_blocks(splice, "<!-- runs -->\n\n```csv\n```\n", "p"), 1),
+        "good answer": (check_prints(splice, job.format("x") + answer.format('{"pieces": [{"cut_m": 2.0}]}'), "p"), 0),
+        "another answer": (check_prints(splice, job.format("x") + answer.format("cut 2.1 m"), "p"), 1),
+        "an answer with no job": (check_prints(splice, answer.format('{"pieces": [{"cut_m": 2.0}]}'), "p"), 1),
+        "answer not readable": (check_prints(splice, job.format("x") + "<!-- prints: cut JOB -->\n\n", "p"), 1),
         "good links": (check_links(here, f"# A\n[a]({here.name}) [b](https://x.org) [c](#a) `[d](no)`", "p"), 0),
         "broken link": (check_links(here, "[a](no-such.md)", "p"), 1),
         "good start": (check_readme("# libsplice\n\nFrom the length a line must finish at to the cut.\n"), 0),
         "slow start": (check_readme("# libsplice\n\n## Contents\n\nFrom the length a line must finish at.\n"), 1),
+        "long start": (check_readme("# libsplice\n\nFrom the length a line must finish at to the cut.\n" + "\n" * 98), 1),
     }  # fmt: skip
     wrong = 0
     for name, (findings, expected) in tried.items():
