@@ -74,6 +74,7 @@ Answers answers_of(const Piece& piece) {
     answers.values.push_back(length_answer("between the marks", piece.between_marks));
     if (piece.check) {
         answers.values.push_back(length_answer("check", piece.check->reads));
+        answers.values.push_back(length_answer("check loaded", piece.check->reads_loaded));
     }
     for (const LedgerRow& entry : piece.ledger) {
         answers.values.push_back(

@@ -3,6 +3,7 @@
 
 #include "libsplice/base/result.h"
 
+#include <concepts>
 #include <cstddef>
 #include <span>
 #include <string>
@@ -18,6 +19,9 @@ class Input {
     [[nodiscard]] static Result<Input> open(const std::string& path);
     /// Text that the caller keeps alive.
     [[nodiscard]] static Input of_text(std::string_view text, std::string name);
+    template <class Text>
+        requires std::same_as<Text, std::string>
+    static Input of_text(Text&& text, std::string name) = delete; ///< it would be gone at once
 
     Input(Input&& other) noexcept;
     Input& operator=(Input&& other) noexcept;

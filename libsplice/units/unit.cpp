@@ -14,12 +14,16 @@ const Unit* find_unit(std::span<const Unit> units, std::string_view word) {
     return found == units.end() ? nullptr : &*found;
 }
 
-std::string listed_units(std::span<const Unit> units) {
+std::vector<std::string_view> words_of(std::span<const Unit> units) {
     std::vector<std::string_view> words;
     for (const Unit& unit : units) {
         words.push_back(unit.word);
     }
-    return listed(words);
+    return words;
+}
+
+std::string listed_units(std::span<const Unit> units) {
+    return listed(words_of(units));
 }
 
 std::optional<LengthUnit> read_length_unit(std::string_view text) {

@@ -42,6 +42,8 @@ inline constexpr std::array mass_units{
 
 /// The unit of `units` that is called `word`, or null.
 [[nodiscard]] const Unit* find_unit(std::span<const Unit> units, std::string_view word);
+/// The words of `units`, in their order.
+[[nodiscard]] std::vector<std::string_view> words_of(std::span<const Unit> units);
 /// `N, kN and kgf`.
 [[nodiscard]] std::string listed_units(std::span<const Unit> units);
 

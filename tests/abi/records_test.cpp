@@ -113,7 +113,7 @@ TEST(Records, ALongTextIsCutOffBetweenCharacters) {
     std::string name(509, 'x');
     name += "\u00e9\u00e9\u00e9";
     auto fault = record<splice_fault>();
-    const std::vector<splice_cell> cells{{name.c_str(), "x"}};
+    const std::vector<splice_cell> cells{{"name", "a"}, {name.c_str(), "x"}};
     EXPECT_EQ(add(open_sheet().get(), cells, &fault), 107);
     const std::string_view text(fault.text);
     EXPECT_LT(text.size(), sizeof fault.text);

@@ -110,7 +110,7 @@ TEST(Loading, AnUnknownKeyOfAFigureNamesTheNearest) {
 
 TEST(Loading, UnknownConstructionsAndFibresNameTheNearest) {
     const std::string tail = "tail = { value = 72, unit = \"D\", " + cited + " }";
-    auto fault = only_fault_of_rules(rule_record("a", "constructions = [\"13-strand\"]\n" + tail));
+    auto fault = only_fault_of_rules(rule_record("a", "constructions = [\"12-strnd\"]\n" + tail));
     EXPECT_EQ(fault.at.line, 4U);
     EXPECT_THAT(fault.text, HasSubstr("did you mean \"12-strand\""));
     fault = only_fault_of_rules(rule_record("a", "fibres = [\"polyster\"]\n" + tail));

@@ -26,7 +26,7 @@ constexpr std::array mistakes{
     Mistake{"a,12-strand HMPE 5 mm,-4 m", Code::value_out_of_range, 23, "length"},
     Mistake{"a,12-strand HMPE 5 mm,101 km", Code::not_a_length, 23, "length"},
     Mistake{"a,12-strand HMPE 5 mm,100001 m", Code::value_out_of_range, 23, "length"},
-    Mistake{"a,13-strand HMPE 5 mm,4 m", Code::unknown_rope, 3, "rope"},
+    Mistake{"a,13-strand HMPE 5 mm,4 m", Code::rope_not_understood, 3, "rope"},
     Mistake{"a,12-strand HMPA 5 mm,4 m", Code::rope_not_understood, 3, "rope"},
     Mistake{"a,12-strand HMPE 5,4 m", Code::rope_not_understood, 3, "rope"},
     Mistake{"a,demo-b12,4 m", Code::unknown_rope, 3, "rope"},

@@ -45,7 +45,7 @@ def check_lists():
     expect("kinds", [one["kinds"] for one in listed], [["tucked-wire-eye"], ["tucked-braid-eye"]])
     expect("ropes", listed[1]["ropes"], ["accessory-cord-4-mm", "accessory-cord-6-mm"])
     expect("paths", all(Path(one["path"]).is_absolute() for one in listed), True)
-    expect("text", run("list", "plug-ins", *WIRE).stdout.splitlines()[0], "tucked-wire")
+    expect("text", run("list", "plug-ins", *WIRE).stdout.split()[0], "tucked-wire")
     kinds = {kind["name"]: kind for kind in answer("list", "kinds", *BRAID)}
     fields = {field["name"]: field for field in kinds["tucked-braid-eye"]["fields"]}
     expect("constructions", kinds["tucked-braid-eye"]["constructions"], ["12-strand"])

@@ -22,7 +22,7 @@ const std::vector<Misbehaviour> misbehaviours{
     {4, Code::plug_in_text, "name is null"},
     {5, Code::plug_in_text, "not UTF-8 from byte 21"},
     {6, Code::plug_in_declaration, "\"tail\" has its bounds upside-down"},
-    {7, Code::plug_in_declaration, "\"13-strand\"; did you mean \"12-strand\"?"},
+    {7, Code::plug_in_declaration, "\"12-strnd\"; did you mean \"12-strand\"?"},
     {8, Code::plug_in_declaration, "17 fields"},
     {9, Code::plug_in_kind_exists, "\"bowline\" exists already"},
     {10, Code::plug_in_function_missing, "splice.allowance/1"},

@@ -40,7 +40,7 @@ static const longer_field fields[] = {
      0},
 };
 
-static const char* const constructions[] = {WRONG(7, "13-strand", "12-strand")};
+static const char* const constructions[] = {WRONG(7, "12-strnd", "12-strand")};
 static const char* const items[] = {WRONG(16, "cutting loss", "tail")};
 static const char* const marks[] = {"far throat"};
 static const char* const values[] = {"tail_m"};

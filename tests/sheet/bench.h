@@ -40,7 +40,8 @@ inline void write_lines(SheetWriter& writer, const std::vector<Line>& lines,
                         const CutSettings& settings = {}) {
     Cutter cutter(shipped_book(), settings);
     FaultSink faults(1000);
-    Input input = Input::of_text(csv_of(lines), "job.csv");
+    const std::string csv = csv_of(lines);
+    Input input = Input::of_text(csv, "job.csv");
     writer.begin();
     const auto whole =
         read_job(input, shipped_book().field_names(), faults, [&](const JobRow& row) {

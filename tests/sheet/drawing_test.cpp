@@ -35,25 +35,35 @@ TEST(Drawing, MarksStandToOneScaleFromBothSides) {
     const One one = cut_one(two_eyes());
     const std::string svg = drawing_of(two_eyes());
     const auto& names = shipped_book().names();
+    // From the marks that lie farthest apart, since places are drawn to a hundredth.
     double scale = 0.0;
-    for (const LineEnd end : {LineEnd::a, LineEnd::b}) {
-        const auto drawn = places(svg, end == LineEnd::a ? "a" : "b");
-        std::optional<PieceMark> first;
-        for (const PieceMark& mark : one.piece().marks) {
-            if (mark.end != end) {
-                continue;
+    double farthest = 0.0;
+    const auto each_pair = [&](const auto& see) {
+        for (const LineEnd end : {LineEnd::a, LineEnd::b}) {
+            const auto drawn = places(svg, end == LineEnd::a ? "a" : "b");
+            std::optional<PieceMark> first;
+            for (const PieceMark& mark : one.piece().marks) {
+                if (mark.end != end) {
+                    continue;
+                }
+                if (!first) {
+                    first = mark;
+                    continue;
+                }
+                const double apart = in_millimetres(mark.from_end - first->from_end);
+                const double seen = std::abs(drawn.at(std::string(names.of(mark.name))) -
+                                             drawn.at(std::string(names.of(first->name))));
+                see(apart, seen, names.of(mark.name));
             }
-            if (!first) {
-                first = mark;
-                continue;
-            }
-            const double apart = in_millimetres(mark.from_end - first->from_end);
-            const double seen = std::abs(drawn.at(std::string(names.of(mark.name))) -
-                                         drawn.at(std::string(names.of(first->name))));
-            scale = scale > 0.0 ? scale : seen / apart;
-            EXPECT_NEAR(seen, apart * scale, 0.03) << names.of(mark.name);
         }
-    }
+    };
+    each_pair([&](double apart, double seen, std::string_view) {
+        scale = apart > farthest ? seen / apart : scale;
+        farthest = std::max(farthest, apart);
+    });
+    each_pair([&](double apart, double seen, std::string_view name) {
+        EXPECT_NEAR(seen, apart * scale, 0.03) << name;
+    });
     EXPECT_GT(scale, 0.1);
 }
 

@@ -13,7 +13,8 @@ namespace {
 /// Gathers the lines of a job; `cutter` keeps what the entries point to.
 void gather(Cutter& cutter, const std::vector<Line>& lines, Gathered& into) {
     FaultSink faults(1000);
-    Input input = Input::of_text(csv_of(lines), "job.csv");
+    const std::string csv = csv_of(lines);
+    Input input = Input::of_text(csv, "job.csv");
     const auto whole =
         read_job(input, shipped_book().field_names(), faults, [&](const JobRow& row) {
             into.add(cutter.cut(row, faults));

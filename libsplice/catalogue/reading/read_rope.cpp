@@ -97,7 +97,8 @@ class RopeValueReader {
         }
         if (!text.empty()) {
             push_fault(context_, Code::table_value_wrong, *node.find("unit"), "unit",
-                       '"' + text + "\" is no unit here; it is one of " + listed_units(units));
+                       '"' + text + "\" is no unit here; it is one of " + listed_units(units) +
+                           did_you_mean(text, words_of(units)));
         }
         return std::nullopt;
     }

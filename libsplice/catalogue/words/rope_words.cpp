@@ -330,8 +330,10 @@ Result<std::string_view> read_name(std::string_view text, AliasOf of, std::strin
 } // namespace
 
 std::string RopeDescription::text() const {
-    std::string text =
-        std::string(name_of(construction)) + ' ' + std::string(name_of(fibre)) + ' ' + size;
+    const bool thin_plait =
+        construction == Construction::eight_plait && diameter.length < thinnest_square_plait;
+    std::string text = std::string(thin_plait ? square_plait : name_of(construction)) + ' ' +
+                       std::string(name_of(fibre)) + ' ' + size;
     text += grade == FibreGrade::higher  ? " higher-grade"
             : grade == FibreGrade::lower ? " lower-grade"
                                          : "";

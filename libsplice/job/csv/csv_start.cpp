@@ -75,6 +75,13 @@ bool looks_like_toml(std::string_view start) {
     return false;
 }
 
+/// `sep=;`, as some spreadsheets write it above the heading.
+bool names_separator(std::string_view start) {
+    constexpr std::string_view key = "sep=";
+    const std::string_view first = take_line(start);
+    return in_small_letters(first).starts_with(key) && first.size() == key.size() + 1;
+}
+
 char most_frequent_separator(std::string_view line) {
     constexpr std::string_view separators = ",;\t";
     std::array<std::size_t, separators.size()> counts{};
@@ -94,13 +101,10 @@ char most_frequent_separator(std::string_view line) {
 
 CsvStart csv_start(std::string_view start) {
     std::string_view rest = start;
-    const std::string_view first = take_line(rest);
-    constexpr std::string_view separator_key = "sep=";
-    if (in_small_letters(first).starts_with(separator_key) &&
-        first.size() == separator_key.size() + 1) {
+    if (names_separator(start)) {
+        const std::string_view first = take_line(rest);
         return {first.back(), start.size() - rest.size()};
     }
-    rest = start;
     while (!rest.empty()) {
         const std::string_view line = take_line(rest);
         if (line.find_first_not_of(" \t,;") != std::string_view::npos) {
@@ -120,7 +124,7 @@ std::optional<Fault> foreign_file(std::string_view start) {
         return Fault{Code::foreign_file,
                      "this file is in UTF-16, not in UTF-8; " + std::string(save_as_csv)};
     }
-    if (looks_like_toml(start)) {
+    if (!names_separator(start) && looks_like_toml(start)) {
         return Fault{Code::foreign_file,
                      "this is TOML, not CSV; put it in a file whose name ends in .toml (standard "
                      "input takes CSV only)"};
