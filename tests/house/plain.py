@@ -1,7 +1,7 @@
 #!/usr/bin/python3
 """Two measures of plain English in the pages: long sentences, and words that a reader stumbles over.
 
-    plain.py [ROOT]       prints `file:line: what` for each, then both counts as shares
+    plain.py [ROOT]       prints `file:line: what` for each, then both counts as shares; 1 if there are too many
     plain.py --self-test  measures a page made for it, and expects the counts that a reader would get
 """
 
@@ -10,6 +10,8 @@ import sys
 from pathlib import Path
 
 LONGEST = 25  # words of a sentence
+MOST_LONG = 0.02  # as a share of all sentences
+MOST_STUMBLES = 3
 STUMBLES = re.compile(r"\b(likewise|stands|besides|parted by|but for|in print|tells)\b", re.IGNORECASE)
 OUTSIDE = re.compile(r"^(```.*?^```|\|.*?$|!\[.*?$|    .*?$|<!--.*?-->)", re.MULTILINE | re.DOTALL)
 END = re.compile(r"(?<=[.!?:])\s+(?=[A-Z`\[*\"])|\n\s*\n|\n\s*[-*] |\n\s*\d+\. |\n#+ ")
@@ -59,7 +61,7 @@ def measure(root):
             stumbles += what.startswith("stumble")
             long += not what.startswith("stumble")
     print(f"{total} sentences, {long} of more than {LONGEST} words ({long / total:.1%}), {stumbles} stumbling words")
-    return 0
+    return 1 if long > MOST_LONG * total or stumbles > MOST_STUMBLES else 0
 
 
 PAGE = """# A page
