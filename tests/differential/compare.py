@@ -13,8 +13,10 @@ import sys
 import tempfile
 from pathlib import Path
 
+from exceptions import keep_out
 from fold import Bench, fold
 from jobs import OVERLAY, random_lines, write_job
+from parts import Row
 from values import Tables
 
 SHOWN = 8
@@ -40,17 +42,24 @@ def nm(metres):
 
 
 def far(a, b):
-    """More than a nanometre apart."""
-    return abs(a - b) > 1
+    """Farther apart than single rows are rounded."""
+    return abs(a - b) > 3
 
 
-def rows_of(piece):
-    """Rows by end and item; those that say nothing are left out on both sides."""
+def rows_of(rows):
+    """What a piece's rows say, by end, item and count; those that say nothing are left out on both sides."""
     found = {}
-    for row in piece["ledger"]:
-        group = "own" if ": " in row["group"] else row["group"]
-        found[row["end"], row["item"]] = (nm(row["length_m"]), row["sd_m"], group)
-    return {key: row for key, row in found.items() if row[0] or row[1]}
+    for row in rows:
+        if row.nm or row.sd:
+            count = sum(key[:2] == (row.end, row.item) for key in found)
+            found[row.end, row.item, count] = (row.nm, row.sd, row.group)
+    return found
+
+
+def program_rows(piece):
+    """A row that errs alone has a group of its own name there."""
+    return [Row(r["item"], r["end"], nm(r["length_m"]), r["sd_m"], "own" if ": " in r["group"] else r["group"])
+            for r in piece["ledger"]]
 
 
 def differences(piece, answer):
@@ -61,8 +70,7 @@ def differences(piece, answer):
             text = piece["error"] and piece["error"]["text"]
             yield f"fault: program {fault} ({text}), fold {answer.get('refused')}"
         return
-    theirs = rows_of(piece)
-    ours = {(r.end, r.item): (r.nm, r.sd, r.group) for r in answer["rows"] if r.nm or r.sd}
+    theirs, ours = rows_of(program_rows(piece)), rows_of(answer["rows"])
     for key in sorted(theirs.keys() | ours.keys(), key=str):
         left, right = theirs.get(key), ours.get(key)
         if left is None or right is None:
@@ -78,8 +86,8 @@ def differences(piece, answer):
         left, right = marks.get(key), folded.get(key)
         if left is None or right is None or far(left, right):
             yield f"mark {key}: program {left}, fold {right}"
-    check = piece["check"] and nm(piece["check"]["reads_m"])
-    if (check is None) != (answer["check"] is None) or check is not None and far(check, answer["check"]):
+    check = piece["check"] and tuple(nm(piece["check"][name]) for name in ("reads_m", "reads_loaded_m"))
+    if (check is None) != (answer["check"] is None) or check and any(map(far, check, answer["check"])):
         yield f"check: program {check}, fold {answer['check']}"
 
 
@@ -104,7 +112,7 @@ def main():
             (overlay / name).write_text(text)
         known = Tables(tables, overlay)
         for bench, options in BENCHES:
-            rows = random_lines(chance, count // len(BENCHES))
+            rows = [keep_out(row, known) for row in random_lines(chance, count // len(BENCHES))]
             job = Path(folder) / "job.csv"
             write_job(job, rows)
             pieces = pieces_of(splice, tables, str(overlay), str(job), options)

@@ -14,7 +14,8 @@ import sys
 from dataclasses import dataclass, replace
 from statistics import NormalDist
 
-from ends import PLAIN, EndMaker, Row
+from ends import make_end
+from parts import Row
 from values import PULLS, Refused, Tables, length, nanometres, refuse_if
 
 NO_LOAD = {"wire", "shock-cord"}
@@ -53,23 +54,51 @@ class Line:
         refuse_if("stretch" in self.row and self.rope.construction != "shock-cord", 407)
         slack = self.bench.marking_tension == "slack" and self.rope.construction not in NO_LOAD
         refuse_if(slack and self.fit == "exact", 404)
-        ends = {e: EndMaker(self.tables, self.rope, self.row.get(f"end_{e}", "bare"),
-                            self.fields(e)).make() for e in "ab"}
-        path = self.loaded_path(slack)
+        ends = self.made_ends()
+        path = self.loaded_path(slack, max(end.further_parts for end in ends.values()))
         self.check_room(ends, path)
+        self.check_load(ends)
         for e in (self.first, self.last):
             self.rows += [replace(row, end=e) for row in ends[e].rows]
-        outside = {e: self.milk_out(ends, e) for e in "ab"}
-        outside[self.last] += self.spare_and_rounding()
-        marks = [(e, name, nanometres(outside[e] + at)) for e in "ab" for name, at in ends[e].marks]
-        marks += [(e, "tail end", nanometres(outside[e])) for e in "ab" if outside[e]]
-        last = ends[self.last]
-        reads = None
-        if last.kind not in PLAIN or self.fit == "exact":
-            reads = nanometres(path - last.to_throat + last.shift)
-        return {"cut": sum(row.nm for row in self.rows), "rows": self.rows, "marks": marks, "check": reads}
+        milk = {e: self.milk_out(ends, e) for e in "ab"}
+        kept = self.keep(ends)
+        over = {self.first: 0.0, self.last: self.spare_and_rounding()}
+        return {"cut": sum(row.nm for row in self.rows), "rows": self.rows,
+                "marks": self.marks(ends, kept, {e: milk[e] + over[e] for e in "ab"}),
+                "check": self.check(ends, path)}
 
-    def loaded_path(self, slack):
+    def made_ends(self):
+        """Both ends; a join or an item made whole accounts for the other end too."""
+        kinds = {e: self.row.get(f"end_{e}") for e in "ab"}
+        ends = {e: make_end(self.tables, self.rope, kinds[e] or "bare", self.fields(e)) for e in "ab" if kinds[e]}
+        whole = [e for e in ends if ends[e].sides == 2]
+        if whole:
+            refuse_if(any(kind and kind != "bare" for e, kind in kinds.items() if e != whole[0]), 407)
+            self.first, self.last = whole[0], "b" if whole[0] == "a" else "a"
+            return ends | {self.last: replace(ends[self.first], rows=[])}
+        return ends | {e: make_end(self.tables, self.rope, "bare", {}) for e in "ab" if not kinds[e]}
+
+    def marks(self, ends, kept, over):
+        """Nearest the cut end what is trimmed, then what is kept, then the end itself."""
+        marks = []
+        for e in "ab":
+            outside = over[e] + kept[e]
+            marks += [(e, name, nanometres(outside + at)) for name, at in ends[e].marks]
+            if outside or e == self.last:
+                marks.append((e, "tail end", nanometres(outside)))
+            if kept[e] and ends[e].keeps == "yes":
+                marks.append((e, "trim", nanometres(over[e])))
+        return marks
+
+    def check(self, ends, path):
+        """From the bearing point of the end made first to the far mark of the other; every exact line has one."""
+        first, last = ends[self.first], ends[self.last]
+        if first.sides == 2 or self.fit != "exact" and "cut" in (first.keeps, last.keeps):
+            return None
+        loaded = path + last.allowance() - last.far
+        return nanometres(loaded + first.early), nanometres(loaded)
+
+    def loaded_path(self, slack, further):
         tape_fixed = self.tables.figure("tape_fixed", self.rope).value
         tape_share = self.tables.figure("tape_share", self.rope).value
         finished = length(self.row["length"])
@@ -86,6 +115,8 @@ class Line:
                 path += self.add("pin centre to bearing point", e, pin / 2)
         refuse_if(path <= 0, 402)
         self.asked_path = path
+        if further:
+            path += self.add("further parts", "a" if "end_a" in self.row else "b", further * path)
         if self.rope.construction == "shock-cord":
             return self.elastic(path)
         if self.rope.construction in NO_LOAD:
@@ -142,23 +173,42 @@ class Line:
         between = path - sum(end.to_throat for end in ends.values())
         refuse_if(between <= 0, 402)
         host = sum(end.host for end in ends.values())
-        refuse_if(host and between + sum(end.shift for end in ends.values()) < host, 401)
+        taken = sum(end.allowance() - end.far + end.to_throat for end in ends.values() if end.host)
+        refuse_if(host and between + taken < host, 401)
         if self.row.get("carries_person") == "yes":
-            refuse_if(any(end.slips for end in ends.values()), 403)
+            refuse_if(any(end.unfit_for_person for end in ends.values()), 403)
             refuse_if(any(nanometres(e.tail) < nanometres(e.person_tail) for e in ends.values()), 403)
 
+    def check_load(self, ends):
+        """strength.md: what the line holds is the rope's strength, less what its weakest end loses."""
+        if "load" in self.row and self.rope.breaking is not None:
+            kept = min(end.retained if end.retained is not None else 1.0 for end in ends.values())
+            refuse_if(self.force(self.row["load"]) > kept * self.rope.breaking, 412)
+
     def milk_out(self, ends, end):
-        """Cover pushed along by a stripped eye comes out at the other end, if that is not spliced."""
+        """Cover pushed along by a covered splice comes out at the other end, if that is not one itself."""
         other = "b" if end == "a" else "a"
-        if ends[other].kind != "stripped-eye" or ends[end].kind == "stripped-eye":
+        if not ends[other].milks or ends[end].milks:
             return 0
         share = self.tables.figure("milk_out", self.rope)
         least = self.tables.figure("minimum_milk_out", self.rope).value
         path = self.asked_path
         return self.add("milk-out", end, max(share.value * path, least), share.sd * path)
 
+    def keep(self, ends):
+        """Extra and wear lie at the end made last if it can keep them, else at the first."""
+        kept = dict.fromkeys("ab", 0.0)
+        wanted = {item: length(self.row[item]) for item in ("extra", "wear") if item in self.row}
+        able = [e for e in (self.last, self.first)
+                if ends[e].keeps == "yes" or ends[e].keeps == "cut" and self.fit != "exact"]
+        refuse_if(any(wanted.values()) and not able, 407)
+        for item, metres in wanted.items():
+            if metres:
+                kept[able[0]] += self.add(item, able[0], metres)
+        return kept
+
     def spare_and_rounding(self):
-        """Extra, wear, spare and rounding lie outside the tail of the end made last."""
+        """Spare and rounding lie outside the tail of the end made last."""
         groups, own = {}, 0.0
         for row in self.rows:
             if row.group == "own":
@@ -166,13 +216,9 @@ class Line:
             else:
                 groups[row.group] = groups.get(row.group, 0) + row.sd
         sd = math.sqrt(own + sum(s * s for s in groups.values()))
-        outside = 0.0
-        for item in ("extra", "wear"):
-            if item in self.row:
-                outside += self.add(item, self.last, length(self.row[item]))
         spare = length(self.row["spare"]) if "spare" in self.row else (
             NormalDist().inv_cdf(1 - self.bench.risk / 100) * sd)
-        outside += self.add("spare", self.last, spare)
+        outside = self.add("spare", self.last, spare)
         step = nanometres(self.bench.step or (0.001 if self.fit == "exact" else 0.005))
         over = -sum(row.nm for row in self.rows) % step
         return outside + self.add("rounding", self.last, over / 1e9)
@@ -208,7 +254,7 @@ def main():
         for end, name, at in answer.get("marks", []):
             print(f"  {end} {name:32} {at / 1e6:14.6f}")
         if answer.get("check") is not None:
-            print(f"    {'check':32} {answer['check'] / 1e6:14.6f}")
+            print(f"    {'check':32} {' and, loaded, '.join(str(nm / 1e6) for nm in answer['check'])}")
 
 
 if __name__ == "__main__":

@@ -116,8 +116,15 @@ class Rope:
     stretch: "Curve | None"
 
 
-# Kinds that rules name together.
-FAMILY = {"figure-eight": "stopper-knots", "bowline": "loop-knots"}
+# Kinds that rules name together: docs/kinds.md.
+FAMILIES = {
+    "stopper-knots": ("figure-eight", "overhand", "double-overhand", "stevedore"),
+    "loop-knots": ("bowline", "figure-eight-loop", "overhand-loop", "barrel-noose", "double-bowline"),
+    "hitches": ("halyard-hitch", "buntline-hitch", "clove-hitch", "round-turn-two-half-hitches", "cow-hitch",
+                "rolling-hitch"),
+    "bends": ("sheet-bend", "double-fisherman"),
+}
+FAMILY = {kind: family for family, kinds in FAMILIES.items() for kind in kinds}
 
 
 class Tables:
@@ -189,6 +196,11 @@ class Tables:
                  + [r for r in rules if "kinds" in r and r.get("default")]
                  + [r for r in rules if "kinds" not in r])
         return next((figure_of(r[name]) for r in order if name in r), None)
+
+    def cautions(self, kind, rope):
+        """Weights of the cautions that every end of this kind in this rope carries."""
+        return {r["caution"].get("weight", "advice") for r in self.rules.values()
+                if "caution" in r and ("kinds" not in r or r.get("default")) and self.applies(r, kind, rope)}
 
     def stretch(self, rope):
         """The rope's own curve, else the first of the rules of every kind; and its spread."""
