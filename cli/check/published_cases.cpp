@@ -162,8 +162,8 @@ CaseFile read_cases(const Node& document, const Catalogue& catalogue, FaultSink&
         std::ranges::all_of(*cases->array(),
                             [](const Node& one) { return one.table() != nullptr; });
     if (!has_cases) {
-        faults.push(Fault{Code::case_file_empty,
-                          "no case stands in this file; each starts with [[case]]", document.at()});
+        faults.push(Fault{Code::case_file_empty, "this file has no case; each starts with [[case]]",
+                          document.at()});
         file.unusable = 1;
         return file;
     }

@@ -110,7 +110,7 @@ Exit run_check(const CommandLine& command) {
     const bool of_tables = command.words.empty();
     const auto files = of_tables ? files_of_tables(command) : command.words;
     if (files.empty()) {
-        say("no files of published values stand beside the tables; name the files to check");
+        say("there are no files of published values beside the tables; name the files to check");
         return Exit::unusable_file;
     }
     return write_out("-", [&](Output& output) {

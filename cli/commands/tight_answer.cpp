@@ -53,7 +53,7 @@ void write_text(const TightAnswer& answer, Output& output) {
         output.write("  pin           " + show_number(answer.pin->diameter, 3) + " diameters\n");
     }
     if (const auto beyond = answer.beyond_turns()) {
-        output.write("  beyond turns  " + show_number(*beyond, 3) + " diameters besides " +
+        output.write("  beyond turns  " + show_number(*beyond, 3) + " diameters beyond " +
                      show_number(answer.pin->turns, 0) + " turns round it\n");
     }
     output.write("  mesh          " + show_number(answer.mesh, 4) + " diameters between points\n");

@@ -47,9 +47,9 @@ constexpr std::array all_commands{
     Command{.name = "show",
             .summary = "one line of a job in full, each row of its ledger worked out",
             .synopsis = "JOB LINE",
-            .about = "Shows one line with its sheet, with the formula, the numbers and the source "
-                     "of every row of its ledger, and with its length at several pulls. LINE is "
-                     "the line's name, or its number among the job's lines.",
+            .about = "Shows one line with its sheet, and its length at several pulls. Every row of "
+                     "its ledger has its formula, its numbers and its source. LINE is the line's "
+                     "name, or its number among the job's lines.",
             .example = "splice new - | splice show - bridle",
             .run = run_show,
             .formats = every_format},
@@ -82,18 +82,18 @@ constexpr std::array all_commands{
     Command{.name = "new",
             .summary = "write a sample job that works unchanged",
             .synopsis = "[FILE]",
-            .about = "Writes a small job to begin from: CSV if the name ends in .csv, else TOML "
-                     "with remarks. Without a name it goes to standard output.",
+            .about = "Writes a small job to begin from: CSV if the name ends in .csv, otherwise "
+                     "TOML with remarks. Without a name it goes to standard output.",
             .example = "splice new job.csv",
             .run = run_new},
     Command{.name = "reel",
             .summary = "which reel or offcut each piece comes from, and what to order",
             .synopsis = "JOB...",
-            .about = "Works out the jobs as cut does. Then it plans which reel or offcut of the "
-                     "stock each piece is cut from, in cutting order, with what is left of each, "
-                     "what to order and what it costs. Either the plan is proved optimal, or the "
-                     "sheet gives the gap. Ctrl-C ends the search; the best plan so far is "
-                     "written.",
+            .about =
+                "Works out the jobs as cut does. Then it plans which reel or offcut of the stock "
+                "each piece is cut from, in cutting order. It says what is left of each, what to "
+                "order and what it costs. Either the plan is proved optimal, or the sheet gives "
+                "the gap. Ctrl-C ends the search; the best plan so far is written.",
             .example = "splice new - | splice reel -",
             .run = run_reel,
             .formats = every_format},
@@ -130,9 +130,9 @@ constexpr std::array all_commands{
             .synopsis = "MEASURED.csv",
             .about = "Reads how much rope pieces used up, in the columns kind, rope and used, or "
                      "kind, rope, before and after. For each kind in each rope it fits the "
-                     "constant that the tables hold, with the length that the next piece exceeds "
-                     "only with the accepted risk, and names pieces that do not belong. With "
-                     "--output the constants are written as a table, for --tables.",
+                     "constant that the tables hold. It gives the length that the next piece "
+                     "exceeds only with the accepted risk, and names pieces that do not belong. "
+                     "With --output the constants are written as a table, for --tables.",
             .example = "splice learn measured.csv -o shop.toml",
             .run = run_learn,
             .formats = no_pages},

@@ -63,17 +63,18 @@ void write_pieces(Page& page, const LearntPieces& pieces, const LearntFile& file
                                                ? " on average, sd " + shown(learnt.sample.spread)
                                                : std::string()));
     if (learnt.limit && learnt.own_spread) {
-        page.fact("Next piece", "stays under " + shown(*learnt.limit) + " but for a risk of " +
+        page.fact("Next piece", "uses more than " + shown(*learnt.limit) + " with a chance of " +
                                     in_percent(file.risk));
     } else if (!learnt.limit) {
-        page.fact("Next piece", "one piece says what it used, and nothing of how far the next will "
-                                "differ; two tell something, three more");
+        page.fact("Next piece",
+                  "one piece does not show how far the next will differ; measure two or three");
     }
     if (!learnt.own_spread) {
-        page.fact("Spread", (learnt.limit ? "the pieces read all alike, so the tape was too coarse "
-                                            "to tell; it"
-                                          : std::string("it")) +
-                                " stays that of the tables, sd " + shown(learnt.spread));
+        page.fact("Spread",
+                  (learnt.limit
+                       ? "all pieces read the same, so the tape was too coarse to show a spread; it"
+                       : std::string("it")) +
+                      " stays that of the tables, sd " + shown(learnt.spread));
     }
     if (learnt.outlier) {
         page.fact("Look at", about_outlier(pieces, units));

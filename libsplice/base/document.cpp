@@ -108,7 +108,7 @@ Result<Node> Copier::copy(const toml::node& from, const Place& at, int depth) co
         return Node(from.as_integer()->get(), at);
     case toml::node_type::floating_point:
         if (!std::isfinite(from.as_floating_point()->get())) {
-            return broken("a number must be finite; inf and nan cannot stand here", at);
+            return broken("a number must be finite, not inf or nan", at);
         }
         return Node(from.as_floating_point()->get(), at);
     case toml::node_type::boolean:

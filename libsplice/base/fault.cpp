@@ -13,7 +13,7 @@ constexpr std::array titles{
     CodeTitle{Code::file_unreadable, "a file cannot be read"},
     CodeTitle{Code::not_utf8, "text is not UTF-8"},
     CodeTitle{Code::no_heading, "a job file has no heading"},
-    CodeTitle{Code::duplicate_column, "a column or key stands twice"},
+    CodeTitle{Code::duplicate_column, "a column or key occurs twice"},
     CodeTitle{Code::bad_quotes, "quotes of a CSV file do not pair"},
     CodeTitle{Code::broken_toml, "a TOML file is broken"},
     CodeTitle{Code::unknown_column, "a column or key is not known"},

@@ -336,7 +336,7 @@ Result<std::int64_t> read_count(std::string_view text, std::int64_t lowest, std:
     if (error == std::errc() && stop == end && count >= lowest && count <= highest) {
         return count;
     }
-    return not_a(Code::not_a_number, "number that can stand here", text,
+    return not_a(Code::not_a_number, "number that fits here", text,
                  "give a whole number from " + std::to_string(lowest) + " to " +
                      std::to_string(highest));
 }

@@ -174,7 +174,7 @@ Node::Array TableReader::list_of(const Node& document, std::string_view name) {
     };
     if (list->array() == nullptr || !std::ranges::all_of(*list->array(), is_table)) {
         push_fault(context, Code::table_value_wrong, *list, std::string(name),
-                   "records stand under [[" + std::string(name) + "]], with two brackets");
+                   "write records under [[" + std::string(name) + "]], with two brackets");
         return {};
     }
     return *list->array();
@@ -186,7 +186,7 @@ void TableReader::keep(std::vector<Record>& records, std::vector<std::string>& o
     const std::string name = record.*id;
     if (std::ranges::find(own, name) != own.end()) {
         faults_.push(Fault{Code::duplicate_record,
-                           "\"" + name + "\" stands twice in this folder; rename or remove one",
+                           "\"" + name + "\" occurs twice in this folder; rename or remove one",
                            at.at()});
         return;
     }

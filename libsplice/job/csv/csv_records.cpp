@@ -223,7 +223,7 @@ std::optional<Fault> CsvRecords::feed(std::string_view piece) {
         Ensures(csv_error(&parser_->state) == CSV_EPARSE); // else memory has run out
         std::string text = parser_->state.quoted != 0
                                ? "text follows the closing quote of the cell that starts here"
-                               : "a quote stands inside this cell, which has none round it";
+                               : "this cell has a quote in it, and none round it";
         return Fault{Code::bad_quotes,
                      text +
                          "; put quotes round the whole cell and write each quote inside it twice",

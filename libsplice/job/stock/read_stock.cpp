@@ -83,9 +83,9 @@ void StockReader::read_record(const NamedColumns& columns) {
 void StockReader::take(const StockCells& cells) {
     StockRow row = read_stock_row(cells, faults);
     if (!row.id.empty() && !ids_.insert(row.id).second) {
-        add({Code::duplicate_stock, "the id " + in_quotes(row.id) +
-                                        " stands twice; each row of a "
-                                        "stock has one of its own"},
+        add({Code::duplicate_stock,
+             "the id " + in_quotes(row.id) +
+                 " occurs twice; give each row of the stock an id of its own"},
             row.place);
     }
     rows.push_back(std::move(row));

@@ -135,9 +135,9 @@ class RowReader {
         const bool whole = unit == "reel";
         if (!value || *value < 0.0 || *value > highest || (unit != "m" && !whole) ||
             (whole && !row.length)) {
-            add({Code::not_a_number, "a price is a number from 0 to 1,000,000, a metre's unless "
-                                     "/reel stands behind it (2.40, 2.40/m, 180/reel); rope by the "
-                                     "metre has no price of a reel"},
+            add({Code::not_a_number,
+                 "a price is a number from 0 to 1,000,000, a metre's unless it ends in /reel "
+                 "(2.40, 2.40/m, 180/reel); rope by the metre has no price of a reel"},
                 StockColumn::price);
             return;
         }

@@ -315,11 +315,10 @@ DrawnEnd drawn_end(const Piece& piece, LineEnd end) {
 double append_drawing(std::string& into, const Piece& piece, UnitSystem units) {
     const BoundLine& plan = *piece.line;
     Drawing drawing(into, *plan.names, units, to_nanometres(plan.rope->counting_diameter()), true);
-    return drawing.draw(
-        drawn_end(piece, LineEnd::a), drawn_end(piece, LineEnd::b),
-        "The rope laid straight, end a on the left, end b on the right, what lies between "
-        "broken out. Along the rope to scale; drawn thicker than it is. Every mark stands "
-        "in the tables of the two ends.");
+    return drawing.draw(drawn_end(piece, LineEnd::a), drawn_end(piece, LineEnd::b),
+                        "The rope laid straight, end a on the left, end b on the right, what lies "
+                        "between broken out. Along the rope to scale; drawn thicker than it is. "
+                        "Every mark is in the tables of the two ends.");
 }
 
 double append_drawing(std::string& into, const KindDeclaration& kind, const End& allowance,

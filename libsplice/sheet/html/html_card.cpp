@@ -294,8 +294,8 @@ CardBlock head_of_method(const Method& method) {
     const std::string uses = method.title + ". For cards " + cards + '.';
     return {"<header><p class=\"no\">" + method.id + "</p><div class=\"who\"><h2>" +
                 html_text(method.kind) + "</h2><p class=\"of\">" + html_text(uses) +
-                "</p></div></header>\n<p class=\"more\">What stands in brackets is on the card: "
-                "marks by their names, figures beside the step that refers here.</p>\n",
+                "</p></div></header>\n<p class=\"more\">What is in brackets is on the card: marks "
+                "by their names, figures beside the step that refers here.</p>\n",
             16.0 + 5.2 * lines_of(uses, 75.0)};
 }
 

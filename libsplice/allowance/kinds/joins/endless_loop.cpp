@@ -21,8 +21,8 @@ constexpr std::array steps{
     Step{Action::pass_tail_through_host,
          {MarkName::crossing},
          "Lay the two crossing marks side by side, the ends pointing past each other. Pass one end "
-         "through the rope at the other's crossing mark, then the other through the first "
-         "likewise."},
+         "through the rope at the other's crossing mark, then the other through the first in the "
+         "same way."},
     Step{Action::bring_together,
          {MarkName::crossing},
          "Draw up until the crossings touch. The loop now shows its round length."},
