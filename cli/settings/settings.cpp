@@ -68,15 +68,18 @@ class Reader {
         for (const Node& one : list != nullptr ? *list : std::vector<Node>{value}) {
             std::string text = one.scalar_text();
             if (text.empty()) {
-                return wrong(one, key,
-                             key + " takes a value as on the command line, such as " + key +
-                                 " = \"" + std::string(option->otherwise) + '"');
+                return wrong(one, key, takes_a_value(key, *option));
             }
             const bool counts = is_path(*option) && text != "-";
             setting.values.push_back(
                 counts ? (file_.parent_path() / text).lexically_normal().string() : text);
         }
         return setting;
+    }
+
+    static std::string takes_a_value(const std::string& key, const OptionDeclaration& option) {
+        return key + " takes a value as on the command line, such as " + key + " = \"" +
+               std::string(option.otherwise) + '"';
     }
 
     std::optional<Setting> read_switch(const std::string& key, const Node& value, Setting setting) {

@@ -28,6 +28,15 @@ inline Line with(Line line, const Line& changes) {
     return line;
 }
 
+/// A cell in quotes, each quote inside it twice.
+inline std::string in_csv(const std::string& cell) {
+    std::string text = "\"";
+    for (const char c : cell) {
+        text += c == '"' ? "\"\"" : std::string(1, c);
+    }
+    return text + '"';
+}
+
 /// A CSV job of these lines, every cell in quotes.
 inline std::string csv_of(const std::vector<Line>& lines) {
     std::set<std::string> columns;
@@ -41,7 +50,7 @@ inline std::string csv_of(const std::vector<Line>& lines) {
         const char* between = "";
         for (const std::string& column : columns) {
             text += between;
-            text += '"' + cell_of(column) + '"';
+            text += in_csv(cell_of(column));
             between = ",";
         }
         text += '\n';

@@ -108,7 +108,7 @@ TEST(Change, UnitOfTheHeadingCounts) {
 
 TEST(Change, LengthMarksAndSpareDoNotDependOnTheNames) {
     const auto plain = cut_one(two_ends);
-    const auto named = cut_one(with(two_ends, {{"name", "kicker, \"\"upper\"\""},
+    const auto named = cut_one(with(two_ends, {{"name", "kicker, \"upper\""},
                                                {"boat", "No 7"},
                                                {"state", "hoisted"},
                                                {"note", "blue"},

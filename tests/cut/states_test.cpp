@@ -77,7 +77,7 @@ TEST(Stretch, OnTheLoadedPathOnly) {
 
 TEST(Stretch, WithoutStrengthIsRefused) {
     EXPECT_EQ(
-        refuse_one(with(sheet, {{"rope", "solid-braid polyester 8 mm"}, {"tension", "500 N"}}))
+        refuse_one(with(sheet, {{"rope", "double-braid polyester 20 mm"}, {"tension", "500 N"}}))
             .code,
         Code::strength_missing);
     // Print stops at 30 % for 12-strand HMPE.

@@ -60,7 +60,7 @@ TEST(CsvSheet, WritesTheColumnsThatWerePromised) {
     std::string cut;
     append_metres(cut, one.piece().cut);
     const std::string start =
-        "trapeze line,No 1,2,12-strand HMPE 5 mm,2," + cut + ",locked-eye,buried-eye,0.9,";
+        "trapeze line,No 1,2,12-strand HMPE 5 mm,2," + cut + ",locked-eye,buried-eye,0.85,";
     EXPECT_EQ(line(text, 1).substr(0, start.size()), start);
     EXPECT_EQ(line(text, 2).substr(0, 30), "line,,1,12-strand HMPE 5 mm,4,");
     EXPECT_EQ(line(text, 3), "");

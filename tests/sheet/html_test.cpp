@@ -97,7 +97,8 @@ TEST(HtmlSheet, IsWholeAndTakesNamesAsText) {
 TEST(HtmlSheet, LikeLinesShareACardWithATickForEachPiece) {
     const std::string sheet =
         sheet_of({two_eyes(), plain_line, with(two_eyes(), {{"boat", "No 2"}})}, Format::html);
-    EXPECT_EQ(count_of("<article", sheet), 2);
+    EXPECT_EQ(count_of("id=\"card-2\"", sheet), 1);
+    EXPECT_EQ(count_of("id=\"card-3\"", sheet), 0);
     EXPECT_NE(sheet.find("make 4: No 1 (2), No 2 (2)"), std::string::npos);
     const std::string boxes = sheet.substr(sheet.find("<table class=\"boxes\">"));
     const std::string rows = boxes.substr(0, boxes.find("</table>"));

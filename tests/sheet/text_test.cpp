@@ -108,11 +108,11 @@ TEST(TextCard, FollowsTheOrderOfTheWork) {
                      "End b, made last: buried-eye",
                      "from the first end",
                      "Between the marks",
-                     "1. Put on the rope now: ball, ring.",
-                     "End a:",
+                     "1. End a:",
                      "must read",
+                     "Thread now, because it does not go on once this end is closed: ball, ring.",
                      "End b:",
-                     "Trim the last",
+                     "Trim at the tail end mark",
                      "check read ____",
                      "finished ____",
                      "FOR THE OFFICE",
@@ -143,8 +143,9 @@ TEST(TextCard, TheLastEndIsMeasuredFromBothSides) {
         for (std::string word; in >> word;) {
             words.push_back(word);
         }
+        const bool one_mark = row.find(',') == std::string::npos; // no row of pairs to drop
         const bool is_mark =
-            words.size() > 4 && words[0].size() <= 2 &&
+            one_mark && words.size() > 4 && words[0].size() <= 2 &&
             std::ranges::all_of(words[0], [](char c) { return c >= '0' && c <= '9'; });
         if (is_mark) {
             sums.push_back(std::stol(words[words.size() - 3]) + std::stol(words.back()));

@@ -84,6 +84,13 @@ const std::map<std::string, Sum>& formulas() {
          [](const auto& of) {
              return of("f") * of("n") * of("D");
          }},
+        {"n (2 sqrt(C^2 - (r - s)^2) + pi (r + s) + 2 (r - s) asin((r - s)/C))",
+         [](const auto& of) {
+             const double less = of("r") - of("s");
+             return of("n") * (2.0 * std::sqrt(of("C") * of("C") - less * less) +
+                               std::numbers::pi * (of("r") + of("s")) +
+                               2.0 * less * std::asin(less / of("C")));
+         }},
         {"n pi (A + D)",
          [](const auto& of) {
              return of("n") * std::numbers::pi * (of("A") + of("D"));
@@ -141,6 +148,7 @@ Read read(const std::string& working, Letters& letters) {
         sides = 2.0;
     }
     take_out(formula, letters, "^(-?[0-9.]+) x ", "f");
+    take_out(formula, letters, "^([0-9.]+) \\(2 sqrt", "n");
     take_out(formula, letters, "(-?[0-9.]+) (?:D$|pi \\()", "n");
     return {formula, sides};
 }
@@ -254,6 +262,9 @@ TEST(Working, GivesTheLengthBesideItForEveryKind) {
         lines.push_back(line_for(kind));
         if (has_field(kind, "pin")) {
             lines.push_back(with(lines.back(), {{"end_a.pin", "12 mm"}}));
+            if (kind.declaration.name == "crimped-end") { // only as a loop
+                lines.back()["end_a.form"] = "loop";
+            }
         }
     }
     const auto run = cut_lines(lines);

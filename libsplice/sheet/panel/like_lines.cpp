@@ -2,6 +2,7 @@
 #include "libsplice/sheet/panel/like_lines.h"
 
 #include <array>
+#include <cstdint>
 #include <charconv>
 #include <cstring>
 #include <numeric>
@@ -29,7 +30,7 @@ std::string key_of(const Piece& piece) {
         std::memcpy(bytes.data(), &value, sizeof(value));
         key.append(bytes.data(), bytes.size());
     };
-    add(piece.line);
+    add(reinterpret_cast<std::uintptr_t>(piece.line));
     add(piece.finished.value_or(-1));
     add(piece.cut);
     if (piece.fault != nullptr) {
