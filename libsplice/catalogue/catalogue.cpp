@@ -101,14 +101,16 @@ Result<Rope> Catalogue::rope(std::string_view text) const {
         return *named;
     }
     const auto described = read_rope_description(name, aliases_);
-    if (!described) {
-        std::vector<std::string_view> ids;
-        std::ranges::transform(ropes_, std::back_inserter(ids), &Rope::id);
-        Fault fault = described.error();
-        fault.text += fault.code == Code::unknown_rope ? did_you_mean(name, ids) : "";
-        return Unexpected(std::move(fault));
+    if (described) {
+        return rope_of(*described);
     }
-    return rope_of(*described);
+    // What is nearly an id is one misspelt, although words of it may describe a rope.
+    std::vector<std::string_view> ids;
+    std::ranges::transform(ropes_, std::back_inserter(ids), &Rope::id);
+    const auto meant = did_you_mean(name, ids);
+    return Unexpected(
+        meant.empty() ? described.error()
+                      : Fault{Code::unknown_rope, "no rope is called " + in_quotes(name) + meant});
 }
 
 Rope Catalogue::rope_of(const RopeDescription& description) const {

@@ -44,13 +44,13 @@ TEST(NearestWord, OfTheCommandLine) {
     expect_nearest({"cut", "--format=jsn", "job.csv"}, "json");
     expect_nearest({"cut", "--units=metrc", "job.csv"}, "metric");
     expect_nearest({"cut", "--marking-tension=slak", "job.csv"}, "slack");
-    expect_nearest({"end", "bowlin", rope}, "bowline");
+    expect_nearest({"end", "bowlinne", rope}, "bowline");
     expect_nearest({"end", "bowline", "--rope=demo-b12-hmpe-33"}, "demo-b12-hmpe-3");
     expect_nearest({"end", "bowline", "--rope=12-strnd HMPE 3 mm"}, "12-strand");
     expect_nearest({"end", "bowline", "--rope=12-strand HMPF 3 mm"}, "HMPE");
     expect_nearest({"end", "buried-eye", rope, "tial=60mm"}, "tail");
     expect_nearest({"list", "erors"}, "errors");
-    expect_nearest({"list", "kinds", "bowlin"}, "bowline");
+    expect_nearest({"list", "kinds", "bowlinne"}, "bowline");
     expect_nearest({"list", "ropes", "demo-b12-hmpe-33"}, "demo-b12-hmpe-3");
     expect_nearest({"list", "columns", "quantiy"}, "quantity");
     expect_nearest({"tighten", "overhnd", "--mesh=0.4"}, "overhand");
