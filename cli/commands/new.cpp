@@ -25,7 +25,7 @@ rope = "demo-db-poly-6"         # a rope of the tables (splice list ropes), or f
 length = "15.2 m"               # bearing point to bearing point: where the rope bears
 tension = "20 %"                # the pull at which that length holds; leave it out if not known
 state = "hoisted"
-prestretched = "yes"                  # the rope has been loaded before it is marked
+prestretched = "yes"            # the rope has been loaded before it is marked
 end_a = { kind = "bowline", loop = "60 mm", pin = "8 mm" }   # splice list kinds shows all kinds
 end_b = "whipped"
 
@@ -64,7 +64,7 @@ Exit run_new(const CommandLine& command) {
         return Exit::unusable_file;
     }
     return write_out(path, [&](Output& output) {
-        output.write(path.ends_with(".csv") ? starter_csv : starter_toml);
+        output.write(path.ends_with(".toml") ? starter_toml : starter_csv);
         return Exit::done;
     });
 }

@@ -82,8 +82,8 @@ constexpr std::array all_commands{
     Command{.name = "new",
             .summary = "write a sample job that works unchanged",
             .synopsis = "[FILE]",
-            .about = "Writes a small job to begin from: CSV if the name ends in .csv, otherwise "
-                     "TOML with remarks. Without a name it goes to standard output.",
+            .about = "Writes a small job to begin from: TOML with remarks if the name ends in "
+                     ".toml, otherwise CSV. Without a name it goes to standard output.",
             .example = "splice new job.csv",
             .run = run_new},
     Command{.name = "reel",
