@@ -9,14 +9,19 @@ namespace libsplice::cli {
 
 namespace {
 
-/// Without the marks of code and links: `` `a` `` and `[a](b)` read a.
+/// Without the marks of code and links: `` `[a]` `` reads [a], and `[a](b)` reads a.
 std::string plain(std::string_view text) {
     std::string out;
+    bool in_code = false;
     for (std::size_t i = 0; i < text.size(); ++i) {
-        if (text[i] == '`' || text[i] == '[') {
+        if (text[i] == '`') {
+            in_code = !in_code;
             continue;
         }
-        if (text[i] == ']') {
+        if (text[i] == '[' && !in_code) {
+            continue;
+        }
+        if (text[i] == ']' && !in_code) {
             const bool link = i + 1 < text.size() && text[i + 1] == '(';
             i = link ? std::min(text.find(')', i), text.size()) : i;
             continue;
