@@ -4,7 +4,8 @@ function __splice_complete
     set -l given (commandline -opc)
     set -l program $given[1]
     set -e given[1]
-    set -l current (commandline -ct)
+    # A quote that is open is none of the word.
+    set -l current (string unescape -- (commandline -ct); or string replace -r -- '^["\']' '' (commandline -ct))
     # Of --tables=DIR, what stands before the folder.
     set -l before (string match -r -- '^--[^=]*=' $current; or echo '')
     for answer in ($program complete $given $current 2>/dev/null)

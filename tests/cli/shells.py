@@ -22,7 +22,7 @@ TYPED = [
     ("splice lis", r"list "),
     ("splice list pl", r"plug-ins "),
     ("splice list errors 30", r"301.*302.*305"),
-    ("splice list columns made", r"first_end"),
+    ("splice list columns first_", r"first_end "),
     ("splice end ser", None),  # nothing begins so
     ("splice end carrick", None),
     ("splice end halyard", r"halyard-hitch "),
