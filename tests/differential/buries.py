@@ -8,13 +8,12 @@ def tail(m, least_in=None):
     """The tail, tapered, with a mark for each pair that is dropped. Minima may be counted in a core."""
     usual = m.sized("tail")
     tail_ = m.given("tail", usual.value)
-    least, person = m.sized("minimum_tail", least_in), m.sized("person_tail", least_in)
-    refuse_if(least and nanometres(tail_) < nanometres(least.value), 307)
+    refuse_if(nanometres(tail_) < nanometres(m.least("minimum_tail", least_in)), 307)
     taper = m.given("taper", m.sized("taper").value * tail_ / usual.value)
     refuse_if(taper > tail_, 310)
     m.taper, drops = pairs(m, taper)
     m.exit = m.given("exit", m.sized("exit").value * tail_ / usual.value)
-    m.end.person_tail = person.value if person else 0
+    m.end.person_tail = m.least("person_tail", least_in)
     m.end.tail = tail_
     m.row("tail", tail_)
     for j in range(drops, 0, -1):
@@ -45,7 +44,7 @@ def pairs(m, taper):
 
 def braid(m):
     """K, and its own standard deviation where the rope's record has one."""
-    return m.rope.braid or (m.figure("braid_constant").value, 0.0)
+    return m.rope.braid or (m.needed("braid_constant").value, 0.0)
 
 
 def take_up(m, diameter):
@@ -53,7 +52,7 @@ def take_up(m, diameter):
     tail_, (k, sd) = m.end.tail, braid(m)
     over = lambda constant: host_over(tail_ - m.taper, m.taper, constant, m.thick_end) - tail_
     taken = over(k)
-    spread = taken - over(max(0, k - sd)) if sd else m.figure("take_up_spread").of(diameter).value
+    spread = taken - over(max(0, k - sd)) if sd else m.needed("take_up_spread").of(diameter).value
     m.row("take-up as spliced", taken, spread, "take-up")
     return taken
 

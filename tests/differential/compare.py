@@ -3,7 +3,8 @@
 
     compare.py SPLICE TABLES LINES SEED
 
-Prints the first lines that differ, each with its job row; 1 if any does.
+Prints the first lines that differ, each with its job row; 1 if any does, or if a kind was never cut at an end, first,
+last, or in a construction that it is made in.
 """
 
 import json
@@ -13,9 +14,11 @@ import sys
 import tempfile
 from pathlib import Path
 
+from ends import KINDS
 from exceptions import keep_out
 from fold import Bench, fold
-from jobs import OVERLAY, random_lines, write_job
+from jobs import BOTH_ENDS, random_lines, write_job
+from overlay import OVERLAY
 from parts import Row
 from values import Tables
 
@@ -49,7 +52,7 @@ def far(a, b):
 def rows_of(rows):
     """What a piece's rows say, by end, item and count; those that say nothing are left out on both sides."""
     found = {}
-    for row in rows:
+    for row in sorted(rows, key=lambda row: row.nm):
         if row.nm or row.sd:
             count = sum(key[:2] == (row.end, row.item) for key in found)
             found[row.end, row.item, count] = (row.nm, row.sd, row.group)
@@ -101,10 +104,29 @@ def spare_differences(theirs, ours, piece, answer):
         yield f"cut: program {nm(piece['cut_m'])}, fold {answer['cut']}"
 
 
+def places_of(row, construction):
+    """Each kind that this line was cut with: in which construction, at which end, made first or last."""
+    for end in "ab":
+        kind = row.get(f"end_{end}")
+        if kind:
+            yield kind, construction
+            yield kind, end
+            yield kind, "first" if end == row["first_end"] else "last"
+
+
+def wanted_places():
+    """Every kind in every construction, at either end, made first and last; a closed line has no order of its ends."""
+    for kind, (_, constructions) in KINDS.items():
+        yield from ((kind, place) for place in (*constructions, "a", "b"))
+        if kind not in BOTH_ENDS:
+            yield from ((kind, place) for place in ("first", "last"))
+
+
 def main():
     splice, tables, count, seed = sys.argv[1], sys.argv[2], int(sys.argv[3]), int(sys.argv[4])
     chance = random.Random(seed)
     bad = refused = total = 0
+    missing = set(wanted_places())
     with tempfile.TemporaryDirectory() as folder:
         overlay = Path(folder) / "tables"
         for name, text in OVERLAY.items():
@@ -121,11 +143,14 @@ def main():
                 total, refused = total + 1, refused + ("refused" in answer)
                 wrong = list(differences(piece, answer))
                 bad += bool(wrong)
+                if not piece["error"]:
+                    missing -= set(places_of(row, known.rope(row["rope"]).construction))
                 if wrong and bad <= SHOWN:
                     print(" ".join(options), ", ".join(f"{k}={v}" for k, v in row.items()))
                     print("".join(f"    {sentence}\n" for sentence in wrong))
-    print(f"{total} lines, {refused} refused by the fold, {bad} differ")
-    return bad > 0
+    never = ", ".join(sorted(" ".join(place) for place in missing)) or "nothing"
+    print(f"{total} lines, {refused} refused by the fold, {bad} differ; never cut: {never}")
+    return bool(bad or missing)
 
 
 if __name__ == "__main__":

@@ -19,7 +19,7 @@ def stripped_eye(m):
 def lead_in_cover(m):
     """The cover's section is (D / core)^2 - 1 of the core's, even over half of its tail and thinned over the rest."""
     section, (k, sd) = (m.rope.nominal / m.d) ** 2 - 1, braid(m)
-    usual, gap = m.figure("cover_tail").value * m.rope.nominal, m.sized("cover_gap").value
+    usual, gap = m.needed("cover_tail").value * m.rope.nominal, m.sized("cover_gap").value
     cover = length(m.fields["cover_tail"], m.rope.nominal) if "cover_tail" in m.fields else usual
     host = lambda constant: host_over(cover / 2, cover / 2, constant * section)
     over = host(k) - cover
@@ -50,7 +50,7 @@ def core_eye(m):
     tail(m, least_in=core)
     through = m.chosen("way", "through-the-eye") == "through-the-eye"
     if not through:
-        m.mark("cover's tail, end", m.at - m.figure("cover_tail").value)
+        m.mark("cover's tail, end", m.at - m.needed("cover_tail").value)
     m.teardrop()
     entry = m.sized("short_section") if through else None
     if entry:
@@ -70,7 +70,10 @@ def cover_core_eye(m):
     m.row("take-up as spliced", used.value, used.sd, "take-up")
     m.mark("core, entry", m.at + entry)
     m.mark("core, out of the cover", m.at + m.given("core_out", m.sized("core_out").value))
-    m.mark("exit", m.at + entry + m.given("exit", m.sized("exit").value))
+    exit_ = m.given("exit", m.sized("exit").value)
+    refuse_if(exit_ < fid, 304)  # the fid has to come out beyond the tail's end
+    m.mark("exit", m.at + entry + exit_)
+    m.end.host = fid + used.value
     m.end.milks = True
 
 
@@ -84,6 +87,7 @@ def parallel_core_eye(m):
     m.row("crossing below the throat", entry.value, entry.sd)
     m.mark("core, entry", m.at + entry.value)
     m.mark("exit", m.at + m.given("exit", m.sized("exit").value))
+    m.end.host = entry.value + led + used.value
     m.end.milks = True
 
 

@@ -2,6 +2,7 @@
 one reason. Every entry turns a row into one that says the same without the fault."""
 
 from ends import KINDS
+from jobs import BOTH_ENDS
 from plain import KINDS as ONLY_CUT
 
 
@@ -31,7 +32,48 @@ def share_of_an_unknown_strength(row, tables):
         del row["tension"]
 
 
-EXCEPTIONS = [exact_from_a_cut_end, core_kept_with_a_short_tail, share_of_an_unknown_strength]
+def lap_without_its_length(row, _tables=None):
+    """The lap of a stitched-eye has a spread unless the job gives it. The bench measures it off, so it has none."""
+    for end in "ab":
+        if row.get(f"end_{end}") == "stitched-eye":
+            row.setdefault(f"end_{end}.overlap", "15 D")
+
+
+def closed_line_made_last(row, _tables=None):
+    """A line that one row closes is refused where `first_end` names its empty end and it is cut to fit aboard, though
+    such a line has no order of ends."""
+    for end in "ab":
+        if row.get(f"end_{end}") in BOTH_ENDS:
+            row["first_end"] = end
+
+
+def load_on_a_rope_only_described(row, tables):
+    """A load above the cautious strength of a rope that is only described is cut with a caution, though a line that
+    does not hold its load is to be refused."""
+    if tables.rope(row["rope"]).cautious:
+        row.pop("load", None)
+
+
+def exit_before_the_tail_ends(row, _tables=None):
+    """Where a cover's tail goes into a core, an exit nearer than the tail is long is not refused, or too late: the
+    tail starts a short section beyond the join."""
+    for end in "ab":
+        if row.get(f"end_{end}") in ("cover-core-eye", "end-for-end"):
+            row.pop(f"end_{end}.exit", None)
+        tail = row.get(f"end_{end}.tail", "")
+        if row.get(f"end_{end}") == "cover-core-eye" and tail and float(tail.split()[0]) > 28:
+            row[f"end_{end}.tail"] = "28 D"
+
+
+def person_on_a_lashing(row, tables):
+    """Half hitches slip in bare HMPE, and a hitch that slips is refused for a person; a lashing is not."""
+    if tables.rope(row["rope"]).fibre == "HMPE" and "lashing" in (row.get("end_a"), row.get("end_b")):
+        row.pop("carries_person", None)
+
+
+EXCEPTIONS = [exact_from_a_cut_end, core_kept_with_a_short_tail, share_of_an_unknown_strength, lap_without_its_length,
+              closed_line_made_last, load_on_a_rope_only_described,
+              exit_before_the_tail_ends, person_on_a_lashing]
 
 
 def keep_out(row, tables):

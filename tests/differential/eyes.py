@@ -72,9 +72,8 @@ def adjustable_eye(m):
     stopper(m)
     usual = m.sized("tail")
     inside = m.given("bury", usual.value)
-    least, person = m.sized("minimum_tail"), m.sized("person_tail")
-    refuse_if(least and nanometres(inside) < nanometres(least.value), 307)
-    m.end.tail, m.end.person_tail = inside, person.value if person else 0
+    refuse_if(nanometres(inside) < nanometres(m.least("minimum_tail")), 307)
+    m.end.tail, m.end.person_tail = inside, m.least("person_tail")
     travel = m.given("travel", 0.0)
     m.laid_on("let-out", 2 * travel)
     m.laid_on("tail", inside)
@@ -114,19 +113,19 @@ def tuck_row(m, tucks):
     if m.rope.construction == "3-strand":
         m.laid_on("tucks", tucks * m.sized("per_tuck").value, 0.0, "rope")
         return
-    pick, picks = m.sized("pick"), tucks * m.figure("picks_per_tuck").value
+    pick, picks = m.sized("pick"), tucks * m.needed("picks_per_tuck").value
     m.laid_on("tucks", picks * m.given("pick", pick.value), 0 if "pick" in m.fields else picks * pick.sd, "rope")
 
 
 def tucked_eye(m):
     m.cut(heat=False)
     tucks = m.count("tucks")
-    refuse_if(tucks < m.figure("minimum_tucks").value, 307)
+    refuse_if(tucks < m.least("minimum_tucks"), 307)
     m.left("end_left")
     tuck_row(m, tucks)
     m.teardrop(near="unlay to here")
     if m.rope.construction == "8-plait":  # six picks past the far throat are marked with a pen
-        m.mark("pen lines to here", m.at + m.figure("exit").value * m.given("pick", m.sized("pick").value))
+        m.mark("pen lines to here", m.at + m.needed("exit").value * m.given("pick", m.sized("pick").value))
 
 
 KINDS = {

@@ -56,6 +56,7 @@ class Line:
         refuse_if(slack and self.fit == "exact", 404)
         ends = self.made_ends()
         path = self.loaded_path(slack, max(end.further_parts for end in ends.values()))
+        self.check_order(ends)
         self.check_room(ends, path)
         self.check_load(ends)
         for e in (self.first, self.last):
@@ -72,6 +73,7 @@ class Line:
         kinds = {e: self.row.get(f"end_{e}") for e in "ab"}
         ends = {e: make_end(self.tables, self.rope, kinds[e] or "bare", self.fields(e)) for e in "ab" if kinds[e]}
         whole = [e for e in ends if ends[e].sides == 2]
+        self.closed = bool(whole)
         if whole:
             refuse_if(any(kind and kind != "bare" for e, kind in kinds.items() if e != whole[0]), 407)
             self.first, self.last = whole[0], "b" if whole[0] == "a" else "a"
@@ -109,6 +111,7 @@ class Line:
             if "fitting_length" in fields:
                 fitting = length(fields["fitting_length"])
                 path += self.add("fitting", e, -fitting, (tape_fixed + tape_share * fitting) / math.sqrt(3), "tape")
+            fields = fields or (self.fields("b" if e == "a" else "a") if self.closed else {})  # both its eyes are alike
             if fields.get("measured") == "pin-centre":
                 pin = length(fields.get("pin", "0 mm"), self.rope.diameter)
                 refuse_if(pin == 0, 305)
@@ -178,6 +181,10 @@ class Line:
         if self.row.get("carries_person") == "yes":
             refuse_if(any(end.unfit_for_person for end in ends.values()), 403)
             refuse_if(any(nanometres(e.tail) < nanometres(e.person_tail) for e in ends.values()), 403)
+
+    def check_order(self, ends):
+        """Each of two larked eyes is hung by passing the whole line through it, so the other one cannot be."""
+        refuse_if(all(end.kind == "larked-eye" for end in ends.values()), 413)
 
     def check_load(self, ends):
         """strength.md: what the line holds is the rope's strength, less what its weakest end loses."""

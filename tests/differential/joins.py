@@ -2,7 +2,7 @@
 
 import math
 
-from buries import bury, braid, settle, tail
+from buries import braid, bury, tail
 from eyes import tuck_row
 from parts import COVERED, host_over
 from values import nanometres, refuse_if
@@ -27,8 +27,7 @@ def thin_side(m):
     m.cut(heat=False)
     thin = m.given("thin", m.d)
     led, nose = inside(m, thin)
-    least = m.sized("minimum_tail", thin)
-    refuse_if(least and nanometres(led) < nanometres(least.value), 307)
+    refuse_if(nanometres(led) < nanometres(m.least("minimum_tail", thin)), 307)
     m.mark("nose end")
     m.mark("taper start", m.at + nose)
     m.laid_on("tail", led)
@@ -55,7 +54,8 @@ def thick_side(m):
         spread = host - over(max(0, k - sd)) if sd else section * m.sized("take_up_spread").value
         m.row("take-up as spliced", host - led, spread, "take-up")
     m.mark("nose end", m.at + host)
-    m.end.unfit_for_person = m.rope.construction == "core-dependent"
+    m.end.host = host
+    m.end.unfit_for_person = m.rope.construction in COVERED
 
 
 def sewn_join(m):
@@ -66,6 +66,7 @@ def sewn_join(m):
         m.cut(heat=False)
         tail(m)
         m.mark("join")
+        m.end.far = m.at
         bury(m)
         m.core_alone()
         return
@@ -82,6 +83,7 @@ def core_to_core(m):
     m.cut(heat=False)
     tail(m, least_in=core)
     m.mark("join")
+    m.end.far = m.at
     bury(m, core)
     m.core_alone()
 
@@ -102,15 +104,19 @@ def crossing_join(m):
     m.mark("reference")
     m.laid_on("short section of the fid", section)
     m.mark("extraction")
+    m.end.far = m.at
+    m.end.host = section + fid + used.value
     m.mark("core, entry", m.at + section)
-    m.mark("core, exit", m.at + m.given("exit", m.sized("exit").value * fid / usual.value))
+    exit_ = m.given("exit", m.sized("exit").value * fid / usual.value)
+    refuse_if(exit_ < section + fid, 304)  # the fid has to come out beyond the tail's end
+    m.mark("core, exit", m.at + exit_)
     m.row("take-up as spliced", used.value, used.sd, "take-up")
 
 
 def tucked_join(m):
     m.cut(heat=False)
     tucks = m.count("tucks")
-    refuse_if(tucks < m.figure("minimum_tucks").value, 307)
+    refuse_if(tucks < m.least("minimum_tucks"), 307)
     m.left("end_left")
     further = [m.figure(name) for name in ("tucks_single", "tucks_half")]
     tuck_row(m, tucks + sum(int(figure.value) for figure in further if figure))
@@ -120,17 +126,20 @@ def tucked_join(m):
 def long_splice(m):
     m.cut(heat=False)
     crown, crowns = m.sized("crown"), m.count("crowns")
-    refuse_if(crowns < m.figure("crowns").value, 307)
+    refuse_if(crowns < m.needed("crowns").value, 307)
     each, sd = m.given("crown", crown.value), 0.0 if "crown" in m.fields else crown.sd
     m.laid_on("unlaid strands", crowns * each, crowns * sd)
     m.mark("unlay to here")
-    m.mark("unlay one strand to here", m.at + m.figure("strand_crowns").value * each)
+    m.end.far = m.at
+    m.end.host = m.needed("strand_crowns").value * each
+    m.mark("unlay one strand to here", m.at + m.end.host)
 
 
 def endless_loop(m):
     m.cut(heat=False)
     tail(m)
     m.mark("crossing")
+    m.end.far = m.at
     bury(m)
 
 

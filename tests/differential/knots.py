@@ -5,7 +5,7 @@ from parts import CORDS, FIBRE_ROPES
 
 def stopper(m):
     """The knot itself, whose tail ends here: rope in the tight knot times the hand, and its body."""
-    knot, usual, body = m.sized("knot"), m.figure("set"), m.sized("body")
+    knot, usual, body = m.sized("knot"), m.needed("set"), m.sized("body")
     set_ = float(m.fields.get("set", usual.value))
     m.mark("knot, far side")
     m.laid_on("knot", set_ * knot.value, usual.sd * knot.value, "hand")
@@ -48,7 +48,8 @@ def loop_knot(m):
 STANDING_SHARE = {"figure-eight-loop": 0.5, "overhand-loop": 0.5, "barrel-noose": 0.0}
 
 KINDS = {
-    **{kind: (stopper_knot, CORDS) for kind in ("figure-eight", "overhand", "double-overhand", "stevedore")},
+    **{kind: (stopper_knot, CORDS) for kind in ("figure-eight", "overhand", "double-overhand")},
+    "stevedore": (stopper_knot, FIBRE_ROPES),
     "stopper-ball": (stopper_ball, CORDS),
     **{kind: (loop_knot, FIBRE_ROPES) for kind in ("bowline", "double-bowline", "figure-eight-loop")},
     **{kind: (loop_knot, CORDS) for kind in ("overhand-loop", "barrel-noose")},

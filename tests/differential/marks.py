@@ -15,7 +15,8 @@ import tempfile
 from pathlib import Path
 
 from exceptions import core_kept_with_a_short_tail
-from jobs import mm, write_job
+from given import mm
+from jobs import write_job
 
 STEP = 5_000_000
 SIZES = {"wire": "1/8 in", "shock-cord": "8 mm", "8-plait": "16 mm", "3-strand": "12 mm"}

@@ -92,16 +92,25 @@ class EndMaker:
     def figure(self, name):
         return self.tables.figure(name, self.rope, self.kind, self.fields.get("rule"))
 
-    def sized(self, name, diameter=None):
+    def needed(self, name):
         found = self.figure(name)
-        return found and found.of(diameter or self.d)
+        refuse_if(found is None, 312)
+        return found
+
+    def sized(self, name, diameter=None):
+        """A figure that this end cannot do without, its diameters turned into lengths."""
+        return self.needed(name).of(diameter or self.d)
+
+    def least(self, name, diameter=None):
+        """A published minimum in metres; 0 where there is none."""
+        return self.sized(name, diameter).value if self.figure(name) else 0.0
 
     def given(self, name, otherwise=None):
         """A field, else what the page says for it."""
         return length(self.fields[name], self.d) if name in self.fields else otherwise
 
     def count(self, name, figure=None):
-        return int(self.fields[name]) if name in self.fields else int(self.figure(figure or name).value)
+        return int(self.fields[name]) if name in self.fields else int(self.needed(figure or name).value)
 
     def required(self, name):
         refuse_if(name not in self.fields, 305)
@@ -126,14 +135,13 @@ class EndMaker:
         if self.rope.construction == "wire":
             return
         hot = heat and (self.rope.construction in COVERED or self.rope.fibre in HEAT_CUT)
-        loss = self.figure("heat_cut" if hot else "shear_cut")
+        loss = self.needed("heat_cut" if hot else "shear_cut")
         self.laid_on("cutting loss", loss.value, loss.sd, "cut")
 
     def left(self, name):
         """What is left past a knot, which is its tail, or of strands past the last tuck."""
-        left = self.given(name, self.sized(name) and self.sized(name).value)
-        least = self.sized("minimum_end_left") if name == "end_left" else None
-        refuse_if(least and nanometres(left) < nanometres(least.value), 307)
+        left = self.given(name) if name in self.fields else self.sized(name).value
+        refuse_if(name == "end_left" and nanometres(left) < nanometres(self.least("minimum_end_left")), 307)
         self.laid_on(name.replace("_", " "), left)
 
     def core(self):
@@ -144,7 +152,7 @@ class EndMaker:
             return core
         if self.rope.core:
             return self.rope.core
-        share = self.figure("core_share")
+        share = self.needed("core_share")
         self.core_spread = share.sd * self.rope.nominal
         return share.value * self.rope.nominal
 
@@ -159,7 +167,7 @@ class EndMaker:
         """The rope round an eye or a knotted loop, loaded on its pin; its near throat lies here."""
         loop = field_name == "loop"
         pin = self.given("pin", 0.0)
-        eye = self.given(field_name, max(self.figure("eye_pins").value * pin, self.sized("eye_diameters").value))
+        eye = self.given(field_name, max(self.needed("eye_pins").value * pin, self.sized("eye_diameters").value))
         rope, angle = rope_round(pin, self.d, eye)
         limit = self.figure("throat_limit")
         refuse_if(limit and pin > 0 and angle > limit.value, 309)
@@ -178,7 +186,7 @@ class EndMaker:
 
     def soft_eye(self, eye, rope):
         """eyes.md: the largest pin advised for the eye, put in later, brings the bearing point nearer."""
-        pins = self.figure("advised_eye_pins") or self.figure("eye_pins")
+        pins = self.figure("advised_eye_pins") or self.needed("eye_pins")
         largest = eye / pins.value
         hung = eye_on(largest, self.d, rope)
         if hung > largest + self.d / 2 + 1e-6:  # else that pin does not go in

@@ -23,7 +23,8 @@ def heat_sealed(m):
     refuse_if(not melts and not covered, 301)
     bare(m)
     if not melts or "core_back" in m.fields:
-        m.mark("cut the core back to here", m.at + m.given("core_back", m.sized("core_back") and m.sized("core_back").value))
+        back = m.given("core_back") if "core_back" in m.fields else m.sized("core_back").value
+        m.mark("cut the core back to here", m.at + back)
 
 
 KINDS = {

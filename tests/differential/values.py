@@ -114,6 +114,7 @@ class Rope:
     breaking: float | None
     braid: tuple | None  # K of its own braid and its standard deviation
     stretch: "Curve | None"
+    cautious: bool = False  # its strength is what any such rope holds at least
 
 
 # Kinds that rules name together: docs/kinds.md.
@@ -165,7 +166,7 @@ class Tables:
         plain = Rope(construction, fibre, length(size), length(size), None, None, None, None)
         same = [r for r in self.generic if (r.construction, r.fibre, r.nominal) ==
                 (construction, fibre, plain.nominal)]
-        return same[0] if same else replace(plain, breaking=self.cautious(plain))
+        return same[0] if same else replace(plain, breaking=self.cautious(plain), cautious=True)
 
     def cautious(self, rope):
         """k d^2 inside the sizes read; of 5 and 10 mm, the less of that and of 3/16 and 3/8 in."""
