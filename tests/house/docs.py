@@ -164,6 +164,7 @@ def check_prints(splice, text, path):
 # --- Links and the README ------------------------------------------------------------------------
 
 LINK = re.compile(r"\]\(([^)\s]+)\)")
+CODE_BLOCK = re.compile(r"^```.*?^```", re.MULTILINE | re.DOTALL)
 CODE = re.compile(r"^```.*?^```|`[^`\n]*`", re.MULTILINE | re.DOTALL)
 
 
@@ -190,6 +191,20 @@ def check_links(page, text, path):
 
 
 LONGEST_README = 100  # lines
+
+
+PATH = re.compile(r"`((?:[\w.-]+/)+[\w-]+\.(?:cpp|h|c|py|toml|md|csv|cmake|txt|svg|sh))`")
+BELOW = ("", "libsplice", "cli", "docs", "tests")  # where a path of a page may count from
+OF_THE_READER = {"build", "shop", "NAME"}  # folders that no page says are in the tree
+
+
+def check_paths(root, text, path):
+    """A file of the tree that a page names is there."""
+    for found in PATH.finditer(CODE_BLOCK.sub(lambda code: re.sub(r"[^\n]", " ", code[0]), text)):
+        if OF_THE_READER & set(found[1].split("/")[:-1]):
+            continue
+        if not any((root / folder / found[1]).exists() for folder in BELOW):
+            yield Finding(path, line_of(text, found.start()), f"there is no file {found[1]}")
 
 
 def check_readme(text, path="README.md"):
@@ -227,6 +242,7 @@ def check_all(splice, root):
     for page in pages_of(root):
         text, path = page.read_text(encoding="utf-8"), str(page.relative_to(root))
         yield from check_links(page, text, path)
+        yield from check_paths(root, text, path)
         yield from check_blocks(splice, text, path)
         yield from check_prints(splice, text, path)
 
@@ -273,6 +289,8 @@ def self_test():
         "answer not readable": (check_prints(splice, job.format("x") + "<!-- prints: cut JOB -->\n\n", "p"), 1),
         "good links": (check_links(here, f"# A\n[a]({here.name}) [b](https://x.org) [c](#a) `[d](no)`", "p"), 0),
         "broken link": (check_links(here, "[a](no-such.md)", "p"), 1),
+        "good path": (check_paths(here.parents[2], f"`house/{here.name}` `build/x.csv`\n```\n`a/b.h`\n```\n", "p"), 0),
+        "no such path": (check_paths(here.parents[2], "`tests/house/none.py`", "p"), 1),
         "good start": (check_readme("# libsplice\n\nFrom the length a line must finish at to the cut.\n"), 0),
         "slow start": (check_readme("# libsplice\n\n## Contents\n\nFrom the length a line must finish at.\n"), 1),
         "long start": (check_readme("# libsplice\n\nFrom the length a line must finish at to the cut.\n" + "\n" * 98), 1),
