@@ -71,9 +71,28 @@ def person_on_a_lashing(row, tables):
         row.pop("carries_person", None)
 
 
+def made_aboard_with_a_cut_end(row, _tables=None):
+    """On a line that is cut to fit aboard the last end is made aboard, so the first may be; where the last is only cut,
+    or the line is closed, that is refused."""
+    first = row.get("first_end", "a")
+    last = row.get("end_" + ("b" if first == "a" else "a")) or "bare"
+    if row.get("fit") == "trim-aboard" and last in ONLY_CUT:
+        row.pop(f"end_{first}.made", None)
+
+
+def captive_in_a_strops_second_eye(row, _tables=None):
+    """A strop's second eye is turned through itself, so no closed fitting can sit in it. It is refused at the end that
+    names the strop, and not at the other."""
+    kinds = {end: row.get(f"end_{end}") for end in "ab"}
+    for end in "ab":
+        if "two-eye-strop" in kinds.values() and kinds[end] != "two-eye-strop":
+            row.pop(f"end_{end}.captive", None)
+
+
 EXCEPTIONS = [exact_from_a_cut_end, core_kept_with_a_short_tail, share_of_an_unknown_strength, lap_without_its_length,
               closed_line_made_last, load_on_a_rope_only_described,
-              exit_before_the_tail_ends, person_on_a_lashing]
+              exit_before_the_tail_ends, person_on_a_lashing, made_aboard_with_a_cut_end,
+              captive_in_a_strops_second_eye]
 
 
 def keep_out(row, tables):

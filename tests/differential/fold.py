@@ -56,6 +56,7 @@ class Line:
         refuse_if(slack and self.fit == "exact", 404)
         ends = self.made_ends()
         path = self.loaded_path(slack, max(end.further_parts for end in ends.values()))
+        self.check_made()
         self.check_order(ends)
         self.check_room(ends, path)
         self.check_load(ends)
@@ -183,8 +184,31 @@ class Line:
             refuse_if(any(nanometres(e.tail) < nanometres(e.person_tail) for e in ends.values()), 403)
 
     def check_order(self, ends):
-        """Each of two larked eyes is hung by passing the whole line through it, so the other one cannot be."""
+        """What cannot be drawn through or hung, whatever the order: an end with a closed fitting, or one made before."""
         refuse_if(all(end.kind == "larked-eye" for end in ends.values()), 413)
+        for e, other in ("ab", "ba"):
+            fields, late = self.fields(e), e == self.last and not self.closed
+            closed_ring = fields.get("captive") == "yes"
+            refuse_if(closed_ring and "fitting" not in fields, 305)
+            refuse_if(closed_ring and ends[e].keeps == "cut", 413)  # no eye holds it
+            # The other end does not pass once it is made, carries something, or is rove.
+            passes = not (late and (ends[other].keeps != "cut" or "fitting" in self.fields(other)
+                                    or self.made(e) == "aboard"))
+            free = fields.get("far_end", "free" if passes else "fixed") == "free"
+            if ends[e].kind == "locked-eye":
+                refuse_if(free and not passes, 413)
+                refuse_if(closed_ring and not free, 413)
+            refuse_if(ends[e].kind == "two-eye-strop" and closed_ring, 413)
+            refuse_if(ends[e].kind == "larked-eye" and late and self.fields(other).get("captive") == "yes", 413)
+
+    def made(self, end):
+        """Where an end is made; the last of a line that is cut to fit aboard is made there."""
+        last_aboard = end == self.last and self.fit == "trim-aboard"
+        return "aboard" if last_aboard else self.fields(end).get("made", "bench")
+
+    def check_made(self):
+        """The end made first is made at the bench, unless both are made aboard."""
+        refuse_if(self.made(self.first) == "aboard" and self.made(self.last) != "aboard", 407)
 
     def check_load(self, ends):
         """strength.md: what the line holds is the rope's strength, less what its weakest end loses."""

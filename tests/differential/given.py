@@ -56,6 +56,12 @@ def end_fields(chance, kind, rope, construction):
         fields["rule"] = chance.choice(OWN_RULES[kind])
     if seldom(0.15):
         fields |= {"fitting": "ring", "fitting_length": mm(chance, 10, 120)}
+        if seldom(0.4):
+            fields["captive"] = chance.choice(["yes", "yes", "no"])
+    if kind == "locked-eye" and seldom(0.4):
+        fields["far_end"] = chance.choice(["free", "fixed"])
+    if seldom(0.06):
+        fields["made"] = chance.choice(["bench", "aboard"])
     return fields
 
 
