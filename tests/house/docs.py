@@ -96,11 +96,31 @@ def words_in_source(names):
     return re.findall(r'"([^"]+)"', re.sub(r"^#include.*$", "", names, flags=re.MULTILINE))
 
 
-def check_words(words, glossary, path="docs/glossary.md"):
+def actions_in_source(source):
+    """{name: meaning} of the table of actions."""
+    return dict(re.findall(r'ActionDeclaration\{Action::\w+,\s*"(\w+)",\s*"([^"]+)"\}', source))
+
+
+def check_words(words, actions, glossary, path="docs/glossary.md"):
     rows = set(re.findall(r"^\| `([^`]+)` \|", glossary, re.MULTILINE))
     for word in words:
         if word not in rows:
             yield Finding(path, 1, f"`{word}` has no row")
+    for name, meaning in actions.items():
+        if f"| `{name}` | {meaning} |" not in glossary:
+            yield Finding(path, 1, f"`{name}` has no row that says: {meaning}")
+    yield from check_said_once(glossary, path)
+
+
+def check_said_once(glossary, path):
+    """No word has two rows in one section; a row of plain words may hold several, between commas."""
+    start = 0
+    for part in re.split(r"(?=^## )", glossary, flags=re.MULTILINE):
+        rows = re.findall(r"^\| ([^|]+?) \|", part, re.MULTILINE)
+        words = [word for row in rows for word in ([row] if "`" in row else row.split(", "))]
+        for word in sorted({word for word in words if words.count(word) > 1}):
+            yield Finding(path, line_of(glossary, start), f"{word} is said twice here")
+        start += len(part)
 
 
 # --- Job blocks ----------------------------------------------------------------------------------
@@ -237,7 +257,10 @@ def check_all(splice, root):
     words = words_in_source(read(root, "libsplice/allowance/names.cpp"))
     if not words:
         yield Finding("libsplice/allowance/names.cpp", 1, "no names were found here")
-    yield from check_words(words, read(root, "docs/glossary.md"))
+    actions = actions_in_source(read(root, "libsplice/allowance/action.cpp"))
+    if not actions:
+        yield Finding("libsplice/allowance/action.cpp", 1, "no actions were found here")
+    yield from check_words(words, actions, read(root, "docs/glossary.md"))
     yield from check_readme(read(root, "README.md"))
     for page in pages_of(root):
         text, path = page.read_text(encoding="utf-8"), str(page.relative_to(root))
@@ -266,6 +289,7 @@ def self_test():
     answer = f"<!-- prints: cut JOB -->\n{fence}\n{{}}\n{fence}\n"
     here = Path(__file__)
     source = codes_in_source("    a = 101,\n    b = 102,\n", 'CodeTitle{Code::a, "one"}, CodeTitle{Code::b, "two"}')
+    action = 'ActionDeclaration{Action::tie, "tie",\n "tied"}'
     pin = {"name": "pin", "dimension": "length", "lowest": 0.0005, "highest": 1}
     kinds = [{"name": "bare", "fields": []}, {"name": "eye", "fields": [pin]}]
     tried = {  # what is tried: (findings, how many there must be)
@@ -277,8 +301,11 @@ def self_test():
         "wrong sort": (check_kinds(kinds, {"bare": "", "eye": "| `pin` | ratio | 0.5 mm to 1 m |"}), 1),
         "no page, no kind": (check_kinds(kinds, {"eye": "`pin`", "knot": ""}), 2),
         "no field": (check_kinds(kinds, {"bare": "", "eye": "pin"}), 1),
-        "good words": (check_words(words_in_source('#include "a.h"\nauto a{"tail"};'), "| `tail` | x |\n"), 0),
-        "no word": (check_words(["tail", "take-up"], "| `tail` | x |\n"), 1),
+        "good words": (check_words(words_in_source('#include "a.h"\nauto a{"tail"};'), {}, "| `tail` | x |\n"), 0),
+        "no word": (check_words(["tail", "take-up"], {}, "| `tail` | x |\n"), 1),
+        "good action": (check_words([], actions_in_source(action), "| `tie` | tied |\n"), 0),
+        "another meaning": (check_words([], actions_in_source(action), "| `tie` | bound |\n"), 1),
+        "a word twice": (check_words([], {}, "## A\n| reel, stock | x |\n| reel | y |\n\n## B\n| reel | z |\n"), 1),
         "good jobs": (check_blocks(splice, job.format("x") + "<!-- cut: 2.000 m -->\n" + job.format("y"), "p"), 0),
         "wrong cut": (check_blocks(splice, job.format("x") + "<!-- cut: 2.001 m -->\n", "p"), 1),
         "refused job": (check_blocks(splice, job.format("refused"), "p"), 1),
