@@ -73,6 +73,7 @@ std::vector<Entry> setting_entries(const ListSource& source) {
 
 std::vector<Entry> column_entries(const ListSource& /*source*/) {
     std::vector<Entry> entries;
+    entries.reserve(job_columns.size());
     for (const ColumnDeclaration& column : job_columns) {
         entries.push_back({std::string(column.name), std::string(column.meaning)});
     }

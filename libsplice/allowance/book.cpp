@@ -199,7 +199,7 @@ std::optional<Fault> Book::index_rules() {
 bool Book::add_to_family(std::string_view name, const Rule& rule) {
     bool found = false;
     for (std::size_t i = 0; i < kinds_.size(); ++i) {
-        if (kinds_[i].declaration.family == name) {
+        if (std::ranges::count(kinds_[i].declaration.families, name) != 0) {
             rules_by_kind_[i].push_back(&rule);
             found = true;
         }

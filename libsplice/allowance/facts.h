@@ -34,15 +34,15 @@ struct TaperFacts {
 
 /// A tail led inside the rope.
 struct BuryFacts {
-    Length tail;     ///< the whole end beyond the throat
-    Length taper;    ///< the part of it that is thinned out
-    Length take_up;  ///< host used beyond the tail's own length, as spliced
-    Length settling; ///< what of that draws out at first load, as a negative length
-    Length exit;     ///< from the throat to where the fid comes out
-    Length minimum;  ///< the published minimum of the tail; 0: none
-    Length over;     ///< diameter of what is seen over the bury; 0: not known
-    std::array<BuriedPart, 2> inside{};        ///< the tail as it lies in the host
-    std::optional<double> braid_constant = {}; ///< K of the braid over the tail
+    Length tail;            ///< the whole end beyond the throat
+    Length taper;           ///< the part of it that is thinned out
+    Length take_up;         ///< host used beyond the tail's own length, as spliced
+    Length settling;        ///< what of that draws out at first load, as a negative length
+    Length exit;            ///< from the throat to where the fid comes out
+    Length minimum;         ///< the published minimum of the tail; 0: none
+    Length over;            ///< diameter of what is seen over the bury; 0: not known
+    BuriedTail inside = {}; ///< the tail as it lies in the host
+    std::optional<double> braid_constant = {}; ///< K of the braid over the tail, once loaded
     std::optional<Length> entry = {};          ///< from the throat to where the core is entered
     std::optional<Length> fid = {};            ///< one full fid
     std::optional<TaperFacts> end = {};        ///< how it ends, where it ends inside

@@ -93,7 +93,8 @@ struct KindDeclaration {
     Reach reach = Reach::one_end;
     bool counts_in_core =
         false; ///< a field given in D counts diameters of the core; a field has that role
-    std::string_view family = {}; ///< kinds that rules of the tables can name together; or none
+    /// Names by which rules of the tables name several kinds together; empty where there is none.
+    std::array<std::string_view, 2> families = {};
 };
 
 /// The fields of one end, bound to its kind's declaration and in range, by the declaration's order.

@@ -19,7 +19,7 @@ struct Known {
     Learnable what = Learnable::knot;
     double length = 0.0;
     double spread = 0.0;
-    std::array<BuriedPart, 2> tail{}; ///< of a take-up
+    BuriedTail tail = {}; ///< of a take-up
 };
 
 Unexpected nothing(const Kind& kind, std::string_view why) {

@@ -12,6 +12,16 @@ namespace {
 using enum OperandUnit;
 
 constexpr OperandDeclaration diameter_of_rope{"D", length};
+constexpr OperandDeclaration tail_inside{"T", length, "of tail inside"};
+constexpr OperandDeclaration thinned{"P", length, "of it thinned"};
+constexpr OperandDeclaration pairs_dropped{"n", number, "pairs dropped at even steps"};
+constexpr OperandDeclaration strands_of_tail{"N", number, "strands"};
+constexpr OperandDeclaration constant_of_braid{"K", number, "of the braid"};
+constexpr OperandDeclaration constant_once_loaded{"K", number, "of the braid once it was loaded"};
+constexpr OperandDeclaration section_of_tail{"a", number,
+                                             "the tail's section as a share of the host's"};
+constexpr OperandDeclaration section_at_its_end{"e", number, "the same at its end"};
+constexpr OperandDeclaration as_spliced{"U", length, "of take-up as spliced"};
 
 constexpr std::array table{
     FormulaDeclaration{FormulaId::none, "worked out by the plug-in"},
@@ -50,15 +60,22 @@ constexpr std::array table{
     FormulaDeclaration{FormulaId::not_known_take_up,
                        "no length; a spread, because no source says whether the cover grows longer "
                        "or shorter"},
-    FormulaDeclaration{FormulaId::take_up,
-                       "(T - P)/sqrt(1 - aK) + 2P/(sqrt(1 - aK) + sqrt(1 - eK)) - T",
-                       {{{"T", length, "of tail inside"},
-                         {"P", length, "of it thinned"},
-                         {"K", number, "of the braid"},
-                         {"a", number, "the tail's section as a share of the host's"},
-                         {"e", number, "the same at its end"}}}},
     FormulaDeclaration{
-        FormulaId::settling, "-s T", {{{"s", share}, {"T", length, "of tail inside"}}}},
+        FormulaId::take_up,
+        "(T - P)/sqrt(1 - aK) + 2P/(sqrt(1 - aK) + sqrt(1 - eK)) - T",
+        {{tail_inside, thinned, constant_of_braid, section_of_tail, section_at_its_end}}},
+    FormulaDeclaration{
+        FormulaId::take_up_by_steps,
+        "(T - P)/sqrt(1 - K) + P/(n + 1) sum(1/sqrt(1 - K (1 - 2k/N)), k = 0 to n) - T",
+        {{tail_inside, thinned, pairs_dropped, strands_of_tail, constant_of_braid}}},
+    FormulaDeclaration{FormulaId::settling,
+                       "(T - P)/sqrt(1 - aK) + 2P/(sqrt(1 - aK) + sqrt(1 - eK)) - T - U",
+                       {{tail_inside, thinned, constant_once_loaded, section_of_tail,
+                         section_at_its_end, as_spliced}}},
+    FormulaDeclaration{
+        FormulaId::settling_by_steps,
+        "(T - P)/sqrt(1 - K) + P/(n + 1) sum(1/sqrt(1 - K (1 - 2k/N)), k = 0 to n) - T - U",
+        {{tail_inside, thinned, pairs_dropped, strands_of_tail, constant_once_loaded, as_spliced}}},
     FormulaDeclaration{
         FormulaId::turns,
         "{n} pi (A + D)",

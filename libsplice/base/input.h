@@ -20,7 +20,7 @@ class Input {
     /// Text that the caller keeps alive.
     [[nodiscard]] static Input of_text(std::string_view text, std::string name);
     template <class Text>
-        requires std::same_as<Text, std::string>
+    requires std::same_as<Text, std::string>
     static Input of_text(Text&& text, std::string name) = delete; ///< it would be gone at once
 
     Input(Input&& other) noexcept;

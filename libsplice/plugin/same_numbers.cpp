@@ -14,10 +14,12 @@ constexpr bool same(unsigned theirs, Ours ours) {
     return theirs == static_cast<unsigned>(ours);
 }
 
-static_assert(same(SPLICE_DIMENSION_LENGTH - SPLICE_DIMENSION_LENGTH, Dimension::length) &&
-              same(SPLICE_DIMENSION_COUNT - SPLICE_DIMENSION_LENGTH, Dimension::count) &&
-              same(SPLICE_DIMENSION_RATIO - SPLICE_DIMENSION_LENGTH, Dimension::ratio) &&
-              same(SPLICE_DIMENSION_CHOICE - SPLICE_DIMENSION_LENGTH, Dimension::choice));
+// Ours count from 0.
+constexpr unsigned first_dimension = SPLICE_DIMENSION_LENGTH;
+static_assert(Dimension::length == Dimension{} &&
+              same(SPLICE_DIMENSION_COUNT - first_dimension, Dimension::count) &&
+              same(SPLICE_DIMENSION_RATIO - first_dimension, Dimension::ratio) &&
+              same(SPLICE_DIMENSION_CHOICE - first_dimension, Dimension::choice));
 
 static_assert(same(SPLICE_WEIGHT_ADVICE, Caution::Weight::advice) &&
               same(SPLICE_WEIGHT_REFUSED_FOR_PERSON, Caution::Weight::refused_for_person) &&

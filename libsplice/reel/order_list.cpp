@@ -63,10 +63,8 @@ std::vector<OrderLine> order_list(const ReelQuestion& question, std::span<const 
             line.cost = line.cost.value_or(0) + money_of(stock, cut.length) * cut.times;
         }
     }
-    std::vector<OrderLine> list;
-    for (const auto& [row, line] : lines) {
-        list.push_back(line);
-    }
+    std::vector<OrderLine> list(lines.size());
+    std::ranges::transform(lines, list.begin(), [](const auto& entry) { return entry.second; });
     return list;
 }
 

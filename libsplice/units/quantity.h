@@ -4,6 +4,7 @@
 #include <cmath>
 #include <compare>
 #include <cstdint>
+#include <numbers>
 
 namespace libsplice {
 
@@ -53,6 +54,9 @@ using LineMass = Quantity<struct LineMassDimension>; ///< kilograms per metre
 }
 [[nodiscard]] constexpr Length millimetres(double value) {
     return Length(value / 1000.0);
+}
+[[nodiscard]] constexpr Angle degrees(double value) {
+    return Angle(value * std::numbers::pi / 180.0);
 }
 [[nodiscard]] constexpr Force newtons(double value) {
     return Force(value);

@@ -27,9 +27,8 @@ constexpr std::array areas{UnitFactor{"m2", 1.0}, UnitFactor{"m²", 1.0},
                            UnitFactor{"ft2", square_foot}, UnitFactor{"ft²", square_foot}};
 constexpr std::array speeds{UnitFactor{"kn", metres_per_second_per_knot}, UnitFactor{"m/s", 1.0}};
 constexpr std::array masses{UnitFactor{"kg", 1.0}, UnitFactor{"lb", kilograms_per_pound}};
-constexpr std::array angles{UnitFactor{"", std::numbers::pi / 180.0},
-                            UnitFactor{"deg", std::numbers::pi / 180.0},
-                            UnitFactor{"°", std::numbers::pi / 180.0}};
+constexpr std::array angles{UnitFactor{"", degrees(1.0).si()}, UnitFactor{"deg", degrees(1.0).si()},
+                            UnitFactor{"°", degrees(1.0).si()}};
 
 /// The number at the start of `text` times the factor of the unit behind it.
 std::optional<double> number_in(std::string_view text, std::span<const UnitFactor> units) {

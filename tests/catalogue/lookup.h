@@ -9,26 +9,29 @@
 
 namespace libsplice::testing {
 
-/// The family that rules may name a kind by; empty where it has none.
-inline std::string family_of(const std::string& kind) {
+/// The families that rules may name a kind by; empty where it has none.
+inline auto families_of(const std::string& kind) {
     for (const Kind& known : built_in_kinds()) {
         if (known.declaration.name == kind) {
-            return std::string(known.declaration.family);
+            return known.declaration.families;
         }
     }
-    return {};
+    return decltype(KindDeclaration::families){};
 }
 
 inline std::vector<const Rule*> rules_of(const std::string& kind) {
     std::vector<const Rule*> rules;
-    const std::string family = family_of(kind);
-    const auto names = [](const Rule& rule, const std::string& name) {
+    const auto families = families_of(kind);
+    const auto names = [](const Rule& rule, std::string_view name) {
         return std::ranges::find(rule.kinds, name) != rule.kinds.end();
     };
     for (const Rule& rule : shipped().rules()) {
-        const bool belongs = kind.empty()
-                                 ? rule.kinds.empty()
-                                 : names(rule, kind) || (!family.empty() && names(rule, family));
+        const bool belongs =
+            kind.empty()
+                ? rule.kinds.empty()
+                : names(rule, kind) || std::ranges::any_of(families, [&](std::string_view family) {
+                      return !family.empty() && names(rule, family);
+                  });
         if (belongs) {
             rules.push_back(&rule);
         }

@@ -46,7 +46,8 @@ TEST(EqualStretch, OfPolyesterInHmpe) {
 
 TEST(EqualStretch, WhatIsNotKnownIsRefused) {
     EXPECT_EQ(ask("demo-db-poly-6", "soft string").error().code, Code::rope_not_understood);
-    EXPECT_EQ(ask("demo-db-poly-6", "solid-braid polypropylene").error().code, Code::strength_missing);
+    EXPECT_EQ(ask("demo-db-poly-6", "solid-braid polypropylene").error().code,
+              Code::strength_missing);
     EXPECT_EQ(ask("8-plait polypropylene 9 mm", "double-braid polyester").error().code,
               Code::stretch_missing);
     EXPECT_EQ(ask("double-braid polyester 20 mm", "double-braid polyester").error().code,

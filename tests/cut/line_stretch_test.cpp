@@ -77,7 +77,8 @@ TEST(StretchAtLoad, StopsWhereItsCurveStops) {
     const auto one = cut_one(with(sheet, {{"rope", "shop-5"}, {"load", "700 N"}}), {}, book);
     EXPECT_FALSE(one.piece().stretch);
     EXPECT_NE(one.piece().line->pulls.load_not_known.find("30 %"), std::string::npos);
-    const auto unknown = cut_one(with(sheet, {{"rope", "solid-braid polyester 8 mm"}, {"load", "700 N"}}));
+    const auto unknown =
+        cut_one(with(sheet, {{"rope", "solid-braid polyester 8 mm"}, {"load", "700 N"}}));
     EXPECT_FALSE(unknown.piece().stretch);
     EXPECT_TRUE(unknown.piece().line->pulls.load_not_known.empty());
 }

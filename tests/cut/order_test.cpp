@@ -221,10 +221,12 @@ TEST(Order, EveryMarkOfAStepIsOnThePiece) {
         const auto one = cut_one(line);
         for (const PieceStep& step : one.piece().steps) {
             for (const std::uint8_t number : step.at) {
-                EXPECT_TRUE(std::ranges::any_of(one.piece().marks, [&](const PieceMark& mark) {
-                    return mark.end == step.end && mark.number == number;
-                })) << step.text
-                    << ' ' << int{number};
+                EXPECT_TRUE(std::ranges::any_of(one.piece().marks,
+                                                [&](const PieceMark& mark) {
+                                                    return mark.end == step.end &&
+                                                           mark.number == number;
+                                                }))
+                    << step.text << ' ' << int{number};
             }
         }
     }

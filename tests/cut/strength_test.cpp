@@ -69,7 +69,8 @@ TEST(Load, OfNylonThatCyclesIsATenth) {
 }
 
 TEST(Load, OnARopeOfUnknownStrengthIsSaid) {
-    const auto one = cut_one(with(plain_line, {{"rope", "solid-braid polyester 8 mm"}, {"load", "1 kN"}}));
+    const auto one =
+        cut_one(with(plain_line, {{"rope", "solid-braid polyester 8 mm"}, {"load", "1 kN"}}));
     EXPECT_TRUE(cautions_about(one.piece(), "no source gives the breaking strength"));
     EXPECT_FALSE(one.piece().strength.design_factor);
     EXPECT_FALSE(cautions_about(cut_one(plain_line).piece(), "breaking strength"));

@@ -61,55 +61,87 @@ std::optional<Fault> out_before_the_end(const BuryFacts& bury) {
                  "exit"};
 }
 
-Result<SourcedLength> take_up_of(const Request& request, const BuryPart& bury) {
-    Figures need(request);
-    auto take_up = need.part(read_take_up(
-        request, bury.facts.inside,
-        {Code::table_value_wrong, "a tail of the rope's own size does not go into a braid with "
-                                  "this braid constant; 0.4 is the most"}));
-    const Figure spread = need.figure(FigureId::take_up_spread);
-    if (need.failed()) {
-        return need.fault();
-    }
-    set_usual_spread(take_up, request, spread.length(bury.host.diameter));
-    return take_up;
+/// K of a braid from the angle of its strands, with what the angle's spread does to it.
+Figure constant_of_angle(const Figure& angle) {
+    const auto constant_at = [](double count) {
+        return braid_constant(degrees(count));
+    };
+    Figure constant = angle;
+    constant.unit = FigureUnit::none;
+    constant.value = constant_at(angle.number());
+    constant.sd = constant.value - constant_at(angle.number() - angle.number_spread());
+    constant.low = constant_at(angle.lowest_number());
+    constant.high = constant_at(angle.highest_number());
+    return constant;
 }
 
-SourcedLength settling_of(const Request& request, std::optional<std::size_t> field, Length tail) {
-    const auto figure = request.rules.find(FigureId::setting);
-    if (!field || is_settled(request, field) || figure == nullptr) {
-        return {};
-    }
-    return {tail * -figure->number(),
-            tail * figure->number_spread(),
-            figure->origin,
-            figure->source,
-            {FormulaId::settling, {figure->number(), tail.si()}}};
+/// One measured value says nothing of its spread: it is taken to err as much as the tables'.
+Figure with_spread_of(const Figure& tables, Figure measured) {
+    measured.sd = tables.sd;
+    measured.origin = tables.origin;
+    return measured;
 }
 
-/// The tables' spread as a share of the take-up over the tail that they state it for.
-Result<double> usual_share(const Request& request, double constant) {
-    Figures need(request);
-    const Figure spread = need.figure(FigureId::take_up_spread);
-    const Figure stated_tail = need.figure(FigureId::take_up_tail);
-    const Figure stated_taper = need.figure(FigureId::take_up_taper);
-    if (need.failed()) {
-        return need.fault();
-    }
-    const Length diameter = metres(1.0);
-    const auto stated = take_up_over(
-        tapered_tail(stated_tail.length(diameter), stated_taper.length(diameter)), constant);
-    if (!stated) {
-        return Unexpected(Fault{Code::table_value_wrong,
-                                "a tail of the rope's own size does not go into this braid"});
-    }
-    return *stated > Length() ? spread.length(diameter) / *stated : 0.0;
-}
-
-Working working_of_take_up(const std::array<BuriedPart, 2>& tail, double constant) {
+/// Of a tail in one or two parts, the second of them thinned evenly.
+Working working_of_even(const BuriedTail& tail, double constant) {
+    const Length thinned = tail.size() > 1 ? tail.back().length : Length();
     return {FormulaId::take_up,
-            {(tail[0].length + tail[1].length).si(), tail[1].length.si(), constant,
-             tail[0].section_at_start, tail[1].section_at_end}};
+            {(tail[0].length + thinned).si(), thinned.si(), constant, tail[0].section_at_start,
+             tail.back().section_at_end}};
+}
+
+/// Of a tail that drops its strands in pairs.
+Working working_of_steps(Length tail, const TaperSchedule& schedule, double constant) {
+    const auto pairs = static_cast<double>(schedule.drops.size());
+    return {FormulaId::take_up_by_steps,
+            {tail.si(), schedule.spacing.si() * (pairs + 1.0), pairs,
+             static_cast<double>(schedule.strands), constant}};
+}
+
+/// The same formula for K once it was loaded, less what was taken up as spliced.
+Working working_of_settling(const Working& settled, Length spliced) {
+    Working working = settled;
+    working.formula =
+        settled.formula == FormulaId::take_up ? FormulaId::settling : FormulaId::settling_by_steps;
+    working.numbers.push_back(spliced.si());
+    return working;
+}
+
+/// The rows of the take-up: as spliced and what draws out of that; one of both where the bench
+/// loads the end before it measures, or where the tail slides.
+std::optional<Fault> add_take_up(const Request& request, BuryPart& bury,
+                                 std::optional<std::size_t> settled_field) {
+    Figures need(request);
+    const auto constants = need.part(read_braid_constants(request));
+    if (need.failed()) {
+        return need.fault().error();
+    }
+    const Fault too_thick{Code::table_value_wrong,
+                          "a tail of the rope's own size does not go into a braid with this braid "
+                          "constant; 0.4 is the most"};
+    BuryFacts& facts = bury.facts;
+    auto spliced = need.part(take_up_of(facts.inside, constants.spliced, too_thick));
+    auto settled = need.part(take_up_of(facts.inside, constants.settled, too_thick));
+    if (need.failed()) {
+        return need.fault().error();
+    }
+    if (const auto& schedule = bury.taper.schedule; schedule && !schedule->drops.empty()) {
+        spliced.working = working_of_steps(facts.tail, *schedule, constants.spliced.number());
+        settled.working = working_of_steps(facts.tail, *schedule, constants.settled.number());
+    }
+    facts.braid_constant = constants.settled.number();
+    facts.take_up = spliced.length;
+    facts.settling = settled.length - spliced.length;
+    if (!settled_field || is_settled(request, settled_field)) {
+        bury.take_up = settled;
+        return std::nullopt;
+    }
+    bury.take_up = spliced;
+    bury.settling = settled;
+    bury.settling.length = facts.settling;
+    bury.settling.sd = settled.sd - spliced.sd; // one constant: together they err as settled
+    bury.settling.working = working_of_settling(settled.working, spliced.length);
+    return std::nullopt;
 }
 
 void add_short_tail_cautions(End& end, const BuryPart& bury, const Request& request) {
@@ -163,18 +195,15 @@ Result<BuryPart> read_bury(const Request& request, BuryFields fields, const Host
     bury.taper = need.part(
         read_taper(request, {fields.taper, fields.pairs, fields.strands}, taper, host.diameter));
     facts.taper = bury.taper.length;
-    facts.inside = tapered_tail(facts.tail, facts.taper, 1.0, bury.taper.even_end);
+    facts.inside = bury.taper.schedule ? stepped_tail(facts.tail, *bury.taper.schedule)
+                                       : tapered_tail(facts.tail, facts.taper);
+    need.check(add_take_up(request, bury, fields.settled));
     if (need.failed()) {
         return need.fault();
     }
-    bury.take_up = need.part(take_up_of(request, bury));
-    facts.take_up = bury.take_up.length;
     const Length over_tail =
         from_nanometres(to_nanometres(facts.tail) + to_nanometres(facts.take_up));
     facts.exit = to_tail.field_or(fields.exit, FigureId::exit, over_tail);
-    bury.settling = settling_of(request, fields.settled, facts.tail);
-    facts.settling = bury.settling.length;
-    facts.braid_constant = need.part(read_braid_constant(request)).number();
     need.check(out_before_the_end(facts));
     if (need.failed()) {
         return need.fault();
@@ -191,7 +220,7 @@ void add_bury_rows(End& end, const BuryPart& bury) {
     end.add(row_of(Item::tail, bury.tail));
     end.add(row_of(Item::take_up, bury.take_up, Group::take_up));
     if (to_nanometres(bury.settling.length) != 0) {
-        end.add(row_of(Item::settling, bury.settling, Group::settling));
+        end.add(row_of(Item::settling, bury.settling, Group::take_up));
     }
 }
 
@@ -220,52 +249,31 @@ void lay_bury(End& end, const BuryPart& bury, const Request& request, BuryPlace 
     end.add(Mark{MarkName::exit, place.throat + end.fid_reach});
 }
 
-Result<Figure> read_braid_constant(const Request& request) {
-    const Figure* of_kind = request.rules.find(FigureId::braid_constant);
-    if (of_kind != nullptr && request.citations.at(of_kind->source).status == Status::shop) {
-        return *of_kind;
+Result<BraidConstants> read_braid_constants(const Request& request) {
+    if (const Figure* angle = request.rules.find(FigureId::take_up_angle)) {
+        const Figure constant = constant_of_angle(*angle);
+        return BraidConstants{constant, constant};
     }
-    if (const auto& own = request.rope.braid_constant) {
-        return *own;
+    Figures need(request);
+    const Figure settled = need.figure(FigureId::braid_constant);
+    const Figure spliced = need.figure(FigureId::spliced_constant);
+    if (need.failed()) {
+        return need.fault();
     }
-    return request.rules.need(FigureId::braid_constant);
+    const bool of_shop = request.citations.at(settled.source).status == Status::shop;
+    const auto& own = of_shop ? settled : request.rope.braid_constant.value_or(settled);
+    return BraidConstants{spliced.number() > own.number() ? spliced : own,
+                          own.sd > 0.0 ? own : with_spread_of(spliced, own)};
 }
 
-Result<SourcedLength> read_take_up(const Request& request, const std::array<BuriedPart, 2>& tail,
-                                   Fault too_thick) {
-    const auto constant = read_braid_constant(request);
-    if (!constant) {
-        return Unexpected(constant.error());
-    }
-    const auto length = take_up_over(tail, constant->number());
+Result<SourcedLength> take_up_of(const BuriedTail& tail, const Figure& constant, Fault too_thick) {
+    const auto length = take_up_over(tail, constant.number());
     if (!length) {
         return Unexpected(std::move(too_thick));
     }
-    SourcedLength take_up{*length,
-                          {},
-                          constant->origin,
-                          constant->source,
-                          working_of_take_up(tail, constant->number())};
-    if (constant->sd > 0.0) {
-        const double less = std::max(0.0, constant->number() - constant->number_spread());
-        take_up.sd = *length - *take_up_over(tail, less);
-        return take_up;
-    }
-    const auto share = usual_share(request, constant->number());
-    if (!share) {
-        return Unexpected(share.error());
-    }
-    take_up.sd = *length * *share;
-    take_up.origin = SpreadOrigin::stated_guess;
-    return take_up;
-}
-
-void set_usual_spread(SourcedLength& take_up, const Request& request, Length usual) {
-    const auto constant = read_braid_constant(request);
-    if (!constant || !(constant->sd > 0.0)) {
-        take_up.sd = usual;
-        take_up.origin = SpreadOrigin::stated_guess;
-    }
+    const double less = std::max(0.0, constant.number() - constant.number_spread());
+    return SourcedLength{*length, *length - *take_up_over(tail, less), constant.origin,
+                         constant.source, working_of_even(tail, constant.number())};
 }
 
 } // namespace libsplice

@@ -70,8 +70,8 @@ struct BuryPart {
     SourcedLength tail;
     TaperPart taper;
     bool ends_inside = true; ///< false for a tail that runs through and comes out again
-    SourcedLength take_up;   ///< host used beyond the tail's own length, at the marking tension
-    SourcedLength settling;  ///< what draws out at first load, as a negative length
+    SourcedLength take_up;   ///< host used beyond the tail's own length when the bench measures it
+    SourcedLength settling;  ///< what draws out after that, as a negative length
 };
 
 /// Works the bury out. Code::below_published_minimum, Code::taper_longer_than_tail,
@@ -96,18 +96,18 @@ void lay_tail(End& end, const BuryPart& bury, const Request& request, Nanometres
 /// Whether the job says that the end is loaded before it is measured.
 [[nodiscard]] bool is_settled(const Request& request, std::optional<std::size_t> field);
 
-/// K of the braid that a tail is led into: what the shop measured for the kind, else the rope's
-/// own, else that of the tables. The figure's spread is that of K. Code::figure_missing.
-[[nodiscard]] Result<Figure> read_braid_constant(const Request& request);
+/// K of the braid that a tail is led into. What the shop measured for the kind, or the rope's own,
+/// is K once it was loaded; its K as spliced is larger in the tables' proportion.
+struct BraidConstants {
+    Figure spliced; ///< before its first load
+    Figure settled; ///< once it was loaded
+};
+/// Code::figure_missing.
+[[nodiscard]] Result<BraidConstants> read_braid_constants(const Request& request);
 
-/// Host used beyond the tail's own length. Its spread is what that of K does; where K has
-/// none, the share of the take-up that the tables' spread is of the take-up which they
-/// state it for. `too_thick` where the tail does not go in; Code::figure_missing.
-[[nodiscard]] Result<SourcedLength>
-read_take_up(const Request& request, const std::array<BuriedPart, 2>& tail, Fault too_thick);
-
-/// Puts `usual` in place of the tables' share as the spread of a take-up; the spread of
-/// a K that has one stays.
-void set_usual_spread(SourcedLength& take_up, const Request& request, Length usual);
+/// Host used beyond the tail's own length, for one K; its spread is what that of K does.
+/// `too_thick` where the tail does not go in.
+[[nodiscard]] Result<SourcedLength> take_up_of(const BuriedTail& tail, const Figure& constant,
+                                               Fault too_thick);
 
 } // namespace libsplice

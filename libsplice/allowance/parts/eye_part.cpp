@@ -111,11 +111,11 @@ std::optional<EyePart> bend_eye(const EyeShape& shape, Length diameter, const Ey
 
 Result<EyePart> shape_eye(const Request& request, const EyeShape& shape, Length diameter,
                           const EyeWords& words) {
-    auto bent = bend_eye(shape, diameter, words);
+    const auto bent = bend_eye(shape, diameter, words);
     if (!bent) {
         return Unexpected(too_small(shape, diameter, words));
     }
-    EyePart eye = *std::move(bent);
+    EyePart eye = *bent;
     const auto limit = request.rules.find(FigureId::throat_limit);
     const double angle = eye.facts.throat_angle.si() * degrees_per_radian;
     const bool on_pin = shape.pin > Length();

@@ -2,8 +2,6 @@
 #include "libsplice/allowance/parts/buried_eye_part.h"
 #include "libsplice/mechanics/rope/grip.h"
 
-#include <numbers>
-
 namespace libsplice {
 
 namespace {
@@ -25,10 +23,6 @@ struct Assumed {
         return angle != nullptr && friction != nullptr && packing != nullptr && share != nullptr;
     }
 };
-
-Angle degrees(double count) {
-    return Angle(count * std::numbers::pi / 180.0);
-}
 
 } // namespace
 

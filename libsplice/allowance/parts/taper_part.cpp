@@ -78,7 +78,6 @@ std::optional<Fault> set_out(TaperPart& taper, int strands, bool is_blunt, std::
     }
     taper.schedule =
         taper_schedule(strands, is_blunt ? 0 : pairs.value_or(most), taper.length, diameter);
-    taper.even_end = taper.schedule->even_end();
     return std::nullopt;
 }
 
@@ -103,7 +102,6 @@ Result<TaperPart> read_taper(const Request& request, TaperFields fields, Length 
     }
     TaperPart taper;
     taper.length = is_blunt ? Length() : length;
-    taper.even_end = is_blunt ? 1.0 : 0.0;
     if (!*strands && pairs && *pairs > 0) {
         return refuse(Code::field_missing,
                       "pairs of strands can be counted off only where the number of strands is "

@@ -36,7 +36,6 @@ struct TaperFields {
 struct TaperPart {
     Length length;
     std::optional<TaperSchedule> schedule; ///< where the strands are known
-    double even_end = 0.0; ///< section at the end where the steps are taken as an even taper
     TaperFacts facts;
 };
 

@@ -107,7 +107,7 @@ class Description {
         } else if (of == AliasOf::construction) {
             take_construction(phrase);
         } else if (of == AliasOf::fibre) {
-            fibres_.push_back({*read_fibre(phrase.name), Part::whole});
+            fibres_.emplace_back(*read_fibre(phrase.name), Part::whole);
         } else {
             take_other(phrase.name);
         }

@@ -10,7 +10,6 @@
 #include <gsl/assert>
 
 #include <filesystem>
-#include <numbers>
 #include <utility>
 
 namespace libsplice {
@@ -20,7 +19,6 @@ namespace {
 using Pattern = LacingRoute::Pattern;
 constexpr std::array<std::string_view, 5> patterns{"zigzag", "rail", "criss-cross", "straight",
                                                    "spiral"};
-constexpr Angle degree = Angle(std::numbers::pi / 180.0);
 constexpr double most_degrees = 3600.0;
 
 /// `[x, y]` or `[x, y, z]`.
@@ -175,13 +173,13 @@ std::vector<PurchaseSheave> read_sheaves(RouteTable& table, std::vector<Fault>& 
     for (const Node& node : table.need_array("sheaves", 1)) {
         RouteTable sheave(node, faults);
         sheave.allow_only(keys);
-        const double degrees = sheave.need_number("turn");
-        if (degrees > most_degrees) {
+        const double turn = sheave.need_number("turn");
+        if (turn > most_degrees) {
             sheave.add({Code::value_out_of_range,
                         "a turn is given in degrees, over 0 to 3600: half a turn is 180"},
                        node);
         }
-        sheaves.push_back({sheave.need_length("size"), degrees * degree});
+        sheaves.push_back({sheave.need_length("size"), degrees(turn)});
     }
     return sheaves;
 }

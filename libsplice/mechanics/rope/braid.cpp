@@ -8,9 +8,11 @@
 
 namespace libsplice {
 
-std::array<BuriedPart, 2> tapered_tail(Length tail, Length taper, double section,
-                                       double section_at_end) {
-    return {BuriedPart{tail - taper, section, section}, BuriedPart{taper, section, section_at_end}};
+BuriedTail tapered_tail(Length tail, Length taper, double section, double section_at_end) {
+    BuriedTail parts;
+    parts.push_back({tail - taper, section, section});
+    parts.push_back({taper, section, section_at_end});
+    return parts;
 }
 
 double braid_constant(Angle braid_angle, double packing) {

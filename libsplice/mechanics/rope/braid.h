@@ -1,9 +1,10 @@
 // A braid that swells over a tail led inside it, and shortens.
 #pragma once
 
+#include "libsplice/base/short_list.h"
 #include "libsplice/units/quantity.h"
 
-#include <array>
+#include <cstddef>
 #include <optional>
 #include <span>
 
@@ -17,10 +18,16 @@ struct BuriedPart {
     double section_at_end = 1.0;
 };
 
+/// The most stretches of a tail: one in full section and eleven pairs dropped after it.
+inline constexpr std::size_t most_buried_parts = 12;
+
+/// A tail as it lies in its host, from the throat to its end.
+using BuriedTail = ShortList<BuriedPart, most_buried_parts>;
+
 /// A tail of length `tail` that keeps its section over its first part and is thinned evenly over
 /// the last, `taper` (at most the tail), to `section_at_end`.
-[[nodiscard]] std::array<BuriedPart, 2>
-tapered_tail(Length tail, Length taper, double section = 1.0, double section_at_end = 0.0);
+[[nodiscard]] BuriedTail tapered_tail(Length tail, Length taper, double section = 1.0,
+                                      double section_at_end = 0.0);
 
 /// The rope constant K of a braid whose strands lie at `braid_angle` to the axis while it is empty,
 /// with the tail packed by `packing` (1: as the rope itself): K = 2 packing tan^2(angle). From

@@ -1,16 +1,9 @@
 // Drops pairs of strands at equal steps along the tail.
 #include "libsplice/mechanics/rope/taper.h"
 
-#include "libsplice/mechanics/rope/braid.h"
-
 #include <gsl/assert>
 
 namespace libsplice {
-
-double TaperSchedule::even_end() const {
-    const int droppable = strands / 2 - 1;
-    return 1.0 - static_cast<double>(drops.size()) / droppable;
-}
 
 bool TaperSchedule::ends_in_more_than_a_pair() const {
     return static_cast<int>(drops.size()) < strands / 2 - 1;
@@ -37,6 +30,16 @@ TaperSchedule taper_schedule(int strands, int pairs, Length taper, Length rope, 
     }
     schedule.end_step = outside(schedule.end_section) - rope;
     return schedule;
+}
+
+BuriedTail stepped_tail(Length tail, const TaperSchedule& schedule) {
+    const auto steps = static_cast<double>(schedule.drops.size());
+    BuriedTail parts;
+    parts.push_back({tail - schedule.spacing * steps, 1.0, 1.0});
+    for (const PairDrop& drop : schedule.drops) {
+        parts.push_back({schedule.spacing, drop.section, drop.section});
+    }
+    return parts;
 }
 
 } // namespace libsplice

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "libsplice/base/short_list.h"
+#include "libsplice/mechanics/rope/braid.h"
 #include "libsplice/units/quantity.h"
 
 #include <cstddef>
@@ -30,9 +31,6 @@ struct TaperSchedule {
     double end_section = 1.0;              ///< what is left where the tail ends
     Length end_step;                       ///< in the host's diameter, where the tail ends
 
-    /// Section at the end where the steps are taken as an even taper: nothing where but one pair is
-    /// left, all of it where none is dropped.
-    [[nodiscard]] double even_end() const;
     /// Whether more than one pair ends at the tail's end.
     [[nodiscard]] bool ends_in_more_than_a_pair() const;
 };
@@ -43,5 +41,10 @@ struct TaperSchedule {
 /// thick.
 [[nodiscard]] TaperSchedule taper_schedule(int strands, int pairs, Length taper, Length rope,
                                            double packing = 1.0);
+
+/// A tail of length `tail` as the schedule thins it: in full section up to its first drop, then as
+/// many steps as pairs are dropped. The taper is at most the tail.
+[[nodiscard]] BuriedTail stepped_tail(Length tail, const TaperSchedule& schedule);
+static_assert(most_pairs + 1 == most_buried_parts);
 
 } // namespace libsplice

@@ -2,8 +2,8 @@
 #include "libsplice/sheet/panel/like_lines.h"
 
 #include <array>
-#include <cstdint>
 #include <charconv>
+#include <cstdint>
 #include <cstring>
 #include <numeric>
 #include <optional>

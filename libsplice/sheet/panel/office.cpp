@@ -11,7 +11,6 @@
 #include "libsplice/sheet/words/rope_words.h"
 
 #include <array>
-#include <ranges>
 
 namespace libsplice {
 
@@ -72,9 +71,9 @@ void write_card(Page& page, const LikeLines& lines, std::size_t number, const Sh
     write_stretch_facts(page, piece, options.units, citing);
     write_strength(page, piece, options.units, citing);
     write_person_rules(page, piece, options.units, citing);
-    for (const PieceCaution& caution : piece.cautions | std::views::drop(most_cautions_on_card)) {
+    for (std::size_t i = most_cautions_on_card; i < piece.cautions.size(); ++i) {
         std::string text;
-        append_caution_with_end(text, piece, caution, options.units, citing);
+        append_caution_with_end(text, piece, piece.cautions[i], options.units, citing);
         page.fact("Caution", text);
     }
     if (options.ledger || options.working) {

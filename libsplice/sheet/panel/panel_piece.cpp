@@ -22,7 +22,7 @@ std::string uncounted(const Strength& strength) {
 
 /// The place that a strength is retained at.
 std::string weak_place(const Strength& strength) {
-    const std::string end =
+    std::string end =
         strength.weaker ? "end " + std::string(letter_of(*strength.weaker)) : std::string();
     switch (strength.place) {
     case WeakPlace::pin:

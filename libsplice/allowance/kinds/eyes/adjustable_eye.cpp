@@ -98,8 +98,12 @@ Result<End> work_out(const Request& request) {
 } // namespace
 
 Kind adjustable_eye() {
-    return {{"adjustable-eye", "eye whose tail slides through the host, a stopper behind",
-             "inside of the eye's crown", Constructions(Construction::twelve_strand), fields},
+    return {{.name = "adjustable-eye",
+             .title = "eye whose tail slides through the host, a stopper behind",
+             .datum = "inside of the eye's crown",
+             .constructions = Constructions(Construction::twelve_strand),
+             .fields = fields,
+             .families = {"buried-eyes", "buries"}},
             work_out};
 }
 

@@ -49,8 +49,12 @@ Result<End> work_out(const Request& request) {
 } // namespace
 
 Kind buried_eye() {
-    return {{"buried-eye", "eye splice, the tail buried in the hollow braid and lock-stitched",
-             "inside of the eye's crown", Constructions(Construction::twelve_strand), fields},
+    return {{.name = "buried-eye",
+             .title = "eye splice, the tail buried in the hollow braid and lock-stitched",
+             .datum = "inside of the eye's crown",
+             .constructions = Constructions(Construction::twelve_strand),
+             .fields = fields,
+             .families = {"buried-eyes", "buries"}},
             work_out};
 }
 

@@ -237,8 +237,12 @@ Result<End> work_out(const Request& request) {
 } // namespace
 
 Kind core_eye() {
-    return {{"core-eye", "eye splice, the core into itself under its cover",
-             "inside of the eye's crown", Constructions(Construction::core_dependent), fields},
+    return {{.name = "core-eye",
+             .title = "eye splice, the core into itself under its cover",
+             .datum = "inside of the eye's crown",
+             .constructions = Constructions(Construction::core_dependent),
+             .fields = fields,
+             .families = {"buries"}},
             work_out};
 }
 

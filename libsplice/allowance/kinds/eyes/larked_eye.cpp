@@ -151,8 +151,12 @@ Result<End> work_out(const Request& request) {
 } // namespace
 
 Kind larked_eye() {
-    return {{"larked-eye", "spliced eye passed round a bar, the line drawn through it",
-             "load side of the bar", Constructions(Construction::twelve_strand), fields},
+    return {{.name = "larked-eye",
+             .title = "spliced eye passed round a bar, the line drawn through it",
+             .datum = "load side of the bar",
+             .constructions = Constructions(Construction::twelve_strand),
+             .fields = fields,
+             .families = {"buried-eyes", "buries"}},
             work_out};
 }
 

@@ -108,8 +108,12 @@ Result<End> work_out(const Request& request) {
 } // namespace
 
 Kind locked_eye() {
-    return {{"locked-eye", "eye splice, each part passed through the other, then buried",
-             "inside of the eye's crown", Constructions(Construction::twelve_strand), fields},
+    return {{.name = "locked-eye",
+             .title = "eye splice, each part passed through the other, then buried",
+             .datum = "inside of the eye's crown",
+             .constructions = Constructions(Construction::twelve_strand),
+             .fields = fields,
+             .families = {"buried-eyes", "buries"}},
             work_out};
 }
 

@@ -153,7 +153,7 @@ Result<EyePart> close_round(const Request& request, const Ring& ring, Length dia
     SourcedLength bearing = round->bearing;
     bearing.length = inside - ring.wall;
     bear_elsewhere(*round, bearing, ring.groove - ring.wall * 2.0);
-    return *std::move(round);
+    return *round;
 }
 
 /// The closing holds both legs, next to the ring.
@@ -195,9 +195,12 @@ Result<End> work_out(const Request& request) {
 } // namespace
 
 Kind ring_eye() {
-    return {{"ring-eye", "eye closed round a low-friction ring",
-             "bearing face of the ring's bore, on the far side from the throat",
-             Constructions(Construction::twelve_strand), fields},
+    return {{.name = "ring-eye",
+             .title = "eye closed round a low-friction ring",
+             .datum = "bearing face of the ring's bore, on the far side from the throat",
+             .constructions = Constructions(Construction::twelve_strand),
+             .fields = fields,
+             .families = {"buried-eyes", "buries"}},
             work_out};
 }
 

@@ -129,13 +129,17 @@ struct CoverPart {
 Result<SourcedLength> take_up_over_cover(const Request& request, const CorePart& core,
                                          Length tail) {
     const double ratio = request.rope.diameter / core.diameter;
-    return read_take_up(request, tapered_tail(tail, tail / 2.0, ratio * ratio - 1.0),
-                        Fault{Code::field_out_of_range,
-                              "the cover's tail is too thick to go into a core of " +
-                                  show_fine(core.diameter, UnitSystem::metric) +
-                                  "; give the core's measured diameter",
-                              {},
-                              "core"});
+    const auto constants = read_braid_constants(request);
+    if (!constants) {
+        return Unexpected(constants.error());
+    }
+    return take_up_of(tapered_tail(tail, tail / 2.0, ratio * ratio - 1.0), constants->settled,
+                      Fault{Code::field_out_of_range,
+                            "the cover's tail is too thick to go into a core of " +
+                                show_fine(core.diameter, UnitSystem::metric) +
+                                "; give the core's measured diameter",
+                            {},
+                            "core"});
 }
 
 Result<CoverPart> read_cover(const Request& request, const CorePart& core, const EyePart& eye_part,
@@ -225,11 +229,15 @@ Result<End> work_out(const Request& request) {
 } // namespace
 
 Kind stripped_eye() {
-    return {{"stripped-eye", "cover off over the eye, the core spliced, the cover's tail buried",
-             "inside of the bare core's crown",
-             Constructions(Construction::double_braid, Construction::core_dependent), fields,
-             Reach::one_end, true},
-            work_out};
+    return {
+        {.name = "stripped-eye",
+         .title = "cover off over the eye, the core spliced, the cover's tail buried",
+         .datum = "inside of the bare core's crown",
+         .constructions = Constructions(Construction::double_braid, Construction::core_dependent),
+         .fields = fields,
+         .counts_in_core = true,
+         .families = {"buried-eyes", "buries"}},
+        work_out};
 }
 
 } // namespace libsplice

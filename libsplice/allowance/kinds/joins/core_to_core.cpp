@@ -94,11 +94,15 @@ Result<End> work_out(const Request& request) {
 } // namespace
 
 Kind core_to_core() {
-    return {{"core-to-core", "two covered ends joined by their cores, the covers butted",
-             "round the closed line, in use; the ends meet at the join marks",
-             Constructions(Construction::double_braid, Construction::core_dependent), fields,
-             Reach::both_ends},
-            work_out};
+    return {
+        {.name = "core-to-core",
+         .title = "two covered ends joined by their cores, the covers butted",
+         .datum = "round the closed line, in use; the ends meet at the join marks",
+         .constructions = Constructions(Construction::double_braid, Construction::core_dependent),
+         .fields = fields,
+         .reach = Reach::both_ends,
+         .families = {"buries"}},
+        work_out};
 }
 
 } // namespace libsplice

@@ -186,27 +186,25 @@ double section_in(const Request& request, const Nose& nose) {
 
 /// A hollow braid swells over the nose and shortens. A cover whose core the line replaces may do
 /// either; no source says how much, so only the spread is known.
-Result<SourcedLength> take_up_of_thick(const Request& request, const Nose& nose,
-                                       const BuryFacts& bury) {
-    const Length diameter = request.rope.counting_diameter();
+Result<SourcedLength> take_up_of_thick(const Request& request, const BuryFacts& bury) {
+    if (request.rope.construction == Construction::twelve_strand) {
+        const auto constants = read_braid_constants(request);
+        if (!constants) {
+            return Unexpected(constants.error());
+        }
+        return take_up_of(bury.inside, constants->settled,
+                          {Code::table_value_wrong,
+                           "the nose does not go into a braid with this braid constant"});
+    }
     const auto spread = request.rules.need(FigureId::take_up_spread);
     if (!spread) {
         return Unexpected(spread.error());
     }
-    if (request.rope.construction != Construction::twelve_strand) {
-        return SourcedLength{{},
-                             spread->length(diameter),
-                             SpreadOrigin::stated_guess,
-                             spread->source,
-                             {FormulaId::not_known_take_up, {}}};
-    }
-    auto take_up = read_take_up(
-        request, bury.inside,
-        {Code::table_value_wrong, "the nose does not go into a braid with this braid constant"});
-    if (take_up) {
-        set_usual_spread(*take_up, request, spread->length(diameter) * section_in(request, nose));
-    }
-    return take_up;
+    return SourcedLength{{},
+                         spread->length(request.rope.counting_diameter()),
+                         SpreadOrigin::stated_guess,
+                         spread->source,
+                         {FormulaId::not_known_take_up, {}}};
 }
 
 Result<End> thick_piece(const Request& request, const Nose& nose) {
@@ -217,7 +215,7 @@ Result<End> thick_piece(const Request& request, const Nose& nose) {
         bury.inside = tapered_tail(bury.tail, bury.taper, section);
         bury.over = diameter_over_bury(request.rope.counting_diameter(), section);
     }
-    const auto take_up = take_up_of_thick(request, nose, bury);
+    const auto take_up = take_up_of_thick(request, bury);
     if (!take_up) {
         return Unexpected(take_up.error());
     }

@@ -68,9 +68,13 @@ Result<End> work_out(const Request& request) {
 } // namespace
 
 Kind endless_loop() {
-    return {{"endless-loop", "loop closed by burying its two tails past each other",
-             "round length of the loop in use, along the middle of its rope",
-             Constructions(Construction::twelve_strand), fields, Reach::both_ends},
+    return {{.name = "endless-loop",
+             .title = "loop closed by burying its two tails past each other",
+             .datum = "round length of the loop in use, along the middle of its rope",
+             .constructions = Constructions(Construction::twelve_strand),
+             .fields = fields,
+             .reach = Reach::both_ends,
+             .families = {"buried-eyes", "buries"}},
             work_out};
 }
 

@@ -76,9 +76,13 @@ Result<End> work_out(const Request& request) {
 } // namespace
 
 Kind two_eye_strop() {
-    return {{"two-eye-strop", "strop made whole, a locked eye at each end",
-             "inside of the crown of either eye", Constructions(Construction::twelve_strand),
-             fields, Reach::both_ends},
+    return {{.name = "two-eye-strop",
+             .title = "strop made whole, a locked eye at each end",
+             .datum = "inside of the crown of either eye",
+             .constructions = Constructions(Construction::twelve_strand),
+             .fields = fields,
+             .reach = Reach::both_ends,
+             .families = {"buried-eyes", "buries"}},
             work_out};
 }
 

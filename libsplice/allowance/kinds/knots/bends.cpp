@@ -72,7 +72,7 @@ Kinds bends() {
                           .datum = bend.datum,
                           .constructions = fibre_ropes,
                           .fields = fields,
-                          .family = "bends"},
+                          .families = {"bends"}},
                          [&bend](const Request& request) {
                              return work_out(bend, request);
                          }});

@@ -290,7 +290,7 @@ Kinds hitches() {
                           .datum = knot.datum,
                           .constructions = fibre_ropes,
                           .fields = knot.fields,
-                          .family = "hitches"},
+                          .families = {"hitches"}},
                          [&knot](const Request& request) {
                              return work_out(knot, request);
                          }});

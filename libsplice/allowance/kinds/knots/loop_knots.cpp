@@ -196,7 +196,7 @@ Kinds loop_knots() {
                           .datum = knot.datum,
                           .constructions = knot.constructions,
                           .fields = knot.fields,
-                          .family = "loop-knots"},
+                          .families = {"loop-knots"}},
                          [&knot](const Request& request) {
                              return work_out(knot, request);
                          }});

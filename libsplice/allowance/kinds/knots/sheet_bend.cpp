@@ -101,7 +101,7 @@ Kind sheet_bend() {
              .datum = "crown of the bight",
              .constructions = fibre_ropes,
              .fields = fields,
-             .family = "bends"},
+             .families = {"bends"}},
             work_out};
 }
 

@@ -144,7 +144,7 @@ Kinds stopper_knots() {
                           .datum = "face of the knot",
                           .constructions = knot.constructions,
                           .fields = fields,
-                          .family = "stopper-knots"},
+                          .families = {"stopper-knots"}},
                          [&knot](const Request& request) {
                              return work_out(knot, request);
                          }});

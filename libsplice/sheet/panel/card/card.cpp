@@ -76,7 +76,7 @@ std::string title_of(const Piece& piece, LineEnd end) {
     if (!line.counts(end)) {
         return "End " + letter + ": the other side";
     }
-    const std::string kind(line.end(end).kind->declaration.name);
+    std::string kind(line.end(end).kind->declaration.name);
     if (line.ends.closing) {
         return kind;
     }
@@ -112,7 +112,7 @@ std::vector<std::string> boxes_of(const Piece& piece) {
         }
         if (allowance.bury_reach > 0 && allowance.bury) {
             boxes.push_back("rope over bury " + letter + ", before");
-            boxes.push_back("after");
+            boxes.emplace_back("after");
         } else if (allowance.knot) {
             boxes.push_back("rope in knot " + letter);
         }
