@@ -16,7 +16,8 @@ from pathlib import Path
 
 from ends import KINDS
 from exceptions import keep_out
-from fold import Bench, fold
+from fold import fold
+from line import Bench
 from jobs import BOTH_ENDS, random_lines, write_job
 from overlay import OVERLAY
 from parts import Row
@@ -82,6 +83,10 @@ def differences(piece, answer):
                 far(left[0], right[0]) or abs(left[1] - right[1]) > 1e-8 or
                 (left[1] and left[2] != right[2])):
             yield f"row {key}: program {left}, fold {right}"
+    for name, ours_ in (("retained_strength", "retained"), ("design_factor", "factor")):
+        left, right = piece[name], answer[ours_]
+        if (left is None) != (right is None) or left is not None and abs(left - right) > 1e-6 * right:
+            yield f"{name}: program {left}, fold {right}"
     yield from spare_differences(theirs, ours, piece, answer)
     marks = {(m["end"], m["name"]): nm(m["from_end_m"]) for m in piece["marks"]}
     folded = {(e, n): at for e, n, at in answer["marks"]}

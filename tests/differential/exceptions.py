@@ -3,6 +3,7 @@ one reason. Every entry turns a row into one that says the same without the faul
 
 from ends import KINDS
 from jobs import BOTH_ENDS
+from line import Bench, Line
 from plain import KINDS as ONLY_CUT
 
 
@@ -28,7 +29,7 @@ def core_kept_with_a_short_tail(row, _tables=None):
 def share_of_an_unknown_strength(row, tables):
     """A length asked for at a share of a strength that is not known needs the reference tension as a share too. No
     document says which; the program takes half a per cent."""
-    if row.get("tension", "").endswith("%") and tables.rope(row["rope"]).breaking is None:
+    if row.get("tension", "").endswith("%") and Line(tables, Bench(), row).rope.breaking is None:
         del row["tension"]
 
 
@@ -50,7 +51,7 @@ def closed_line_made_last(row, _tables=None):
 def load_on_a_rope_only_described(row, tables):
     """A load above the cautious strength of a rope that is only described is cut with a caution, though a line that
     does not hold its load is to be refused."""
-    if tables.rope(row["rope"]).cautious:
+    if Line(tables, Bench(), row).rope.cautious:
         row.pop("load", None)
 
 
@@ -89,10 +90,16 @@ def captive_in_a_strops_second_eye(row, _tables=None):
             row.pop(f"end_{end}.captive", None)
 
 
+def wire_that_was_measured(row, tables):
+    """An eye in wire is worked out for its nominal diameter also where the job has the measured one."""
+    if tables.rope(row["rope"]).construction == "wire":
+        row.pop("rope_measured", None)
+
+
 EXCEPTIONS = [exact_from_a_cut_end, core_kept_with_a_short_tail, share_of_an_unknown_strength, lap_without_its_length,
               closed_line_made_last, load_on_a_rope_only_described,
               exit_before_the_tail_ends, person_on_a_lashing, made_aboard_with_a_cut_end,
-              captive_in_a_strops_second_eye]
+              captive_in_a_strops_second_eye, wire_that_was_measured]
 
 
 def keep_out(row, tables):

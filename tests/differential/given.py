@@ -1,5 +1,7 @@
 """Random fields of one end, most of them in range: what each kind's page lists."""
 
+import re
+
 from parts import COVERED
 
 RULES = {"12-strand HMPE": ["60-diameters", "100-diameters", "45-diameters", "72-diameters"],
@@ -39,10 +41,9 @@ def mm(chance, low, high):
 
 def diameter(rope):
     """Near enough for a value in range: the last number of the name, in millimetres."""
-    text = rope.replace("-in", " in")
-    if text.endswith("in"):
-        return 25.4 / 4
-    return float(text.replace(" mm", "").replace("-", " ").split()[-1])
+    *_, last = re.findall(r"(\d+)[-/](\d+)[- ]in$|([\d.]+) in$|([\d.]+)(?: mm)?$", rope)
+    over, under, inches, mms = last
+    return float(mms) if mms else 25.4 * (float(inches) if inches else int(over) / int(under))
 
 
 def end_fields(chance, kind, rope, construction):

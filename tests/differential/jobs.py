@@ -3,8 +3,9 @@
 import csv
 
 from ends import KINDS
-from given import end_fields, mm
+from given import diameter, end_fields, mm
 from joins import KINDS as JOINS
+from parts import COVERED
 from whole import KINDS as WHOLE
 
 ROPES = {
@@ -59,8 +60,9 @@ def random_line(chance, number):
     row["prestretched"] = chance.choice(["yes", "no"])
     if chance.random() < 0.1:
         row["carries_person"] = "yes"
-    elif chance.random() < 0.15 and construction not in ("wire", "shock-cord"):
+    if chance.random() < 0.15:
         row["load"] = f"{chance.randint(1, 80) * 200} N"
+    reel_columns(chance, row, construction)
     for column in ("extra", "wear", "spare"):
         if chance.random() < 0.15:
             row[column] = mm(chance, 0, 400)
@@ -69,6 +71,22 @@ def random_line(chance, number):
             row[f"end_{end}"] = kind
             row |= {f"end_{end}.{name}": text for name, text in end_fields(chance, kind, rope, construction).items()}
     return row
+
+
+def reel_columns(chance, row, construction):
+    """What the reel in hand says."""
+    size = diameter(row["rope"])
+    if chance.random() < 0.1:
+        row["rope_measured"] = mm(chance, 0.9 * size, 1.1 * size)
+    if chance.random() < 0.1 and construction in COVERED:
+        row["rope_core"] = mm(chance, 0.5 * size, 0.85 * size)
+    if chance.random() < 0.1:
+        row["rope_breaking"] = f"{round(chance.uniform(3, 40), 1)} kN"
+    if chance.random() < 0.1 and construction not in ("wire", "shock-cord"):
+        row["rope_stretch"] = f"{round(chance.uniform(0.4, 5), 2)} % at {chance.choice([10, 20, 30])} %"
+    if chance.random() < 0.1:
+        row["rope_prestretched"] = chance.choice(["yes", "no"])
+        row.pop("prestretched")
 
 
 def elastic_columns(chance, row):

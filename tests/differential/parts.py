@@ -36,6 +36,7 @@ class End:
     early: float = 0.0  # what the first load draws out, negative
     keeps: str = "no"  # whether extra and wear can lie here: no, yes, cut
     retained: float | None = None  # share of the rope's strength that is left
+    bend: float | None = None  # share of it that is left in the bend over the pin
     milks: bool = False  # pushes its cover along the rope
     sides: int = 1  # 2: one row of a job makes both ends
     further_parts: int = 0  # parts beyond the first that lie over the finished length

@@ -104,6 +104,16 @@ def curve_of(record):
                  loads[0][1] != "%", record.get("form") == "power", max(spreads) if spreads else None)
 
 
+def curve_said(text):
+    """`2.4 % at 20 %`, from a reel; two or more of them, separated by commas, make a curve."""
+    points = []
+    for point in text.split(","):
+        value, at = point.split(" at ")
+        load, unit = at.split()
+        points.append((float(load) * (0.01 if unit == "%" else PULLS[unit]), float(value.strip(" %")) / 100))
+    return Curve(points, not text.rstrip().endswith("%"), False, None)
+
+
 @dataclass
 class Rope:
     construction: str
@@ -130,7 +140,7 @@ FAMILY = {kind: family for family, kinds in FAMILIES.items() for kind in kinds}
 
 class Tables:
     def __init__(self, *folders):
-        ropes, self.rules = {}, {}
+        ropes, self.rules, self.found = {}, {}, {}
         for folder in map(Path, folders):
             names = [folder / "constructions.toml", folder / "bench.toml"]
             for path in names + sorted(folder.glob("terminations/*.toml")):
@@ -158,8 +168,15 @@ class Tables:
             (braid.value, braid.sd) if braid else None,
             curve_of(stretch))
 
-    def rope(self, text):
-        """An id, or `12-strand HMPE 6 mm`."""
+    def rope(self, text, measured=None):
+        """An id, or `12-strand HMPE 6 mm`; its diameter as the reel in hand has it."""
+        rope = self.named(text)
+        if measured is None:
+            return rope
+        rope = replace(rope, diameter=measured)
+        return replace(rope, breaking=self.cautious(rope)) if rope.cautious else rope
+
+    def named(self, text):
         if text in self.ropes:
             return self.ropes[text]
         construction, fibre, size = text.split(" ", 2)
@@ -169,16 +186,23 @@ class Tables:
         return same[0] if same else replace(plain, breaking=self.cautious(plain), cautious=True)
 
     def cautious(self, rope):
-        """k d^2 inside the sizes read; of 5 and 10 mm, the less of that and of 3/16 and 3/8 in."""
+        """k d^2 inside the sizes read; of 5 and 10 mm that nobody measured, the less of that and of 3/16 and 3/8 in."""
         def at(diameter):
             return next((g["breaking"]["value"] * (diameter * 1000) ** 2 * 1000 for g in self.sorts
                          if (g["construction"], g["fibre"]) == (rope.construction, rope.fibre)
                          and "grade" not in g and "breaking" in g
                          and nanometres(length(g["from"])) <= nanometres(diameter) <= nanometres(length(g["up_to"]))), None)
         inches = {5_000_000: length("3/16 in"), 10_000_000: length("3/8 in")}.get(nanometres(rope.nominal))
-        found = at(rope.nominal)
-        thinner = at(inches) if inches and found else None
+        found = at(rope.diameter)
+        thinner = at(inches) if inches and found and rope.diameter == rope.nominal else None
         return min(found, thinner) if thinner else found
+
+    def applying(self, kind, rope):
+        """The rules of this kind in this sort and size of rope, in the order of the tables."""
+        key = kind, rope.construction, rope.fibre, rope.nominal
+        if key not in self.found:
+            self.found[key] = [r for r in self.rules.values() if self.applies(r, kind, rope)]
+        return self.found[key]
 
     def applies(self, rule, kind, rope):
         if "kinds" in rule and kind not in rule["kinds"] and FAMILY.get(kind) not in rule["kinds"]:
@@ -192,7 +216,7 @@ class Tables:
 
     def figure(self, name, rope, kind=None, asked=None):
         """The rule asked for, then the kind's default rules, then the rules of every kind."""
-        rules = [r for r in self.rules.values() if self.applies(r, kind, rope)]
+        rules = self.applying(kind, rope)
         order = ([r for r in rules if "kinds" in r and r["name"] == asked]
                  + [r for r in rules if "kinds" in r and r.get("default")]
                  + [r for r in rules if "kinds" not in r])
@@ -200,12 +224,12 @@ class Tables:
 
     def cautions(self, kind, rope):
         """Weights of the cautions that every end of this kind in this rope carries."""
-        return {r["caution"].get("weight", "advice") for r in self.rules.values()
-                if "caution" in r and ("kinds" not in r or r.get("default")) and self.applies(r, kind, rope)}
+        return {r["caution"].get("weight", "advice") for r in self.applying(kind, rope)
+                if "caution" in r and ("kinds" not in r or r.get("default"))}
 
     def stretch(self, rope):
         """The rope's own curve, else the first of the rules of every kind; and its spread."""
-        rules = [r for r in self.rules.values() if "kinds" not in r and self.applies(r, None, rope)]
+        rules = [r for r in self.applying(None, rope) if "kinds" not in r]
         curve = rope.stretch or next((curve_of(r["stretch"]) for r in rules if "stretch" in r), None)
         if curve is None or curve.spread is not None:
             return curve
@@ -213,5 +237,4 @@ class Tables:
         return replace(curve, spread=general.value if general else 0.0)
 
     def has_rule(self, kind, rope, name):
-        return any(r["name"] == name and "kinds" in r and self.applies(r, kind, rope)
-                   for r in self.rules.values())
+        return any(r["name"] == name and "kinds" in r for r in self.applying(kind, rope))

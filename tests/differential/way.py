@@ -1,0 +1,76 @@
+"""From the finished length to the length between the bearing points as this bench marks it: docs/stretch.md."""
+
+import math
+
+from line import NO_LOAD
+from values import PULLS, length, refuse_if
+
+
+def loaded_path(line, further):
+    tape_fixed = line.tables.figure("tape_fixed", line.rope).value
+    tape_share = line.tables.figure("tape_share", line.rope).value
+    finished = length(line.row["length"])
+    path = line.add("finished length", None, finished,
+                    (tape_fixed + tape_share * finished) / math.sqrt(3), "tape")
+    for e in "ab":
+        fields = line.fields(e)
+        if "fitting_length" in fields:
+            fitting = length(fields["fitting_length"])
+            path += line.add("fitting", e, -fitting, (tape_fixed + tape_share * fitting) / math.sqrt(3), "tape")
+        fields = fields or (line.fields("b" if e == "a" else "a") if line.closed else {})  # both its eyes are alike
+        if fields.get("measured") == "pin-centre":
+            pin = length(fields.get("pin", "0 mm"), line.rope.diameter)
+            refuse_if(pin == 0, 305)
+            path += line.add("pin centre to bearing point", e, pin / 2)
+    refuse_if(path <= 0, 402)
+    line.asked_path = path
+    if further:
+        path += line.add("further parts", "a" if "end_a" in line.row else "b", further * path)
+    if line.rope.construction == "shock-cord":
+        return elastic(line, path)
+    if line.rope.construction in NO_LOAD:
+        return path
+    path += stretch(line, path)
+    first_stretch = line.tables.figure("first_stretch", line.rope)
+    new = not line.yes("prestretched", line.row.get("rope_prestretched", "no"))
+    if first_stretch and new:
+        path += line.add("first stretch", None, path / (1 + first_stretch.value) - path, first_stretch.sd * path)
+    if line.slack:
+        share = line.tables.figure("slack", line.rope)
+        path += line.add("marked slack", None, path / (1 + share.value) - path, share.sd * path)
+    return path
+
+
+def stretch(line, path):
+    """From the pull of the length to the pull of the marks; PHYSICS E, along the rope's curve."""
+    reference = (line.rope.nominal * 1e3) ** 2 / 8 * PULLS["kgf"]
+    asked = line.row.get("tension")
+    at = line.bench.marking_tension
+    marked = reference if at in ("reference", "slack") else line.force(at)
+    working = line.force(asked) if asked else reference
+    if working == marked:
+        return 0
+    curve = line.tables.stretch(line.rope)
+    refuse_if(curve is None, 211)
+    refuse_if(line.rope.breaking is None, 210)
+    m, w = (curve.at(pull / line.rope.breaking) for pull in (marked, working))
+    change = path * ((1 + m) / (1 + w) - 1)
+    return line.add("stretch", None, change, curve.spread * abs(change) / (1 + w))
+
+
+def elastic(line, path):
+    """Shock cord is pulled out where its way is shortest, and farther at the end of its travel."""
+    asked, tension = line.row.get("stretch"), line.row.get("tension")
+    refuse_if(asked and tension, 407)
+    if not asked and not tension:
+        return path
+    ratio, spread = (float(asked.rstrip(" %")) / 100, 0.0) if asked else pulled_out(line, tension)
+    change = path / (1 + ratio) - path
+    return path + line.add("stretch", None, change, spread * abs(change) / (1 + ratio))
+
+
+def pulled_out(line, tension):
+    curve = line.tables.stretch(line.rope)
+    refuse_if(curve is None, 211)
+    pull = line.force(tension)
+    return curve.at(pull if curve.by_force else pull / line.rope.breaking), curve.spread
