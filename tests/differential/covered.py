@@ -1,6 +1,6 @@
 """Eyes in rope with a cover: docs/splices/stripped-eye.md, core-eye.md, cover-core-eye.md, parallel-core-eye.md."""
 
-from buries import braid, bury, bury_end, fid_exit, settle, tail
+from buries import braid, bury, bury_end, fid_exit, tail, taken
 from parts import host_over
 from values import length, nanometres, refuse_if
 
@@ -18,23 +18,19 @@ def stripped_eye(m):
 
 def lead_in_cover(m):
     """The cover's section is (D / core)^2 - 1 of the core's, even over half of its tail and thinned over the rest."""
-    section, (k, sd) = (m.rope.nominal / m.d) ** 2 - 1, braid(m)
+    section, both = (m.rope.nominal / m.d) ** 2 - 1, braid(m)
     usual, gap = m.needed("cover_tail").value * m.rope.nominal, m.sized("cover_gap").value
     cover = length(m.fields["cover_tail"], m.rope.nominal) if "cover_tail" in m.fields else usual
-    host = lambda constant: host_over(cover / 2, cover / 2, constant * section)
-    over = host(k) - cover
+    over, sd = taken(lambda k: host_over(cover / 2, cover / 2, k * section) - cover, both.settled)
     least = m.end.to_throat + m.end.tail + gap + cover
     cover_end = m.given("cover_end", least)
     refuse_if(nanometres(cover_end) < nanometres(least), 408)
-    beyond = cover_end - m.end.to_throat  # from the far throat, before the braids shorten
-    ends = beyond + bury_end(m, m.d) + over
+    bury_end(m)
+    ends = cover_end - m.end.to_throat - m.end.tail + m.end.host + over
     # The fid that leads the core's tail comes out before it meets the cover's tail.
     fid_exit(m, min(m.exit, ends - cover - over))
-    settle(m)
     m.end.host = ends
-    less = over - (host(max(0, k - sd)) - cover)
-    stated = host_over(48, 24, k) - 72  # what the tables' spread of 2.5 D is stated for
-    m.row("take-up over the cover's tail", over, less if sd else over * 2.5 / stated, "take-up")
+    m.row("take-up over the cover's tail", over, sd, "take-up")
     m.mark("cover end", m.at + ends)
     if cover:
         m.mark("cover's tail, end", m.at + ends - cover)
@@ -56,7 +52,7 @@ def core_eye(m):
     if entry:
         m.mark("core, entry", m.at + entry.value)
         m.row("crossing below the throat", entry.value / 2, entry.sd / 2)
-    bury(m, core, entry.value if entry else 0.0)
+    bury(m, entry.value if entry else 0.0)
     m.end.milks = True
 
 

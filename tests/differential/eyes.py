@@ -2,7 +2,7 @@
 
 import math
 
-from buries import braid, bury, crossing, tail
+from buries import braid, bury, crossing, tail, taken
 from knots import stopper
 from parts import FIBRE_ROPES, rope_round
 from values import nanometres, refuse_if
@@ -78,12 +78,9 @@ def adjustable_eye(m):
     m.laid_on("let-out", 2 * travel)
     m.laid_on("tail", inside)
     m.teardrop()
-    k, sd = braid(m)
-    over = lambda constant: inside / math.sqrt(1 - constant) - inside
-    taken = over(k)
-    m.row("take-up as spliced", taken, taken - over(max(0, k - sd)) if sd else m.sized("take_up_spread").value,
-          "take-up")
-    m.end.host = inside + taken
+    over, both = lambda k: inside / math.sqrt(1 - k) - inside, braid(m)
+    m.row("take-up as spliced", *taken(over, both.settled), "take-up")
+    m.end.host = inside + over(both.spliced[0])
     m.mark("exit", m.at + m.end.host)
 
 

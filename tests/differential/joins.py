@@ -2,7 +2,7 @@
 
 import math
 
-from buries import braid, bury, tail
+from buries import braid, bury, tail, taken
 from eyes import tuck_row
 from parts import COVERED, host_over
 from values import nanometres, refuse_if
@@ -48,11 +48,10 @@ def thick_side(m):
     if m.rope.construction in COVERED:
         m.row("take-up as spliced", 0.0, m.sized("take_up_spread").value, "take-up")
     else:
-        section, (k, sd) = (thin / m.d) ** 2, braid(m)
-        over = lambda constant: host_over(led - nose, nose, constant * section)
-        host = over(k)
-        spread = host - over(max(0, k - sd)) if sd else section * m.sized("take_up_spread").value
-        m.row("take-up as spliced", host - led, spread, "take-up")
+        section = (thin / m.d) ** 2
+        over, sd = taken(lambda k: host_over(led - nose, nose, k * section) - led, braid(m).settled)
+        m.row("take-up as spliced", over, sd, "take-up")
+        host += over
     m.mark("nose end", m.at + host)
     m.end.host = host
     m.end.unfit_for_person = m.rope.construction in COVERED
@@ -84,7 +83,7 @@ def core_to_core(m):
     tail(m, least_in=core)
     m.mark("join")
     m.end.far = m.at
-    bury(m, core)
+    bury(m)
     m.core_alone()
 
 

@@ -66,11 +66,11 @@ def eye_on(pin, diameter, rope):
     return low
 
 
-def host_over(full, taper, k, end=0.0):
-    """Host over a part in full section and one thinned evenly to `end` of it: docs/eyes.md."""
+def host_over(full, taper, k):
+    """Host over a part in full section and one thinned evenly to nothing: docs/eyes.md."""
     refuse_if(k >= 1, 304)
     root = math.sqrt(1 - k)
-    return full / root + 2 * taper / (root + math.sqrt(1 - k * end))
+    return full / root + 2 * taper / (root + 1)
 
 
 class EndMaker:

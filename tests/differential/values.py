@@ -134,8 +134,10 @@ FAMILIES = {
     "hitches": ("halyard-hitch", "buntline-hitch", "clove-hitch", "round-turn-two-half-hitches", "cow-hitch",
                 "rolling-hitch"),
     "bends": ("sheet-bend", "double-fisherman"),
+    "buried-eyes": ("buried-eye", "locked-eye", "stripped-eye", "larked-eye", "ring-eye", "adjustable-eye",
+                    "endless-loop", "two-eye-strop"),
 }
-FAMILY = {kind: family for family, kinds in FAMILIES.items() for kind in kinds}
+FAMILIES["buries"] = (*FAMILIES["buried-eyes"], "core-to-core", "core-eye")
 
 
 class Tables:
@@ -205,7 +207,7 @@ class Tables:
         return self.found[key]
 
     def applies(self, rule, kind, rope):
-        if "kinds" in rule and kind not in rule["kinds"] and FAMILY.get(kind) not in rule["kinds"]:
+        if "kinds" in rule and not any(kind == name or kind in FAMILIES.get(name, ()) for name in rule["kinds"]):
             return False
         size = nanometres(rope.nominal)
         low, high = rule.get("from"), rule.get("up_to")
