@@ -78,8 +78,8 @@ constexpr std::array steps_seized{
     Step{Action::seize,
          {MarkName::near_throat},
          "Press the rope into the groove all round. Seize the legs together close behind the ring, "
-         "{seizing} long, with two or three crossing turns between the legs; the ring must not "
-         "turn out when it is twisted by hand."},
+         "{seizing} long, some 30 turns of doubled twine in HMPE of 6 mm. Pass two or three "
+         "crossing turns between the legs. The ring must not turn out when it is twisted by hand."},
     load};
 constexpr std::array steps_stitched{
     tape_end,

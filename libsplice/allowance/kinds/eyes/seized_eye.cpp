@@ -26,11 +26,13 @@ constexpr std::array steps{
          "the inside of the crown to the throat, {tail} of tail along the standing part."},
     Step{Action::seize,
          {MarkName::far_throat, MarkName::seizing_end},
-         "Make the twine fast to one part with its eye. Pass round turns over both parts from the "
-         "throat, {seizing} long, each hauled tight with a fid and none riding on another."},
+         "Take twine about a sixth as thick as the rope and make it fast to one part at the "
+         "throat. Pass racking turns, over one part and under the other in figures of eight, "
+         "{seizing} long. Haul each tight with a spike; none may ride on another."},
     Step{Action::seize,
          {MarkName::far_throat, MarkName::seizing_end},
-         "Lead a second layer back over the first in its hollows, hauled less hard."},
+         "Lead round turns back over both parts in the hollows of the first layer, one fewer, "
+         "hauled less hard."},
     Step{Action::seize,
          {MarkName::far_throat, MarkName::seizing_end},
          "Pass two or three crossing turns between the parts, round the seizing, haul them tight, "

@@ -20,7 +20,7 @@ constexpr std::array fields{field::eye, field::pin, overlap_field};
 constexpr std::array steps{
     Step{Action::tape,
          {},
-         "Seal or tape the end and thin its last diameter or two, so that it leaves no step."},
+         "Tape the end and thin its last diameter or two, so that it leaves no step."},
     Step{Action::bring_together,
          {MarkName::near_throat, MarkName::far_throat},
          "Lay the end back along the standing part so that near throat and far throat meet and the "
@@ -28,16 +28,16 @@ constexpr std::array steps{
          "ends of the overlap."},
     Step{Action::stitch,
          {MarkName::far_throat, MarkName::lap_end},
-         "Start at the throat, where the load comes on first. Stitch through the middle of both "
-         "parts, not round them, one pass for each half diameter, up to the tail's end."},
-    Step{
-        Action::stitch,
-        {MarkName::lap_end, MarkName::far_throat},
-        "Turn and stitch back between the first passes, at right angles to them, to the throat. "
-        "Draw each pass tight enough to dent the rope; bury the thread's ends under three passes."},
+         "Start at the throat, where the load comes on first. In rope up to 6 mm stitch through "
+         "the middle of both parts. In thicker rope stitch round both parts, which holds better. "
+         "Make a pass for each half diameter, up to the tail's end."},
+    Step{Action::stitch,
+         {MarkName::lap_end, MarkName::far_throat},
+         "Turn and stitch back to the throat, between the first passes. Draw each pass tight "
+         "enough to dent the rope; bury the thread's ends under three passes."},
     Step{Action::whip,
          {MarkName::far_throat, MarkName::lap_end},
-         "Whip or sleeve over the whole overlap against chafe."},
+         "Whip both ends of the overlap, and sleeve or whip over all of it against chafe and sun."},
     Step{Action::load,
          {},
          "Load the eye, look for passes that have gone slack, then measure it again."}};
