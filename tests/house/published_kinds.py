@@ -1,7 +1,8 @@
 #!/usr/bin/python3
 """Does the page of kinds and their published work say what the tables and the published cases hold?
 
-    published_kinds.py [ROOT]       prints what is wrong with docs/kinds-and-print.md; 1 if anything is
+    published_kinds.py [ROOT]       prints what is wrong with docs/kinds-and-print.md, and with the
+                                    families of docs/tables.md; 1 if anything is
     published_kinds.py --self-test  checks small bad pages and expects every sort of fault to be reported
 """
 
@@ -12,17 +13,17 @@ from pathlib import Path
 
 PAGE = "docs/kinds-and-print.md"
 COLUMNS = 5  # of the table of kinds
-# What a rule of the tables may apply to and is no kind of end: people, and groups of knots.
-NO_KIND = {"person", "stopper-knots", "loop-knots", "hitches", "bends"}
+NO_KIND = {"person"}  # what a rule of the tables may apply to and is no kind of end
 NO_LENGTH = {"retained_strength", "design_factor", "bend_retained", "fault", "fid"}
 KEY = re.compile(r"`([^`]+)`")
 
 
-def rows_of(page, heading):
-    """The cells of each row below a heading, without the table's own head."""
+def rows_of(page, heading, first=".*?"):
+    """The cells of each row of the table below a heading whose own head begins with `first`."""
     part = re.search(rf"^## {heading}\n(.*?)(?=^## |\Z)", page, re.MULTILINE | re.DOTALL)
-    lines = re.findall(r"^\| (.*) \|$", part[1] if part else "", re.MULTILINE)
-    return [[cell.strip() for cell in line.split("|")] for line in lines[2:]]
+    table = re.search(rf"^\| {first} \|.*\n\| ---.*\n((?:\|.*\n?)*)", part[1] if part else "", re.MULTILINE)
+    lines = table[1].splitlines() if table else []
+    return [[cell.strip() for cell in line.strip()[1:-1].split("|")] for line in lines]
 
 
 def check_rows(rows, kinds, sources, cases):
@@ -46,8 +47,16 @@ def check_rows(rows, kinds, sources, cases):
             yield f"{kind}: {file} holds its lengths {'only here' if file in held else 'and is not named'}"
 
 
+def check_families(rows, families):
+    """`families` is {family: its kinds}."""
+    said = {row[0].strip("`"): set(row[1].split(", ")) for row in rows}
+    for name in sorted(families.keys() | said.keys()):
+        if families.get(name) != said.get(name):
+            yield f"the family {name} is {sorted(families.get(name, []))}"
+
+
 def check_rules(rows, rules):
-    """`rules` is {name: (kinds, sources)} of the rules that are no default."""
+    """`rules` is {name: (kinds and families, sources)} of the rules that are no default."""
     named = [name for row in rows for name in KEY.findall(row[0])]
     for name in sorted(rules.keys() - set(named)):
         yield f"rule {name} has no row"
@@ -62,6 +71,18 @@ def check_rules(rows, rules):
 
 
 # --- What the tables and the cases hold -----------------------------------------------------------
+
+
+def families_in(folder, kinds):
+    """{family: kinds}, from the sources that declare the kinds."""
+    families = {}
+    for path in sorted(folder.rglob("*.cpp")):
+        source = path.read_text(encoding="utf-8")
+        declared = {kind for kind in re.findall(r'"([\w-]+)"', source) if kind in kinds}
+        for names in re.findall(r"\.families = \{([^}]*)\}", source):
+            for name in re.findall(r'"([\w-]+)"', names):
+                families.setdefault(name, set()).update(declared)
+    return families
 
 
 def tables_in(folder):
@@ -101,8 +122,11 @@ def cases_in(folder):
 def check_all(root):
     page = (root / PAGE).read_text(encoding="utf-8")
     terminations = root / "tables/terminations"
-    of_rules = set().union(*[kinds for _, kinds, _, _ in rules_in(terminations)])
-    kinds = of_rules | {path.stem for path in (root / "docs/splices").glob("*.md")}
+    kinds = {path.stem for path in (root / "docs/splices").glob("*.md")}
+    families = families_in(root / "libsplice/allowance/kinds", kinds)
+    tables_page = (root / "docs/tables.md").read_text(encoding="utf-8")
+    yield from check_families(rows_of(tables_page, "A rule", "family"), families)
+    kinds |= set().union(*[kinds for _, kinds, _, _ in rules_in(terminations)]) - families.keys()
     listed = tomllib.loads((root / "tables/sources.toml").read_text(encoding="utf-8"))
     sources = {source["key"] for source in listed["source"]}
     rows = rows_of(page, "The order of work")
@@ -128,6 +152,8 @@ def self_test():
         "a key that is none": (check_rows([eye, [knot[0], "`bok`", "", "", ""]], kinds, sources, cases), 1),
         "a case not named": (check_rows([[*eye[:4], ""], knot], kinds, sources, cases), 1),
         "a case that is none": (check_rows([eye, [*knot[:4], "`book`"]], kinds, sources, cases), 1),
+        "good family": (check_families([["`knots`", "overhand, bowline"]], {"knots": {"bowline", "overhand"}}), 0),
+        "another family": (check_families([["`knots`", "overhand"]], {"eyes": {"eye"}}), 2),
         "good rules": (check_rules([["`short`", "eye, knot", "`book`", ""]], rules), 0),
         "a rule left out": (check_rules([], rules), 1),
         "another kind, another source": (check_rules([["`short`", "eye", "`bok`", ""]], rules), 2),
