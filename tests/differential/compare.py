@@ -139,7 +139,7 @@ def main():
             (overlay / name).write_text(text)
         known = Tables(tables, overlay)
         for bench, options in BENCHES:
-            rows = [keep_out(row, known) for row in random_lines(chance, count // len(BENCHES))]
+            rows = [keep_out(row, known) for row in random_lines(chance, count // len(BENCHES), total)]
             job = Path(folder) / "job.csv"
             write_job(job, rows)
             pieces = pieces_of(splice, tables, str(overlay), str(job), options)

@@ -53,7 +53,7 @@ def end_fields(chance, kind, rope, construction):
     for make in (eye_fields, bury_fields, knot_fields, turn_fields, strand_fields, covered_fields, fitting_fields,
                  join_fields):
         make(chance, seldom, kind, rope, construction, fields)
-    if kind in OWN_RULES and seldom(0.2):
+    if kind in OWN_RULES and seldom(0.12):
         fields["rule"] = chance.choice(OWN_RULES[kind])
     if seldom(0.15):
         fields |= {"fitting": "ring", "fitting_length": mm(chance, 10, 120)}
@@ -96,7 +96,7 @@ def bury_fields(chance, seldom, kind, rope, construction, fields):
     if kind in BURIED and seldom(0.3) or kind == "adjustable-eye" and seldom(0.2):
         sort = "polyester" if "poly" in rope and "polyp" not in rope else "any"
         fields["rule"] = chance.choice(RULES["12-strand HMPE" if "hmpe" in rope.lower() else sort])
-    butt = kind == "sewn-join" and fields.setdefault("way", chance.choice(["overlap", "butt"])) == "butt"
+    butt = kind == "sewn-join" and fields.setdefault("way", chance.choice(["overlap", "overlap", "butt"])) == "butt"
     if kind not in TAPERED and not butt:
         return
     if seldom(0.4):

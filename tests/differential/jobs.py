@@ -29,10 +29,16 @@ ROPES = {
 BOTH_ENDS = {*JOINS, *WHOLE} - {"cover-over-join"}
 
 
-def random_ends(chance):
-    """A kind, a construction that it is made in, and what lies at the other end."""
+PAIRS = [(kind, construction) for kind, (_, made_in) in KINDS.items() for construction in sorted(made_in)]
+
+
+def random_ends(chance, number):
+    """A kind, a construction that it is made in, and what lies at the other end. Every other line takes the next pair
+    of kind and construction, so that none is left out."""
     kind = chance.choice(list(KINDS))
     construction = chance.choice(sorted(KINDS[kind][1]))
+    if number % 2:
+        kind, construction = PAIRS[number // 2 % len(PAIRS)]
     if kind in BOTH_ENDS:
         return construction, chance.choice([(kind, ""), (kind, "bare"), ("", kind)])
     others = [k for k in KINDS if construction in KINDS[k][1] and k not in BOTH_ENDS]
@@ -41,7 +47,7 @@ def random_ends(chance):
 
 
 def random_line(chance, number):
-    construction, kinds = random_ends(chance)
+    construction, kinds = random_ends(chance, number)
     rope = chance.choice(ROPES[construction])
     row = {"name": f"line {number}", "rope": rope}
     row["length"] = chance.choice([f"{round(chance.uniform(0.4, 3), 3)} m",
@@ -63,8 +69,9 @@ def random_line(chance, number):
     if chance.random() < 0.15:
         row["load"] = f"{chance.randint(1, 80) * 200} N"
     reel_columns(chance, row, construction)
-    for column in ("extra", "wear", "spare"):
-        if chance.random() < 0.15:
+    seldom = 0.03 if BOTH_ENDS & set(kinds) else 0.15  # no spliced end keeps them
+    for column, share in (("extra", seldom), ("wear", seldom), ("spare", 0.15)):
+        if chance.random() < share:
             row[column] = mm(chance, 0, 400)
     for end, kind in zip("ab", kinds):
         if kind:
@@ -98,8 +105,8 @@ def elastic_columns(chance, row):
         row["travel"] = mm(chance, 10, 3000)
 
 
-def random_lines(chance, count):
-    return [random_line(chance, number) for number in range(1, count + 1)]
+def random_lines(chance, count, before=0):
+    return [random_line(chance, number) for number in range(before + 1, before + count + 1)]
 
 
 def write_job(path, rows):

@@ -20,6 +20,7 @@ def inside(m, thin):
     led = m.given("tail", usual.value)
     nose = m.given("taper", m.sized("taper", thin).value * led / usual.value)
     refuse_if(nose > led, 310)
+    refuse_if(nanometres(led) < nanometres(m.least("minimum_tail", thin)), 307)
     return led, nose
 
 
@@ -27,7 +28,6 @@ def thin_side(m):
     m.cut(heat=False)
     thin = m.given("thin", m.d)
     led, nose = inside(m, thin)
-    refuse_if(nanometres(led) < nanometres(m.least("minimum_tail", thin)), 307)
     m.mark("nose end")
     m.mark("taper start", m.at + nose)
     m.laid_on("tail", led)

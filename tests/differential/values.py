@@ -5,6 +5,7 @@ import re
 import tomllib
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from functools import cache
 from pathlib import Path
 
 UNITS = {"mm": "0.001", "cm": "0.01", "m": "1", "in": "0.0254", "ft": "0.3048"}
@@ -20,11 +21,13 @@ def refuse_if(wrong, code):
         raise Refused(code)
 
 
+@cache
 def number(text):
     """`7`, `3.5`, `3/8`, `1 1/2`."""
     return sum((Fraction(part) for part in str(text).split()), Fraction(0))
 
 
+@cache
 def length(text, diameter=None):
     """`6.4 m`, `12 ft 6 in`, `72 D`."""
     total = 0
@@ -218,6 +221,12 @@ class Tables:
 
     def figure(self, name, rope, kind=None, asked=None):
         """The rule asked for, then the kind's default rules, then the rules of every kind."""
+        key = name, kind, asked, rope.construction, rope.fibre, rope.nominal
+        if key not in self.found:
+            self.found[key] = self.look_up(name, rope, kind, asked)
+        return self.found[key]
+
+    def look_up(self, name, rope, kind, asked):
         rules = self.applying(kind, rope)
         order = ([r for r in rules if "kinds" in r and r["name"] == asked]
                  + [r for r in rules if "kinds" in r and r.get("default")]

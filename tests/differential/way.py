@@ -17,7 +17,7 @@ def loaded_path(line, further):
         if "fitting_length" in fields:
             fitting = length(fields["fitting_length"])
             path += line.add("fitting", e, -fitting, (tape_fixed + tape_share * fitting) / math.sqrt(3), "tape")
-        fields = fields or (line.fields("b" if e == "a" else "a") if line.closed else {})  # both its eyes are alike
+        fields = line.fields(line.first) if line.closed else fields  # both its eyes are alike
         if fields.get("measured") == "pin-centre":
             pin = length(fields.get("pin", "0 mm"), line.rope.diameter)
             refuse_if(pin == 0, 305)
