@@ -1,4 +1,4 @@
-// The table of docs/reels.md: every instance with bound, best, seconds and first-fit.
+// The table of docs/performance.md: every instance with bound, best, seconds and first-fit.
 //
 //     bench_reel_table [SECONDS [NAME... | FOLDER/]]
 //

@@ -1,5 +1,5 @@
 // The published instances and those that were made with a known optimum. What takes its time to
-// prove is in the table of docs/reels.md (tests/bench/bench_reel_table.cpp).
+// prove is in the table of docs/performance.md (tests/bench/bench_reel_table.cpp).
 #include "libsplice/reel/solver/first_fit.h"
 
 #include "tests/reel/instances.h"
