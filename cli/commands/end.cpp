@@ -77,8 +77,10 @@ Exit run_end(const CommandLine& command) {
         say(allowance.error());
         return status_of(allowance.error());
     }
+    const EndSheet sheet{(*kind)->declaration, *rope, *allowance,
+                         stretch_of(*rope, book->common_rules(*rope))};
     return write_out(answer->output, [&](Output& output) {
-        row_of(answer->format).end({**kind, *rope, *allowance}, output, *book, answer->sheet);
+        row_of(answer->format).end(sheet, output, *book, answer->sheet);
         return Exit::done;
     });
 }

@@ -1,3 +1,4 @@
+// The book: resolves names to kinds and rules, and has ends worked out.
 #include "libsplice/allowance/book.h"
 
 #include "libsplice/allowance/built_in_kinds.h"

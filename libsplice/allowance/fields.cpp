@@ -1,3 +1,4 @@
+// Binds the texts of a job's fields to what a kind declares.
 #include "libsplice/allowance/fields.h"
 
 #include "libsplice/base/text.h"

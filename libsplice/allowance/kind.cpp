@@ -1,3 +1,4 @@
+// What a declaration of a kind says of its fields and constructions.
 #include "libsplice/allowance/kind.h"
 
 namespace libsplice {

@@ -1,3 +1,4 @@
+// Fits a figure of the tables to what a shop measured.
 #include "libsplice/allowance/learn.h"
 
 #include "libsplice/mechanics/rope/braid.h"

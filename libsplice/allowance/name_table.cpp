@@ -1,3 +1,4 @@
+// Ids of words, the built-in ones and those of plug-ins.
 #include "libsplice/allowance/name_table.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// The words of rows, marks and values.
 #include "libsplice/allowance/names.h"
 
 #include <array>

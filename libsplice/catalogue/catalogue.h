@@ -7,6 +7,7 @@
 #include "libsplice/catalogue/generic.h"
 #include "libsplice/catalogue/rope.h"
 #include "libsplice/catalogue/rule.h"
+#include "libsplice/catalogue/source.h"
 #include "libsplice/catalogue/words/aliases.h"
 
 #include <memory>
@@ -19,14 +20,6 @@
 #include <vector>
 
 namespace libsplice {
-
-/// A document, or another place that numbers come from: one record of `tables/sources.toml`.
-struct Source {
-    std::string key;
-    std::string title;
-    std::string terms;  ///< public domain, (c) book ...: why it is cited for figures only
-    std::string folder; ///< the folder of tables that it was read from
-};
 
 /// A folder that was loaded, in order of precedence from the lowest to the highest.
 struct TableFolder {

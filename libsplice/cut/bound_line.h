@@ -220,10 +220,18 @@ struct Remakes {
     Nanometres count = 0;
 };
 
+/// What a published rule asks of rope that carries a person: a strength, or a strength over load.
+struct PersonRule {
+    std::string_view name;
+    std::optional<Force> strength;
+    std::optional<double> factor;
+    CitationId source{};
+};
+
 /// A line that carries a person, and what rules ask of such rope.
 struct PersonVerdict {
     bool carries = false;
-    std::vector<const Rule*> rules;
+    std::vector<PersonRule> rules;
 };
 
 /// What a line depends on besides its length, finished: nothing after it looks anything up. The

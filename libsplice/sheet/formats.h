@@ -15,13 +15,13 @@ struct StretchAnswer;
 /// A format: its name, and what writes each sort of answer in it.
 struct FormatRow {
     std::string_view name;
-    /// A writer of a cut sheet; output and book must outlive it.
-    std::unique_ptr<SheetWriter> (*cut)(Output& output, const Book& book,
+    /// A writer of a cut sheet; the output, and the book that gets the credit, must outlive it.
+    std::unique_ptr<SheetWriter> (*cut)(Output& output, Credits credits,
                                         const SheetOptions& options);
-    void (*end)(const EndSheet& sheet, Output& output, const Book& book,
+    void (*end)(const EndSheet& sheet, Output& output, Credits credits,
                 const SheetOptions& options);
     void (*reel)(const ReelSheet& sheet, Output& output, UnitSystem units);
-    void (*stretch)(const StretchAnswer& answer, Output& output, const Book& book,
+    void (*stretch)(const StretchAnswer& answer, Output& output, Credits credits,
                     const SheetOptions& options);
     bool has_pages = false; ///< laid out on paper: an answer of a few figures is not written so
 };

@@ -1,7 +1,9 @@
 // What a sheet writer is: begin, a piece at a time, end.
 #pragma once
 
+#include "libsplice/cut/credits.h"
 #include "libsplice/base/output.h"
+#include "libsplice/catalogue/rope_stretch.h"
 #include "libsplice/cut/cutter.h"
 #include "libsplice/cut/piece.h"
 #include "libsplice/units/show.h"
@@ -51,9 +53,10 @@ class SheetWriter {
 
 /// One end worked out by itself, for `splice end`.
 struct EndSheet {
-    const Kind& kind;
+    const KindDeclaration& kind;
     const Rope& rope;
     const End& allowance;
+    std::optional<RopeStretch> stretch; ///< of the rope; nothing where no source gives it
 };
 
 } // namespace libsplice

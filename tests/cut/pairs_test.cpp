@@ -77,15 +77,16 @@ TEST(Person, RulesAreShownByName) {
     const auto one = cut_one(with(plain_line, {{"carries_person", "yes"}}));
     const auto& rules = one.piece().line->person.rules;
     // 29 CFR 1926.502(d)(9): 5,000 lb. 29 CFR 1926.104(d): 5,400 lb. Cordage Institute, quoted:
-    // 12-15.
+    // 12-15. A pound-force is 4.4482216152605 N.
     std::vector<double> asked;
-    for (const Rule* rule : rules) {
-        for (const auto& [id, figure] : rule->figures) {
-            asked.push_back(figure.value);
-        }
+    for (const PersonRule& rule : rules) {
+        asked.push_back(rule.strength ? rule.strength->si() : rule.factor.value_or(0.0));
     }
     std::ranges::sort(asked);
-    EXPECT_EQ(asked, (std::vector<double>{13.5, 5000.0, 5400.0}));
+    ASSERT_EQ(asked.size(), 3U);
+    EXPECT_DOUBLE_EQ(asked[0], 13.5);
+    EXPECT_NEAR(asked[1], 22241.108, 1e-3);
+    EXPECT_NEAR(asked[2], 24020.397, 1e-3);
     EXPECT_TRUE(cut_one(plain_line).piece().line->person.rules.empty());
 }
 

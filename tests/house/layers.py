@@ -2,11 +2,7 @@
 """The house rules about files: who may include and name what, where a library shows, how long a thing may be.
 
     layers.py [ROOT]      checks the source tree; prints `file:line: sentence`; 1 if anything is wrong
-    layers.py --strict    the same, and 1 too if `not_yet.txt` lists what is mended
     layers.py --self-test checks a small bad tree and expects every rule to be reported
-
-What is known to break a rule and not mended yet is listed in `not_yet.txt` beside this file. A line there
-that nothing needs any more is reported, too: the list can only shrink.
 """
 
 import re
@@ -38,13 +34,18 @@ MADE_OF = (
     "libsplice/allowance/action.h",
     "libsplice/allowance/end.h",
     "libsplice/allowance/facts.h",
+    "libsplice/allowance/kind.h",
+    "libsplice/allowance/name_table.h",
     "libsplice/allowance/names.h",
     "libsplice/allowance/values.h",
     "libsplice/allowance/working.h",
-    "libsplice/catalogue/citation_log.h",
+    "libsplice/catalogue/citation.h",
     "libsplice/catalogue/rope.h",
+    "libsplice/catalogue/rope_stretch.h",
     "libsplice/catalogue/source.h",
     "libsplice/catalogue/vocabulary.h",
+    "libsplice/job/line.h",
+    "libsplice/mechanics/rope/stretch.h",
 )
 
 
@@ -119,7 +120,6 @@ class Finding(NamedTuple):
     line: int
     rule: str
     sentence: str
-    subject: str = ""  # what `not_yet.txt` calls it
 
 
 class File(NamedTuple):
@@ -427,7 +427,7 @@ def check_openings(files):
     for file in files:
         if not file.is_header and not OPENING.match(file.text):
             sentence = "open the file with a // line that says its one idea in a plain sentence"
-            yield Finding(str(file.path), 1, "opening", sentence, str(file.path.parent))
+            yield Finding(str(file.path), 1, "opening", sentence)
 
 
 # --- The whole -----------------------------------------------------------------------------------
@@ -450,25 +450,6 @@ def check_tree(root):
     yield from check_names(ours)
     yield from check_folders(ours + tests)
     yield from check_openings(ours + tests)
-
-
-NOT_YET = "tests/house/not_yet.txt"
-
-
-def without_known(root, findings):
-    """The findings that `not_yet.txt` does not list, and its lines that no finding needs."""
-    file = root / NOT_YET
-    lines = file.read_text().splitlines() if file.is_file() else []
-    known = {text: number for number, text in enumerate(lines, 1) if text and text[0] != "#"}
-    needed = set()
-    for finding in findings:
-        key = f"{finding.rule} {finding.subject}"
-        if finding.subject and key in known:
-            needed.add(key)
-        else:
-            yield finding
-    for key in known.keys() - needed:
-        yield Finding(NOT_YET, known[key], "mended", f"nothing needs this line any more: take it out ({key})")
 
 
 # --- Can it fail? --------------------------------------------------------------------------------
@@ -495,9 +476,6 @@ GOOD_TREE = {
     ),
     "libsplice/sheet/known.h": "Name text();\n",
     "libsplice/allowance/names.h": "class Name {};\n",
-    "libsplice/allowance/name_table.h": "class NameTable {};\n",
-    "libsplice/sheet/excused.h": "const NameTable& names();\n",
-    NOT_YET: "# a remark\nname sheet NameTable\n",
     "tests/base/CMakeLists.txt": "libsplice_test(base fault_test.cpp)\n",
     "tests/base/fault_test.cpp": "// A test.\n#include <gtest/gtest.h>\n",
 }
@@ -524,7 +502,6 @@ BAD_TREE = {
         ["library", "name", "name"]),
     "libsplice/allowance/book.h": ("class Book {};\n[[nodiscard]] const Book& open_book(int x);\n", []),
     "libsplice/sheet/read_book.h": ('#include "libsplice/allowance/book.h"\n', ["layer"]),
-    NOT_YET: ("name sheet Nothing\n", ["mended"]),
     "libsplice/sheet/read.h": ("#include <nlohmann/json.hpp>\n", ["header"]),
     "libsplice/sheet/test.h": ("#include <gtest/gtest.h>\n", ["header"]),
     "libsplice/abi/include/splice.h": (
@@ -556,7 +533,7 @@ def findings_in(tree):
         for path, text in tree.items():
             (root / path).parent.mkdir(parents=True, exist_ok=True)
             (root / path).write_text(text)
-        return list(without_known(root, check_tree(root)))
+        return list(check_tree(root))
 
 
 def self_test():
@@ -579,13 +556,11 @@ def self_test():
 def main(arguments):
     if arguments == ["--self-test"]:
         return self_test()
-    strict = "--strict" in arguments
-    roots = [argument for argument in arguments if argument != "--strict"]
-    root = Path(roots[0]) if roots else Path(__file__).resolve().parents[2]
-    findings = list(without_known(root, check_tree(root)))
+    root = Path(arguments[0]) if arguments else Path(__file__).resolve().parents[2]
+    findings = list(check_tree(root))
     for finding in findings:
         print(f"{finding.path}:{finding.line}: {finding.rule}: {finding.sentence}")
-    return 1 if any(strict or finding.rule != "mended" for finding in findings) else 0
+    return 1 if findings else 0
 
 
 if __name__ == "__main__":

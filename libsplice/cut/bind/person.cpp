@@ -24,6 +24,20 @@ void refuse_end(LineEnd end, const BoundEnd& bound, const Citations& citations, 
     }
 }
 
+/// The tables state a strength in newtons or pounds-force.
+void add_rule(PersonVerdict& verdict, const Rule& rule) {
+    for (const auto& [id, figure] : rule.figures) {
+        PersonRule asks{rule.name, std::nullopt, std::nullopt, figure.source};
+        if (id == FigureId::minimum_strength) {
+            asks.strength =
+                Force(figure.value * (figure.unit == FigureUnit::lbf ? newtons_per_lbf : 1.0));
+        } else {
+            asks.factor = figure.number();
+        }
+        verdict.rules.push_back(asks);
+    }
+}
+
 } // namespace
 
 PersonVerdict bind_person(bool carries, const Book& book, const Rope& rope, const BoundEnds& ends,
@@ -36,7 +50,7 @@ PersonVerdict bind_person(bool carries, const Book& book, const Rope& rope, cons
     for (const Rule& rule : book.catalogue().rules()) {
         if (std::ranges::find(rule.kinds, kind_of_person_rules) != rule.kinds.end() &&
             rule.applies_to(rope)) {
-            verdict.rules.push_back(&rule);
+            add_rule(verdict, rule);
         }
     }
     for (const LineEnd end : both_ends) {

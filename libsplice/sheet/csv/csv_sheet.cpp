@@ -9,8 +9,8 @@ namespace {
 
 class CsvSheet : public SheetWriter {
   public:
-    CsvSheet(Output& output, const Book& book, UnitSystem units)
-        : output_(output), citing_(book), units_(units) {}
+    CsvSheet(Output& output, Credits credits, UnitSystem units)
+        : output_(output), citing_(credits), units_(units) {}
 
     void begin() override {
         row_ = "name,boat,quantity,rope,finished";
@@ -82,9 +82,9 @@ class CsvSheet : public SheetWriter {
 
 } // namespace
 
-std::unique_ptr<SheetWriter> csv_sheet(Output& output, const Book& book,
+std::unique_ptr<SheetWriter> csv_sheet(Output& output, Credits credits,
                                        const SheetOptions& options) {
-    return std::make_unique<CsvSheet>(output, book, options.units);
+    return std::make_unique<CsvSheet>(output, credits, options.units);
 }
 
 } // namespace libsplice

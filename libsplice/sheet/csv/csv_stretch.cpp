@@ -5,7 +5,7 @@
 
 namespace libsplice {
 
-void write_stretch_as_csv(const StretchAnswer& answer, Output& output, const Book& /*book*/,
+void write_stretch_as_csv(const StretchAnswer& answer, Output& output, Credits /*credits*/,
                           const SheetOptions& options) {
     const UnitSystem units = options.units;
     const bool metric = units == UnitSystem::metric;

@@ -26,10 +26,10 @@ void write_reel_as_html(const ReelSheet& sheet, Output& output, UnitSystem units
     write_page("Reel plan", output, [&](Page& page) { write_reel_plan(page, sheet, units); });
 }
 
-void write_stretch_as_html(const StretchAnswer& answer, Output& output, const Book& book,
+void write_stretch_as_html(const StretchAnswer& answer, Output& output, Credits credits,
                            const SheetOptions& options) {
     write_page("Stretch", output,
-               [&](Page& page) { write_stretch_answer(page, answer, book, options.units); });
+               [&](Page& page) { write_stretch_answer(page, answer, credits, options.units); });
 }
 
 } // namespace libsplice

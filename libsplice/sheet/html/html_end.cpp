@@ -7,21 +7,21 @@
 
 namespace libsplice {
 
-void write_end_as_html(const EndSheet& sheet, Output& output, const Book& book,
+void write_end_as_html(const EndSheet& sheet, Output& output, Credits credits,
                        const SheetOptions& options) {
     std::string text = html_start("One end");
     {
         HtmlPage page(text);
-        CitationLog citing(book);
-        const EndPanel panel{page, sheet, book, options.units, citing};
+        CitationLog citing(credits);
+        const EndPanel panel{page, sheet, credits, options.units, citing};
         panel.title();
         page.close();
         text += "<div class=\"draw\">";
-        append_drawing(text, sheet.kind.declaration, sheet.allowance,
-                       sheet.rope.counting_diameter(), book.names(), options.units);
+        append_drawing(text, sheet.kind, sheet.allowance,
+                       sheet.rope.counting_diameter(), credits.names(), options.units);
         text += "</div>\n";
-        if (sheet.kind.declaration.reach != Reach::both_ends) {
-            append_bearing_sketch(text, sheet.kind.declaration, sheet.allowance);
+        if (sheet.kind.reach != Reach::both_ends) {
+            append_bearing_sketch(text, sheet.kind, sheet.allowance);
         }
         panel.marks();
         panel.work();

@@ -70,8 +70,8 @@ struct LaidOut {
 
 class HtmlSheet : public SheetWriter {
   public:
-    HtmlSheet(Output& output, const Book& book, const SheetOptions& options)
-        : output_(output), book_(book), citing_(book), options_(options) {}
+    HtmlSheet(Output& output, Credits credits, const SheetOptions& options)
+        : output_(output), credits_(credits), citing_(credits), options_(options) {}
 
     void begin() override {}
 
@@ -93,7 +93,7 @@ class HtmlSheet : public SheetWriter {
         std::string office = "<section class=\"office\">\n<h2>For the office</h2>\n";
         {
             HtmlPage page(office);
-            write_office(page, entries, counts, options_, book_, citing_);
+            write_office(page, entries, counts, options_, credits_, citing_);
         }
         output_.write(office + "</section>\n");
         output_.write(html_finish());
@@ -154,7 +154,7 @@ class HtmlSheet : public SheetWriter {
                 html += made.blocks[block++].html;
             }
             html += "<footer><p>" + made.name + of_parts + "</p><p>" +
-                    (last ? "tables " + book_.catalogue().version()
+                    (last ? "tables " + credits_.tables_version()
                           : std::string("goes on with the next part")) +
                     "</p></footer>\n</article>\n";
             output_.write(html);
@@ -162,7 +162,7 @@ class HtmlSheet : public SheetWriter {
     }
 
     Output& output_;
-    const Book& book_;
+    Credits credits_;
     CitationLog citing_;
     SheetOptions options_;
     Gathered lines_;
@@ -172,9 +172,9 @@ class HtmlSheet : public SheetWriter {
 
 } // namespace
 
-std::unique_ptr<SheetWriter> html_sheet(Output& output, const Book& book,
+std::unique_ptr<SheetWriter> html_sheet(Output& output, Credits credits,
                                         const SheetOptions& options) {
-    return std::make_unique<HtmlSheet>(output, book, options);
+    return std::make_unique<HtmlSheet>(output, credits, options);
 }
 
 } // namespace libsplice

@@ -73,13 +73,13 @@ void write_stretch(JsonText& json, const std::optional<RopeStretch>& stretch, Ci
 
 } // namespace
 
-void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book,
+void write_end_as_json(const EndSheet& sheet, Output& output, Credits credits,
                        const SheetOptions& /*options*/) {
     const End& allowance = sheet.allowance;
     JsonText json(output);
-    CitationLog citing(book);
+    CitationLog citing(credits);
     json.begin_object();
-    json.text("kind", sheet.kind.declaration.name);
+    json.text("kind", sheet.kind.name);
     json.text("rope", sheet.rope.id);
     json.metres("allowance_m", allowance.total());
     json.key("ledger");
@@ -87,16 +87,16 @@ void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book,
     json.key("marks");
     const std::vector<PieceMark> marks = marks_of(allowance);
     json.begin_array();
-    write_marks(json, marks, book.names(), false);
+    write_marks(json, marks, credits.names(), false);
     json.end_array();
     json.key("taper");
-    write_taper(json, allowance, book.names());
+    write_taper(json, allowance, credits.names());
     json.key("steps");
     json.begin_array();
-    write_steps(json, std::nullopt, marks, {allowance, book.names()});
+    write_steps(json, std::nullopt, marks, {allowance, credits.names()});
     json.end_array();
     json.key("values");
-    write_values(json, allowance, book.names());
+    write_values(json, allowance, credits.names());
     json.key("retained_strength");
     if (allowance.retained) {
         citing.use(allowance.retained->source);
@@ -107,8 +107,8 @@ void write_end_as_json(const EndSheet& sheet, Output& output, const Book& book,
     json.key("cautions");
     write_cautions(json, allowance, citing);
     json.key("stretch");
-    write_stretch(json, stretch_of(sheet.rope, book.common_rules(sheet.rope)), citing);
-    write_plug_ins(json, book);
+    write_stretch(json, sheet.stretch, citing);
+    write_plug_ins(json, credits);
     json.key("sources");
     write_sources(json, citing);
     json.end_object();

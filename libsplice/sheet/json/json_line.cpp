@@ -34,18 +34,14 @@ void write_person_rules(JsonText& json, const Piece& piece, CitationLog& citing)
     json.key("person_rules");
     json.begin_array();
     if (piece.line != nullptr) {
-        for (const Rule* rule : piece.line->person.rules) {
-            for (const auto& [id, figure] : rule->figures) {
-                const bool strength = id == FigureId::minimum_strength;
-                json.begin_object();
-                json.text("rule", rule->name);
-                json.number("asks_n",
-                            strength ? std::optional(strength_of(figure).si()) : std::nullopt);
-                json.number("asks_factor",
-                            strength ? std::nullopt : std::optional(figure.number()));
-                json.text("source", citing.text(figure.source));
-                json.end_object();
-            }
+        for (const PersonRule& rule : piece.line->person.rules) {
+            json.begin_object();
+            json.text("rule", rule.name);
+            json.number("asks_n",
+                        rule.strength ? std::optional(rule.strength->si()) : std::nullopt);
+            json.number("asks_factor", rule.factor);
+            json.text("source", citing.text(rule.source));
+            json.end_object();
         }
     }
     json.end_array();

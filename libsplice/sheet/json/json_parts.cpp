@@ -99,10 +99,10 @@ void write_error(JsonText& json, const Fault& fault) {
     json.end_object();
 }
 
-void write_plug_ins(JsonText& json, const Book& book) {
+void write_plug_ins(JsonText& json, Credits credits) {
     json.key("plug_ins");
     json.begin_array();
-    for (const PlugIn& plug_in : book.plug_ins()) {
+    for (const auto& plug_in : credits.plug_ins()) {
         json.begin_object();
         json.text("name", plug_in.name);
         json.text("version", plug_in.version);

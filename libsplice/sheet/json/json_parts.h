@@ -28,7 +28,7 @@ void write_steps(JsonText& json, std::optional<LineEnd> end, std::span<const Pie
 void write_error(JsonText& json, const Fault& fault);
 
 /// The key `plug_ins`: name and version of each that the book was opened with.
-void write_plug_ins(JsonText& json, const Book& book);
+void write_plug_ins(JsonText& json, Credits credits);
 
 /// The documents used so far, as an array of key and title.
 void write_sources(JsonText& json, const CitationLog& citing);

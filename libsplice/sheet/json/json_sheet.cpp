@@ -18,8 +18,8 @@ constexpr long long schema_of_cut_sheet = 1;
 
 class JsonSheet : public SheetWriter {
   public:
-    JsonSheet(Output& output, const Book& book, bool working)
-        : output_(output), json_(output), book_(book), citing_(book), working_(working) {}
+    JsonSheet(Output& output, Credits credits, bool working)
+        : output_(output), json_(output), credits_(credits), citing_(credits), working_(working) {}
 
     void begin() override;
     void piece(const Piece& piece) override;
@@ -39,7 +39,7 @@ class JsonSheet : public SheetWriter {
 
     Output& output_;
     JsonText json_;
-    const Book& book_;
+    Credits credits_;
     CitationLog citing_;
     std::string text_;
     bool working_;
@@ -50,8 +50,8 @@ void JsonSheet::begin() {
     json_.key("schema");
     json_.whole(schema_of_cut_sheet);
     json_.text("version", version());
-    json_.text("tables", book_.catalogue().version());
-    write_plug_ins(json_, book_);
+    json_.text("tables", credits_.tables_version());
+    write_plug_ins(json_, credits_);
     json_.key("pieces");
     json_.begin_array();
 }
@@ -236,9 +236,9 @@ void JsonSheet::write_job_texts(const Piece& piece) {
 
 } // namespace
 
-std::unique_ptr<SheetWriter> json_sheet(Output& output, const Book& book,
+std::unique_ptr<SheetWriter> json_sheet(Output& output, Credits credits,
                                         const SheetOptions& options) {
-    return std::make_unique<JsonSheet>(output, book, options.working);
+    return std::make_unique<JsonSheet>(output, credits, options.working);
 }
 
 } // namespace libsplice

@@ -28,13 +28,12 @@ void write_choice(JsonText& json, std::string_view name, const EqualStretch& equ
 
 } // namespace
 
-void write_stretch_as_json(const StretchAnswer& answer, Output& output, const Book& book,
+void write_stretch_as_json(const StretchAnswer& answer, Output& output, Credits credits,
                            const SheetOptions& /*options*/) {
     JsonText json(output);
-    CitationLog citing(book);
+    CitationLog citing(credits);
     json.begin_object();
-    const auto force = pull_of(answer.load, answer.known.rope);
-    json.number("load_n", force ? std::optional(force->si()) : std::nullopt);
+    json.number("load_n", answer.force ? std::optional(answer.force->si()) : std::nullopt);
     json.metres("length_m", to_nanometres(answer.length));
     json.key("stretch");
     write_rope(json, answer.known, citing);

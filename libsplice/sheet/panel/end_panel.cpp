@@ -49,7 +49,7 @@ void write_cautions(Page& page, const End& allowance, UnitSystem units, Citation
 } // namespace
 
 void EndPanel::title() const {
-    const auto& declaration = sheet.kind.declaration;
+    const auto& declaration = sheet.kind;
     page.title(std::string(declaration.name) + ", " + std::string(declaration.title));
     page.large("ALLOWANCE", show_length(sheet.allowance.total(), units));
     page.fact("Rope", sheet.rope.title == sheet.rope.id ? sheet.rope.id
@@ -66,30 +66,29 @@ void EndPanel::ledger() const {
 
 void EndPanel::marks() const {
     page.section("MARKS");
-    write_marks(page, marks_of(sheet.allowance), book.names(), units);
+    write_marks(page, marks_of(sheet.allowance), credits.names(), units);
 }
 
 void EndPanel::figures() const {
     if (!sheet.allowance.taper.empty()) {
         page.section("TAPER");
-        write_taper(page, sheet.allowance, book.names(), units);
+        write_taper(page, sheet.allowance, credits.names(), units);
     }
     if (!values_of(sheet.allowance).empty()) {
         page.section("FIGURES");
-        write_values(page, sheet.allowance, book.names(), units);
+        write_values(page, sheet.allowance, credits.names(), units);
     }
 }
 
 void EndPanel::work() const {
     page.section("STEPS IN ORDER");
-    write_steps(page, {sheet.allowance, book.names(), 0, units});
+    write_steps(page, {sheet.allowance, credits.names(), 0, units});
     page.blank();
     write_cautions(page, sheet.allowance, units, citing);
     page.fact("Strength", sheet.allowance.retained
                               ? show_retained(*sheet.allowance.retained, citing)
                               : std::string("no source says what this end retains"));
-    const auto rules = book.common_rules(sheet.rope);
-    page.fact("Stretch", show_printed_stretch(stretch_of(sheet.rope, rules), citing));
+    page.fact("Stretch", show_printed_stretch(sheet.stretch, citing));
 }
 
 void EndPanel::foot() const {
@@ -97,7 +96,7 @@ void EndPanel::foot() const {
     page.rule('=');
     write_care(page);
     page.blank();
-    write_origin(page, book, citing);
+    write_origin(page, credits, citing);
 }
 
 } // namespace libsplice

@@ -11,7 +11,7 @@ namespace libsplice {
 struct EndPanel {
     Page& page;
     const EndSheet& sheet;
-    const Book& book;
+    Credits credits;
     UnitSystem units;
     CitationLog& citing;
 

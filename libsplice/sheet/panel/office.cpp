@@ -84,7 +84,7 @@ void write_card(Page& page, const LikeLines& lines, std::size_t number, const Sh
 } // namespace
 
 void write_office(Page& page, const std::deque<LikeLines>& cards, const Counts& counts,
-                  const SheetOptions& options, const Book& book, CitationLog& citing) {
+                  const SheetOptions& options, Credits credits, CitationLog& citing) {
     if (cards.size() > 1) {
         write_summary(page, cards, options.units);
     }
@@ -96,7 +96,7 @@ void write_office(Page& page, const std::deque<LikeLines>& cards, const Counts& 
         }
     }
     page.section("ABOUT THIS SHEET");
-    write_foot(page, counts, options, book, citing);
+    write_foot(page, counts, options, credits, citing);
 }
 
 } // namespace libsplice

@@ -11,6 +11,6 @@
 namespace libsplice {
 
 void write_office(Page& page, const std::deque<LikeLines>& cards, const Counts& counts,
-                  const SheetOptions& options, const Book& book, CitationLog& citing);
+                  const SheetOptions& options, Credits credits, CitationLog& citing);
 
 } // namespace libsplice

@@ -63,10 +63,10 @@ void write_care(Page& page) {
     }
 }
 
-void write_origin(Page& page, const Book& book, const CitationLog& citing) {
+void write_origin(Page& page, Credits credits, const CitationLog& citing) {
     page.fact("Made by",
-              "libsplice " + std::string(version()) + ", tables " + book.catalogue().version());
-    for (const PlugIn& plug_in : book.plug_ins()) {
+              "libsplice " + std::string(version()) + ", tables " + credits.tables_version());
+    for (const auto& plug_in : credits.plug_ins()) {
         page.fact("Plug-in", plug_in.name + ' ' + plug_in.version + ", " + plug_in.title);
     }
     if (citing.used().empty()) {

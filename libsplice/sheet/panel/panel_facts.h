@@ -24,6 +24,6 @@ void write_steps(Page& page, const TemplateContext& filling);
 
 /// What every sheet says, whatever is on it; then the versions and the documents used.
 void write_care(Page& page);
-void write_origin(Page& page, const Book& book, const CitationLog& citing);
+void write_origin(Page& page, Credits credits, const CitationLog& citing);
 
 } // namespace libsplice

@@ -8,9 +8,6 @@
 
 namespace libsplice {
 
-/// The strength that a rule asks for: the tables state it in newtons or pounds-force.
-[[nodiscard]] Force strength_of(const Figure& figure);
-
 /// The piece has a plan; nothing is written of a line that carries no person.
 void write_person_rules(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing);
 

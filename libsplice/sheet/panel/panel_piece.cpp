@@ -70,7 +70,7 @@ void write_ledger_of_piece(Page& page, const Piece& piece, const SheetOptions& o
     }
 }
 
-void write_foot(Page& page, const Counts& counts, const SheetOptions& options, const Book& book,
+void write_foot(Page& page, const Counts& counts, const SheetOptions& options, Credits credits,
                 const CitationLog& citing) {
     page.fact("On this sheet", "lines: " + std::to_string(counts.lines) +
                                    "; pieces to cut: " + std::to_string(counts.pieces) +
@@ -79,7 +79,7 @@ void write_foot(Page& page, const Counts& counts, const SheetOptions& options, c
     write_care(page);
     page.blank();
     page.fact("Spare", "for a risk of " + show_share(options.risk));
-    write_origin(page, book, citing);
+    write_origin(page, credits, citing);
 }
 
 } // namespace libsplice

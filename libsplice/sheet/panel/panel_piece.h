@@ -15,7 +15,7 @@ void write_ledger_of_piece(Page& page, const Piece& piece, const SheetOptions& o
                            CitationLog& citing);
 
 /// The counts of the sheet, what every sheet says, and where its figures come from.
-void write_foot(Page& page, const Counts& counts, const SheetOptions& options, const Book& book,
+void write_foot(Page& page, const Counts& counts, const SheetOptions& options, Credits credits,
                 const CitationLog& citing);
 
 } // namespace libsplice

@@ -69,9 +69,9 @@ void write_equal(Page& page, const EqualStretch& equal, UnitSystem units, Citati
 
 } // namespace
 
-void write_stretch_answer(Page& page, const StretchAnswer& answer, const Book& book,
+void write_stretch_answer(Page& page, const StretchAnswer& answer, Credits credits,
                           UnitSystem units) {
-    CitationLog citing(book);
+    CitationLog citing(credits);
     page.paragraph("STRETCH OF " + answer.known.rope.id, 0);
     page.fact("Load", show_load(answer, units));
     page.fact("Length", show_length(answer.length, units) + ", prestretched in, without load");
@@ -84,7 +84,7 @@ void write_stretch_answer(Page& page, const StretchAnswer& answer, const Book& b
     page.rule('=');
     write_care(page);
     page.blank();
-    write_origin(page, book, citing);
+    write_origin(page, credits, citing);
 }
 
 } // namespace libsplice

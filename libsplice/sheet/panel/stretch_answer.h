@@ -12,13 +12,14 @@ namespace libsplice {
 /// What was asked, and the answer. Without `equal` only the rope's own stretch was asked for.
 struct StretchAnswer {
     Tension load;
+    std::optional<Force> force; ///< that load in newtons; nothing for a share of unknown strength
     Length length;
     RopeUnderLoad known;
     std::optional<EqualStretch> equal;
 };
 
 /// The answer for people, with what every sheet says and its sources.
-void write_stretch_answer(Page& page, const StretchAnswer& answer, const Book& book,
+void write_stretch_answer(Page& page, const StretchAnswer& answer, Credits credits,
                           UnitSystem units);
 
 } // namespace libsplice

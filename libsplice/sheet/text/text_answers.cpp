@@ -12,10 +12,10 @@ void write_reel_as_text(const ReelSheet& sheet, Output& output, UnitSystem units
     write_reel_plan(page, sheet, units);
 }
 
-void write_stretch_as_text(const StretchAnswer& answer, Output& output, const Book& book,
+void write_stretch_as_text(const StretchAnswer& answer, Output& output, Credits credits,
                            const SheetOptions& options) {
     TextPage page(output);
-    write_stretch_answer(page, answer, book, options.units);
+    write_stretch_answer(page, answer, credits, options.units);
 }
 
 } // namespace libsplice

@@ -5,11 +5,11 @@
 
 namespace libsplice {
 
-void write_end_as_text(const EndSheet& sheet, Output& output, const Book& book,
+void write_end_as_text(const EndSheet& sheet, Output& output, Credits credits,
                        const SheetOptions& options) {
     TextPage page(output);
-    CitationLog citing(book);
-    const EndPanel panel{page, sheet, book, options.units, citing};
+    CitationLog citing(credits);
+    const EndPanel panel{page, sheet, credits, options.units, citing};
     panel.title();
     panel.ledger();
     panel.marks();

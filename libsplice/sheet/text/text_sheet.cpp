@@ -12,8 +12,8 @@ namespace {
 
 class TextSheet : public SheetWriter {
   public:
-    TextSheet(Output& output, const Book& book, const SheetOptions& options)
-        : output_(output), book_(book), citing_(book), options_(options) {}
+    TextSheet(Output& output, Credits credits, const SheetOptions& options)
+        : output_(output), credits_(credits), citing_(credits), options_(options) {}
 
     void begin() override {}
 
@@ -27,7 +27,7 @@ class TextSheet : public SheetWriter {
                 write_ledgers(page);
             }
             page.blank();
-            write_foot(page, counts, options_, book_, citing_);
+            write_foot(page, counts, options_, credits_, citing_);
             return;
         }
         std::vector<const LikeLines*> cards;
@@ -39,7 +39,7 @@ class TextSheet : public SheetWriter {
         page.blank();
         page.rule('=');
         page.paragraph("FOR THE OFFICE", 0);
-        write_office(page, lines_.entries(), counts, options_, book_, citing_);
+        write_office(page, lines_.entries(), counts, options_, credits_, citing_);
     }
 
   private:
@@ -55,7 +55,7 @@ class TextSheet : public SheetWriter {
     }
 
     Output& output_;
-    const Book& book_;
+    Credits credits_;
     CitationLog citing_;
     SheetOptions options_;
     Gathered lines_;
@@ -63,9 +63,9 @@ class TextSheet : public SheetWriter {
 
 } // namespace
 
-std::unique_ptr<SheetWriter> text_sheet(Output& output, const Book& book,
+std::unique_ptr<SheetWriter> text_sheet(Output& output, Credits credits,
                                         const SheetOptions& options) {
-    return std::make_unique<TextSheet>(output, book, options);
+    return std::make_unique<TextSheet>(output, credits, options);
 }
 
 } // namespace libsplice

@@ -5,17 +5,17 @@
 
 namespace libsplice {
 
-CitationLog::CitationLog(const Book& book)
-    : book_(book), texts_(book.catalogue().citations().size()) {}
+CitationLog::CitationLog(Credits credits)
+    : credits_(credits), texts_(credits.citation_count()) {}
 
 std::string_view CitationLog::text(CitationId id) {
     std::string& text = texts_.at(static_cast<std::size_t>(id));
     if (!text.empty()) {
         return text;
     }
-    const Citation& citation = book_.citation(id);
+    const Citation& citation = credits_.citation(id);
     text = to_text(citation);
-    const Source* source = book_.catalogue().find_source(citation.key);
+    const Source* source = credits_.document_of(citation);
     if (source != nullptr && std::ranges::find(used_, source) == used_.end()) {
         used_.push_back(source);
     }
@@ -23,7 +23,7 @@ std::string_view CitationLog::text(CitationId id) {
 }
 
 std::string_view CitationLog::rule(CitationId id) {
-    const Citation& citation = book_.citation(id);
+    const Citation& citation = credits_.citation(id);
     const bool says_more = !citation.key.empty() || !citation.locator.empty();
     return says_more ? text(id) : std::string_view();
 }

@@ -1,6 +1,8 @@
 // Citations as text, and the documents that a sheet has used so far.
 #pragma once
 
+#include "libsplice/cut/credits.h"
+#include "libsplice/catalogue/source.h"
 #include "libsplice/cut/bound_line.h"
 
 #include <span>
@@ -14,8 +16,8 @@ namespace libsplice {
 /// first use.
 class CitationLog {
   public:
-    /// The book must outlive this.
-    explicit CitationLog(const Book& book);
+    /// The book that gets the credit must outlive this.
+    explicit CitationLog(Credits credits);
 
     /// The citation as text; its document counts as used. The text lives as long as this.
     std::string_view text(CitationId id);
@@ -26,11 +28,11 @@ class CitationLog {
     void use(CitationId id) { (void)text(id); }
 
     [[nodiscard]] std::span<const Source* const> used() const { return used_; }
-    /// The book's words for rows, marks and values.
-    [[nodiscard]] const Names& names() const { return book_.names(); }
+    /// The words for rows, marks and values.
+    [[nodiscard]] const Names& names() const { return credits_.names(); }
 
   private:
-    const Book& book_;
+    Credits credits_;
     std::vector<std::string> texts_; ///< by id; empty: not used yet
     std::vector<const Source*> used_;
 };
