@@ -313,9 +313,7 @@ def check_names(files):
             if name in known:
                 continue
             line = code.count("\n", 0, found.start()) + 1
-            yield Finding(
-                str(file.path), line, "name", f"{own} may not name {name} ({header})", f"{own} {name}"
-            )
+            yield Finding(str(file.path), line, "name", f"{own} may not name {name} ({header})")
 
 
 # --- CMake ---------------------------------------------------------------------------------------
@@ -419,7 +417,7 @@ def check_folders(files):
     for folder, inside in folders.items():
         if len(inside) > FULLEST_FOLDER:
             sentence = f"{len(inside)} source files, over {FULLEST_FOLDER}: part the folder by idea"
-            yield Finding(str(folder), 1, "flat", sentence, str(folder))
+            yield Finding(str(folder), 1, "flat", sentence)
 
 
 def check_openings(files):

@@ -144,10 +144,10 @@ Result<End> work_out_bare(const Request& request) {
 
 /// A whipping uses up no rope, but needs straight rope to lie on.
 Result<End> work_out_whipped(const Request& request) {
-    const Length rope = request.rope.counting_diameter();
+    const Length diameter = request.rope.counting_diameter();
     Figures need(request);
-    const Length length = need.field_or(whipping_length, FigureId::whipping, rope).length;
-    const Length offset = need.figure(FigureId::whipping_offset).length(rope);
+    const Length length = need.field_or(whipping_length, FigureId::whipping, diameter).length;
+    const Length offset = need.figure(FigureId::whipping_offset).length(diameter);
     if (need.failed()) {
         return need.fault();
     }
@@ -156,7 +156,7 @@ Result<End> work_out_whipped(const Request& request) {
     const Nanometres end = start + to_nanometres(length);
     allowance.add(Mark{MarkName::whipping, end});
     allowance.add(Value{ValueName::whipping_m, length.si()});
-    allowance.add(Span{Span::Form::whipped, start, end, to_nanometres(rope)});
+    allowance.add(Span{Span::Form::whipped, start, end, to_nanometres(diameter)});
     allowance.steps = steps_of_whipped(request.rope);
     return allowance;
 }
@@ -187,9 +187,9 @@ Result<End> work_out_heat_sealed(const Request& request) {
     if (!spoils && !request.fields.has(core_back)) {
         return allowance;
     }
-    const Length rope = request.rope.counting_diameter();
+    const Length diameter = request.rope.counting_diameter();
     Figures need(request);
-    const Length back = need.field_or(core_back, FigureId::core_back, rope).length;
+    const Length back = need.field_or(core_back, FigureId::core_back, diameter).length;
     if (need.failed()) {
         return need.fault();
     }
@@ -197,7 +197,7 @@ Result<End> work_out_heat_sealed(const Request& request) {
     allowance.add(Mark{MarkName::core_end, end_of_core});
     allowance.add(Value{ValueName::core_back_m, back.si()});
     allowance.add(
-        Span{Span::Form::covered, allowance.standing_mark, end_of_core, to_nanometres(rope)});
+        Span{Span::Form::covered, allowance.standing_mark, end_of_core, to_nanometres(diameter)});
     allowance.steps = sealed_cover_steps;
     return allowance;
 }

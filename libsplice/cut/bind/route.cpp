@@ -25,7 +25,7 @@ RouteLength from_way(const WayLength& way) {
     return route;
 }
 
-OrWayFault<RouteLength> measured(const PointRoute& route, Length rope) {
+OrWayFault<RouteLength> measured(const PointRoute& route, Length diameter) {
     std::vector<WayPoint> way;
     std::optional<Length> least;
     for (const RoutePoint& point : route.points) {
@@ -34,7 +34,7 @@ OrWayFault<RouteLength> measured(const PointRoute& route, Length rope) {
             least = std::min(least.value_or(*point.sheave), *point.sheave);
         }
     }
-    const auto length = route_length(way, rope);
+    const auto length = route_length(way, diameter);
     if (const auto* fault = std::get_if<WayFault>(&length)) {
         return *fault;
     }
@@ -52,23 +52,25 @@ std::vector<Position> eyelets_of(const EyeletRow& row) {
 }
 
 OrWayFault<WayLength> zigzag(const LacingRoute& lacing, std::span<const std::vector<Position>> rows,
-                             Length rope) {
-    return rows.empty() ? zigzag_lacing(lacing.count, lacing.gap, lacing.pitch, lacing.around, rope)
-                        : zigzag_lacing(rows[0], rows[1], lacing.around, rope);
+                             Length diameter) {
+    return rows.empty()
+               ? zigzag_lacing(lacing.count, lacing.gap, lacing.pitch, lacing.around, diameter)
+               : zigzag_lacing(rows[0], rows[1], lacing.around, diameter);
 }
 
 OrWayFault<Length> rail(const LacingRoute& lacing, std::span<const std::vector<Position>> rows,
-                        Length rope) {
-    return rows.empty() ? rail_lacing(lacing.count, lacing.gap, lacing.around, lacing.pitch, rope)
-                        : rail_lacing(rows[0], lacing.gap, lacing.around, rope);
+                        Length diameter) {
+    return rows.empty()
+               ? rail_lacing(lacing.count, lacing.gap, lacing.around, lacing.pitch, diameter)
+               : rail_lacing(rows[0], lacing.gap, lacing.around, diameter);
 }
 
 /// Lacings that count as thread through points, from their length alone.
 OrWayFault<Length> threaded(const LacingRoute& lacing, std::span<const std::vector<Position>> rows,
-                            Length rope) {
+                            Length diameter) {
     switch (lacing.pattern) {
     case Pattern::rail:
-        return rail(lacing, rows, rope);
+        return rail(lacing, rows, diameter);
     case Pattern::criss_cross:
         return rows.empty() ? criss_cross_lacing(lacing.count, lacing.gap, lacing.pitch)
                             : criss_cross_lacing(rows[0], rows[1]);
@@ -79,21 +81,21 @@ OrWayFault<Length> threaded(const LacingRoute& lacing, std::span<const std::vect
     case Pattern::zigzag:
         break;
     }
-    return spiral_lacing(lacing.turns, lacing.around, lacing.pitch, rope);
+    return spiral_lacing(lacing.turns, lacing.around, lacing.pitch, diameter);
 }
 
-OrWayFault<RouteLength> measured(const LacingRoute& lacing, Length rope) {
+OrWayFault<RouteLength> measured(const LacingRoute& lacing, Length diameter) {
     std::vector<std::vector<Position>> rows;
     for (const EyeletRow& row : lacing.rows) {
         rows.push_back(eyelets_of(row));
     }
     if (lacing.pattern == Pattern::zigzag) {
-        const auto way = zigzag(lacing, rows, rope);
+        const auto way = zigzag(lacing, rows, diameter);
         const auto* fault = std::get_if<WayFault>(&way);
         return fault != nullptr ? OrWayFault<RouteLength>(*fault)
                                 : from_way(std::get<WayLength>(way));
     }
-    const auto length = threaded(lacing, rows, rope);
+    const auto length = threaded(lacing, rows, diameter);
     if (const auto* fault = std::get_if<WayFault>(&length)) {
         return *fault;
     }
@@ -118,9 +120,9 @@ Purchase rigged(const PurchaseRoute& route) {
     return purchase;
 }
 
-OrWayFault<RouteLength> measured(const PurchaseRoute& route, Length rope) {
+OrWayFault<RouteLength> measured(const PurchaseRoute& route, Length diameter) {
     const Purchase purchase = rigged(route);
-    const auto length = purchase_length(purchase, rope);
+    const auto length = purchase_length(purchase, diameter);
     if (const auto* fault = std::get_if<WayFault>(&length)) {
         return *fault;
     }

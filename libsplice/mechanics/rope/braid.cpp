@@ -60,8 +60,8 @@ std::optional<Length> take_up_over(std::span<const BuriedPart> tail, double cons
     return take_up;
 }
 
-Length diameter_over_bury(Length rope, double section) {
-    return rope * std::sqrt(1.0 + std::max(0.0, section));
+Length diameter_over_bury(Length diameter, double section) {
+    return diameter * std::sqrt(1.0 + std::max(0.0, section));
 }
 
 } // namespace libsplice

@@ -51,8 +51,8 @@ using BuriedTail = ShortList<BuriedPart, most_buried_parts>;
 /// in.
 [[nodiscard]] std::optional<Length> take_up_over(std::span<const BuriedPart> tail, double constant);
 
-/// Outer diameter of a rope of diameter `rope` over a tail of section `section`: d sqrt(1 +
+/// Outer diameter of a rope of diameter `diameter` over a tail of section `section`: d sqrt(1 +
 /// section).
-[[nodiscard]] Length diameter_over_bury(Length rope, double section = 1.0);
+[[nodiscard]] Length diameter_over_bury(Length diameter, double section = 1.0);
 
 } // namespace libsplice

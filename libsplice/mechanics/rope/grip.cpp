@@ -35,9 +35,9 @@ std::optional<double> grip_per_diameter(Angle braid_angle, double section, doubl
     return 2.0 * std::numbers::sqrt2 * empty * std::sqrt(swollen) / (1.0 - swollen * empty);
 }
 
-std::optional<double> grip_exponent(std::span<const BuriedPart> tail, Length rope,
+std::optional<double> grip_exponent(std::span<const BuriedPart> tail, Length diameter,
                                     const GrippingBraid& braid) {
-    Expects(rope > Length());
+    Expects(diameter > Length());
     double exponent = 0.0;
     for (const BuriedPart& part : tail) {
         for (const double section : {part.section_at_start, part.section_at_end}) {
@@ -51,7 +51,7 @@ std::optional<double> grip_exponent(std::span<const BuriedPart> tail, Length rop
                                       braid.packing);
         };
         using Rule = boost::math::quadrature::gauss<double, 15>;
-        exponent += part.length / rope * Rule::integrate(grip_at, 0.0, 1.0);
+        exponent += part.length / diameter * Rule::integrate(grip_at, 0.0, 1.0);
     }
     return exponent * braid.friction;
 }
@@ -61,22 +61,23 @@ double grip_needed(double load_share) {
     return -std::log1p(-load_share);
 }
 
-std::optional<double> grip_margin(std::span<const BuriedPart> tail, Length rope,
+std::optional<double> grip_margin(std::span<const BuriedPart> tail, Length diameter,
                                   const GrippingBraid& braid, double load_share) {
     Expects(load_share > 0.0);
-    const auto exponent = grip_exponent(tail, rope, braid);
+    const auto exponent = grip_exponent(tail, diameter, braid);
     return exponent ? std::optional(*exponent / grip_needed(load_share)) : std::nullopt;
 }
 
-std::optional<Length> least_bury(Length rope, const GrippingBraid& braid, double load_share,
+std::optional<Length> least_bury(Length diameter, const GrippingBraid& braid, double load_share,
                                  double margin, double tapered) {
     Expects(braid.friction > 0.0 && tapered >= 0.0 && tapered <= 1.0);
     // The exponent is in proportion to the tail, so that of one diameter tells all.
-    const auto of_one_diameter = grip_exponent(tapered_tail(rope, rope * tapered), rope, braid);
+    const auto of_one_diameter =
+        grip_exponent(tapered_tail(diameter, diameter * tapered), diameter, braid);
     if (!of_one_diameter || !(*of_one_diameter > 0.0)) {
         return std::nullopt;
     }
-    return rope * (margin * grip_needed(load_share) / *of_one_diameter);
+    return diameter * (margin * grip_needed(load_share) / *of_one_diameter);
 }
 
 } // namespace libsplice

@@ -26,10 +26,10 @@ struct GrippingBraid {
 [[nodiscard]] std::optional<double> grip_per_diameter(Angle braid_angle, double section = 1.0,
                                                       double packing = 1.0);
 
-/// The grip's exponent over the parts of a tail in braid of diameter `rope` (above 0): load in the
-/// braid grows by a factor of up to exp(exponent) from the throat to the tail's end. Nothing where
-/// the tail does not go in.
-[[nodiscard]] std::optional<double> grip_exponent(std::span<const BuriedPart> tail, Length rope,
+/// The grip's exponent over the parts of a tail in braid of diameter `diameter` (above 0): load in
+/// the braid grows by a factor of up to exp(exponent) from the throat to the tail's end. Nothing
+/// where the tail does not go in.
+[[nodiscard]] std::optional<double> grip_exponent(std::span<const BuriedPart> tail, Length diameter,
                                                   const GrippingBraid& braid);
 
 /// The exponent that a tail needs so as not to slip where it carries the share `load_share` (0 to
@@ -39,12 +39,12 @@ struct GrippingBraid {
 
 /// How many times the grip that it needs a tail has; below 1 it slips at any load, since grip and
 /// load grow together.
-[[nodiscard]] std::optional<double> grip_margin(std::span<const BuriedPart> tail, Length rope,
+[[nodiscard]] std::optional<double> grip_margin(std::span<const BuriedPart> tail, Length diameter,
                                                 const GrippingBraid& braid, double load_share);
 
 /// The shortest tail with that margin, the share `tapered` (0 to 1) of it thinned evenly to
 /// nothing.
-[[nodiscard]] std::optional<Length> least_bury(Length rope, const GrippingBraid& braid,
+[[nodiscard]] std::optional<Length> least_bury(Length diameter, const GrippingBraid& braid,
                                                double load_share, double margin,
                                                double tapered = 0.0);
 

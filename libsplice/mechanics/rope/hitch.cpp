@@ -14,22 +14,22 @@ constexpr double full_turn = 2.0 * std::numbers::pi;
 
 } // namespace
 
-Length round_turn(Length around, Length rope) {
-    return (around + rope) * std::numbers::pi;
+Length round_turn(Length around, Length diameter) {
+    return (around + diameter) * std::numbers::pi;
 }
 
-Length turn_round_two(Length first, Length second, Length gap, Length rope) {
+Length turn_round_two(Length first, Length second, Length gap, Length diameter) {
     Expects(first.si() > 0.0 && second.si() > 0.0 && gap.si() >= 0.0);
-    const double r = (first + rope).si() / 2.0;
-    const double s = (second + rope).si() / 2.0;
+    const double r = (first + diameter).si() / 2.0;
+    const double s = (second + diameter).si() / 2.0;
     const double apart = (gap + (first + second) / 2.0).si();
     const double step = r - s;
     const double legs = 2.0 * std::sqrt((apart - step) * (apart + step));
     return Length(legs + std::numbers::pi * (r + s) + 2.0 * step * std::asin(step / apart));
 }
 
-Length turn_round_rectangle(Length wide, Length deep, Length rope) {
-    return 2.0 * (wide + deep) + rope * std::numbers::pi;
+Length turn_round_rectangle(Length wide, Length deep, Length diameter) {
+    return 2.0 * (wide + deep) + diameter * std::numbers::pi;
 }
 
 double load_past(double turns, double friction) {
@@ -42,9 +42,9 @@ double turns_to_hold(double ratio, double friction) {
     return std::log(ratio) / (full_turn * friction);
 }
 
-double clove_hitch_margin(Length post, Length rope, double on_post, double on_rope) {
-    Expects(rope.si() > 0.0);
-    const double cosine = (post + rope) / (post + 3.0 * rope);
+double clove_hitch_margin(Length post, Length diameter, double on_post, double on_rope) {
+    Expects(diameter.si() > 0.0);
+    const double cosine = (post + diameter) / (post + 3.0 * diameter);
     const double pinch = 2.0 * std::sqrt(1.0 - cosine * cosine) * (on_post + on_rope);
     return pinch * std::exp(full_turn * on_post);
 }

@@ -6,17 +6,17 @@
 namespace libsplice {
 
 /// Rope in one full turn round a thing of diameter `around`: the circle of the rope's centreline.
-[[nodiscard]] Length round_turn(Length around, Length rope);
+[[nodiscard]] Length round_turn(Length around, Length diameter);
 
 /// Rope in one turn round two parallel round things of diameters `first` and `second` with `gap`
 /// clear between them: a band round both. With radii r and s to the rope's centreline and C from
 /// centre to centre, 2 sqrt(C^2 - (r - s)^2) + pi (r + s) + 2 (r - s) asin((r - s)/C). Diameters
 /// above 0, gap 0 or more.
-[[nodiscard]] Length turn_round_two(Length first, Length second, Length gap, Length rope);
+[[nodiscard]] Length turn_round_two(Length first, Length second, Length gap, Length diameter);
 
 /// Rope in one full turn round a rectangle of `wide` by `deep`, bent sharply round its corners:
 /// 2 (wide + deep) + pi rope.
-[[nodiscard]] Length turn_round_rectangle(Length wide, Length deep, Length rope);
+[[nodiscard]] Length turn_round_rectangle(Length wide, Length deep, Length diameter);
 
 /// The share of a load that gets past `turns` full turns at friction `friction` (above 0): the
 /// capstan formula, exp(-2 pi friction turns). Turns that bury each other hold more.
@@ -29,8 +29,9 @@ namespace libsplice {
 /// How well a clove hitch holds with a slack tail; from 1 on it holds any load. The crossing strand
 /// pinches the ends: with cos g = (D + d)/(D + 3 d), the margin is
 /// 2 sin g (on_post + on_rope) exp(2 pi on_post). Derived after Bayman, Am. J. Phys. 45:185 (1977).
-/// `post` and `rope` are diameters, `rope` above 0; the two coefficients are of rope on post and
-/// rope on rope. A low-load approximation.
-[[nodiscard]] double clove_hitch_margin(Length post, Length rope, double on_post, double on_rope);
+/// `post` and `diameter` are diameters, `diameter` above 0; the two coefficients are of rope on
+/// post and rope on rope. A low-load approximation.
+[[nodiscard]] double clove_hitch_margin(Length post, Length diameter, double on_post,
+                                        double on_rope);
 
 } // namespace libsplice

@@ -9,14 +9,15 @@ bool TaperSchedule::ends_in_more_than_a_pair() const {
     return static_cast<int>(drops.size()) < strands / 2 - 1;
 }
 
-TaperSchedule taper_schedule(int strands, int pairs, Length taper, Length rope, double packing) {
+TaperSchedule taper_schedule(int strands, int pairs, Length taper, Length diameter,
+                             double packing) {
     Expects(strands >= 4 && strands <= most_strands && strands % 2 == 0);
     Expects(pairs >= 0 && pairs < strands / 2);
     TaperSchedule schedule;
     schedule.strands = strands;
     schedule.spacing = taper / (pairs + 1);
     const auto outside = [&](double section) {
-        return diameter_over_bury(rope, packing * section);
+        return diameter_over_bury(diameter, packing * section);
     };
     for (int dropped = 1; dropped <= pairs; ++dropped) {
         PairDrop drop;
@@ -28,7 +29,7 @@ TaperSchedule taper_schedule(int strands, int pairs, Length taper, Length rope, 
         schedule.drops.push_back(drop);
         schedule.end_section = drop.section;
     }
-    schedule.end_step = outside(schedule.end_section) - rope;
+    schedule.end_step = outside(schedule.end_section) - diameter;
     return schedule;
 }
 

@@ -37,9 +37,9 @@ struct TaperSchedule {
 
 /// `pairs` of an even number of `strands` (4 to most_strands) dropped over `taper`, at marks
 /// taper/(pairs + 1) apart, the first of them that far past the taper's start. At least one pair is
-/// left. The host is as thick as the tail, `rope`; over a section a it is rope sqrt(1 + packing a)
-/// thick.
-[[nodiscard]] TaperSchedule taper_schedule(int strands, int pairs, Length taper, Length rope,
+/// left. The host is as thick as the tail, `diameter`; over a section a it is rope sqrt(1 + packing
+/// a) thick.
+[[nodiscard]] TaperSchedule taper_schedule(int strands, int pairs, Length taper, Length diameter,
                                            double packing = 1.0);
 
 /// A tail of length `tail` as the schedule thins it: in full section up to its first drop, then as

@@ -116,12 +116,12 @@ std::optional<WayFault> fault_of_pairs(std::span<const Position> first,
 } // namespace
 
 OrWayFault<WayLength> zigzag_lacing(std::size_t legs, Length gap, Length advance, Length edge,
-                                    Length rope) {
+                                    Length diameter) {
     Expects(gap.si() > 0.0);
     if (legs < 1) {
         return WayFault{WayError::too_few, legs};
     }
-    const Length turned_on = edge + rope;
+    const Length turned_on = edge + diameter;
     const Length apart = diagonal(gap, advance);
     if (too_near(apart, turned_on)) {
         return WayFault{WayError::cannot_pass, 1, turned_on, apart};
@@ -134,7 +134,8 @@ OrWayFault<WayLength> zigzag_lacing(std::size_t legs, Length gap, Length advance
 }
 
 OrWayFault<WayLength> zigzag_lacing(std::span<const Position> first,
-                                    std::span<const Position> second, Length edge, Length rope) {
+                                    std::span<const Position> second, Length edge,
+                                    Length diameter) {
     if (first.size() != second.size() && first.size() != second.size() + 1) {
         return WayFault{WayError::rows_unlike, second.size()};
     }
@@ -147,29 +148,29 @@ OrWayFault<WayLength> zigzag_lacing(std::span<const Position> first,
             return WayFault{WayError::same_place, i};
         }
     }
-    return round_pins(pins, edge + rope);
+    return round_pins(pins, edge + diameter);
 }
 
 OrWayFault<Length> rail_lacing(std::size_t loops, Length gap, Length rail, Length pitch,
-                               Length rope) {
+                               Length diameter) {
     if (loops < 1) {
         return WayFault{WayError::too_few, loops};
     }
-    if (const auto fault = fault_of_rail(gap, rail + rope)) {
+    if (const auto fault = fault_of_rail(gap, rail + diameter)) {
         return *fault;
     }
-    return static_cast<double>(loops) * diagonal(loop_round(gap, rail + rope), pitch);
+    return static_cast<double>(loops) * diagonal(loop_round(gap, rail + diameter), pitch);
 }
 
 OrWayFault<Length> rail_lacing(std::span<const Position> eyelets, Length gap, Length rail,
-                               Length rope) {
+                               Length diameter) {
     if (eyelets.size() < 2) {
         return WayFault{WayError::too_few, eyelets.size()};
     }
-    if (const auto fault = fault_of_rail(gap, rail + rope)) {
+    if (const auto fault = fault_of_rail(gap, rail + diameter)) {
         return *fault;
     }
-    const Length loop = loop_round(gap, rail + rope);
+    const Length loop = loop_round(gap, rail + diameter);
     Length before = distance_between(eyelets[0], eyelets[1]);
     Length total;
     for (std::size_t i = 0; i < eyelets.size(); ++i) {
@@ -230,9 +231,9 @@ OrWayFault<Length> straight_lacing(std::span<const Position> first,
     return polyline_length(path);
 }
 
-Length spiral_lacing(double turns, Length around, Length pitch, Length rope) {
+Length spiral_lacing(double turns, Length around, Length pitch, Length diameter) {
     Expects(turns > 0.0);
-    return turns * diagonal(round_turn(around, rope), pitch);
+    return turns * diagonal(round_turn(around, diameter), pitch);
 }
 
 } // namespace libsplice

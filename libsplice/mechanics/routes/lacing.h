@@ -17,7 +17,7 @@ namespace libsplice {
 /// leg is sqrt(C^2 - 4R^2) and either two of them are joined by an arc of R (pi - 2 tau). `gap`
 /// above 0. Faults: too_few (no legs), cannot_pass (C below 2R). Elementary geometry.
 [[nodiscard]] OrWayFault<WayLength> zigzag_lacing(std::size_t legs, Length gap, Length advance,
-                                                  Length edge, Length rope);
+                                                  Length edge, Length diameter);
 
 /// The same between any two rows: the rope takes the first pin of `first`, the first of `second`,
 /// the second of `first` and so on, and turns one way at the one row, the other way at the other. A
@@ -28,7 +28,7 @@ namespace libsplice {
 /// counts the pins in the order that the rope takes them.
 [[nodiscard]] OrWayFault<WayLength> zigzag_lacing(std::span<const Position> first,
                                                   std::span<const Position> second, Length edge,
-                                                  Length rope);
+                                                  Length diameter);
 
 /// `loops` loops round a straight rail of diameter `rail`, one from each eyelet, whose centre lies
 /// `gap` from the rail's; the eyelets are `pitch` apart. With R = (rail + rope)/2 a loop in the
@@ -36,13 +36,13 @@ namespace libsplice {
 /// pitch^2). `gap` above 0; an eyelet counts as a point. Faults: too_few (no loops), rail_too_near
 /// (gap below R). Elementary geometry, exact once unrolled.
 [[nodiscard]] OrWayFault<Length> rail_lacing(std::size_t loops, Length gap, Length rail,
-                                             Length pitch, Length rope);
+                                             Length pitch, Length diameter);
 
 /// The same with one loop from each of a row of eyelets. The pitch of a loop is the mean of the
 /// distances to its eyelet's neighbours, at an end of the row that to its only one. Faults: too_few
 /// (fewer than two eyelets), rail_too_near.
 [[nodiscard]] OrWayFault<Length> rail_lacing(std::span<const Position> eyelets, Length gap,
-                                             Length rail, Length rope);
+                                             Length rail, Length diameter);
 
 /// A criss-cross over `pairs` pairs of eyelets, rows `gap` and pairs `pitch` apart: straight across
 /// the first pair, then both ends crossing to every next pair, gap + 2 (n - 1) sqrt(gap^2 +
@@ -67,6 +67,6 @@ namespace libsplice {
 
 /// `turns` turns (above 0) round a straight thing of diameter `around`, each going on by `pitch`: a
 /// helix of turns sqrt((pi (around + rope))^2 + pitch^2). Elementary geometry.
-[[nodiscard]] Length spiral_lacing(double turns, Length around, Length pitch, Length rope);
+[[nodiscard]] Length spiral_lacing(double turns, Length around, Length pitch, Length diameter);
 
 } // namespace libsplice

@@ -10,7 +10,7 @@ namespace libsplice {
 
 namespace {
 
-std::optional<WayFault> fault_of(const Purchase& purchase, Length rope) {
+std::optional<WayFault> fault_of(const Purchase& purchase, Length diameter) {
     if (purchase.parts < 1) {
         return WayFault{WayError::too_few, purchase.parts};
     }
@@ -22,7 +22,7 @@ std::optional<WayFault> fault_of(const Purchase& purchase, Length rope) {
     const auto largest = std::ranges::max_element(sheaves, {}, &RigSheave::diameter);
     if (largest != sheaves.end()) {
         const auto which = static_cast<std::size_t>(largest - sheaves.begin());
-        const Length nearest = largest->diameter + rope;
+        const Length nearest = largest->diameter + diameter;
         if (purchase.run + as_good_as_nothing < nearest) {
             return WayFault{WayError::blocks_meet_eased, which, nearest, purchase.run};
         }
@@ -49,16 +49,16 @@ Purchase plain_purchase(std::size_t parts, Length run, Length sheave, Length tai
     return purchase;
 }
 
-OrWayFault<PurchaseLength> purchase_length(const Purchase& purchase, Length rope) {
-    Expects(rope.si() >= 0.0 && purchase.becket.si() >= 0.0);
-    if (const auto fault = fault_of(purchase, rope)) {
+OrWayFault<PurchaseLength> purchase_length(const Purchase& purchase, Length diameter) {
+    Expects(diameter.si() >= 0.0 && purchase.becket.si() >= 0.0);
+    if (const auto fault = fault_of(purchase, diameter)) {
         return *fault;
     }
     const auto parts = static_cast<double>(purchase.parts);
     PurchaseLength length;
     length.way.straight = parts * purchase.run - purchase.becket + purchase.lead + purchase.tail;
     for (const RigSheave& sheave : purchase.sheaves) {
-        length.way.wrapped += (sheave.diameter + rope) / 2.0 * sheave.turn.si();
+        length.way.wrapped += (sheave.diameter + diameter) / 2.0 * sheave.turn.si();
         ++length.way.turns;
     }
     const Length travel = purchase.run - purchase.hauled.value_or(purchase.run);

@@ -37,12 +37,12 @@ struct PurchaseLength {
 /// last.
 [[nodiscard]] Purchase plain_purchase(std::size_t parts, Length run, Length sheave, Length tail);
 
-/// The rope's centreline in a purchase of rope of diameter `rope`:
+/// The rope's centreline in a purchase of rope of diameter `diameter`:
 /// parts run - becket + sum of (sheave + rope)/2 turn + lead + tail; hauled, the tail is longer by
 /// parts (run - hauled). The parts count as parallel to the line of axles. Faults: too_few (no
 /// parts), blocks_meet_eased and blocks_meet_hauled (the axles nearer than the largest sheave and
 /// the rope), hauled_past_run, becket_past_block (the becket more than the run). Elementary
 /// geometry.
-[[nodiscard]] OrWayFault<PurchaseLength> purchase_length(const Purchase& purchase, Length rope);
+[[nodiscard]] OrWayFault<PurchaseLength> purchase_length(const Purchase& purchase, Length diameter);
 
 } // namespace libsplice

@@ -35,15 +35,15 @@ struct Bend {
     Length arc;
 };
 
-Bend bend_round(Length sheave, Length rope, Angle turned) {
-    const Length radius = (sheave + rope) / 2.0;
+Bend bend_round(Length sheave, Length diameter, Angle turned) {
+    const Length radius = (sheave + diameter) / 2.0;
     return {radius * std::tan(turned.si() / 2.0), radius * turned.si()};
 }
 
 } // namespace
 
-OrWayFault<WayLength> route_length(std::span<const WayPoint> way, Length rope) {
-    Expects(rope.si() >= 0.0);
+OrWayFault<WayLength> route_length(std::span<const WayPoint> way, Length diameter) {
+    Expects(diameter.si() >= 0.0);
     if (const auto fault = fault_of_points(way)) {
         return *fault;
     }
@@ -57,7 +57,7 @@ OrWayFault<WayLength> route_length(std::span<const WayPoint> way, Length rope) {
             if (turned.si() > right_back) {
                 return WayFault{WayError::turns_right_back, i};
             }
-            bend = bend_round(*way[i].sheave, rope, turned);
+            bend = bend_round(*way[i].sheave, diameter, turned);
             ++length.turns;
         }
         const Length leg = distance_between(way[i - 1].at, way[i].at);

@@ -322,7 +322,7 @@ double append_drawing(std::string& into, const Piece& piece, UnitSystem units) {
 }
 
 double append_drawing(std::string& into, const KindDeclaration& kind, const End& allowance,
-                      Length rope, const Names& names, UnitSystem units) {
+                      Length diameter, const Names& names, UnitSystem units) {
     const auto side = [&](LineEnd end) {
         DrawnEnd drawn{letter_of(end), &allowance, {}, 0, false, {}, {}};
         for (const Mark& mark : allowance.marks) {
@@ -335,7 +335,7 @@ double append_drawing(std::string& into, const KindDeclaration& kind, const End&
     title += both ? ": the rope laid straight, both its ends, what lies between broken out."
                   : ": the rope laid straight, its end on the left.";
     title += " Along the rope to scale; drawn thicker than it is.";
-    return Drawing(into, names, units, to_nanometres(rope), false)
+    return Drawing(into, names, units, to_nanometres(diameter), false)
         .draw(side(LineEnd::a), both ? std::optional(side(LineEnd::b)) : std::nullopt, title);
 }
 

@@ -18,6 +18,6 @@ double append_drawing(std::string& into, const Piece& piece, UnitSystem units);
 
 /// One end by itself, or both sides of one that is made at both ends of a piece.
 double append_drawing(std::string& into, const KindDeclaration& kind, const End& allowance,
-                      Length rope, const Names& names, UnitSystem units);
+                      Length diameter, const Names& names, UnitSystem units);
 
 } // namespace libsplice
