@@ -12,10 +12,10 @@ namespace libsplice::cli {
 namespace {
 
 constexpr std::array<std::string_view, 2> file_keys{"source", "case"};
-constexpr std::array<std::string_view, 11> case_keys{
-    "name",       "where",  "end",       "rope",      "fields",
-    "line",       "expect", "tolerance", "disagrees", "tolerance_reason",
-    "printed_row"};
+constexpr std::array<std::string_view, 12> case_keys{
+    "name",        "where",   "end",       "rope",      "fields",
+    "line",        "expect",  "tolerance", "disagrees", "tolerance_reason",
+    "printed_row", "accepted"};
 
 /// Reads one case after the other; what all of them share.
 class CaseReader {
@@ -35,6 +35,7 @@ class CaseReader {
     void read_fields(const Node& node, PublishedCase& one);
     void read_expected(const Node& node, PublishedCase& one);
     void read_tolerance(const Node& node, PublishedCase& one);
+    void read_accepted(const Node& node, PublishedCase& one);
 
     std::vector<Source> sources_;
     Citations citations_;
@@ -138,6 +139,24 @@ void CaseReader::read_tolerance(const Node& node, PublishedCase& one) {
     }
 }
 
+/// What a case gives and expects again shows no value of ours, only that it is not refused.
+void CaseReader::read_accepted(const Node& node, PublishedCase& one) {
+    one.accepted = optional_flag(context_, node, "accepted");
+    const auto repeats_field = [&](const Expectation& expected) {
+        return std::ranges::find(one.fields, std::pair(expected.name, expected.text)) !=
+               one.fields.end();
+    };
+    const auto repeats = std::ranges::count_if(one.expected, repeats_field);
+    const bool all = static_cast<std::size_t>(repeats) == one.expected.size();
+    if (repeats > 0 && !all) {
+        wrong(node, "expect", "an expectation repeats what a field gives; leave it out");
+    } else if (one.accepted != all) {
+        wrong(node, "accepted",
+              all ? "the expectations only repeat what the fields give; write accepted = true"
+                  : "an accepted case expects what its fields give, and nothing else");
+    }
+}
+
 PublishedCase CaseReader::read_case(const Node& node) {
     check_keys(context_, node, case_keys);
     PublishedCase one;
@@ -149,6 +168,7 @@ PublishedCase CaseReader::read_case(const Node& node) {
     read_question(node, one);
     read_expected(node, one);
     read_tolerance(node, one);
+    read_accepted(node, one);
     return one;
 }
 

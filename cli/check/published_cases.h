@@ -12,6 +12,7 @@
 //     tolerance = "1 %"                       # else half of the last digit of what is expected
 //     tolerance_reason = "the page rounds"    # needed with a tolerance
 //     printed_row = true                      # the very row that our table took its figure from
+//     accepted = true                         # expects what `fields` gives: only that it is accepted
 //     disagrees = "why"                       # print and we differ, and the case must say why
 //
 // A line stands as in a job file:
@@ -62,6 +63,7 @@ struct PublishedCase {
     std::vector<Expectation> expected;                       ///< never empty
     std::string tolerance; ///< empty: half of the last printed digit
     bool printed_row = false;
+    bool accepted = false; ///< its expectations repeat its fields
     std::string disagrees; ///< why; empty: we agree
 };
 

@@ -15,7 +15,6 @@ Result<CutSettings> read_settings(const splice_settings& given) {
         return Unexpected(Fault{Code::value_out_of_range, std::move(text), {}, std::move(field)});
     };
     CutSettings settings;
-    settings.points_files = false; // a host's user must not make it open files
     const bool risk_given = std::fpclassify(given.risk) != FP_ZERO;
     if (risk_given) {
         if (!(given.risk > 0.0 && given.risk <= 0.5)) {

@@ -87,7 +87,8 @@ void add_shrinkage(Ledger& ledger, const LengthShare& shrinkage) {
 void add_states(Ledger& ledger, const BoundLine& line) {
     const Nanometres unloaded = line.route ? line.route->unloaded : 0;
     const Nanometres loaded = ledger.sum() - unloaded;
-    const double factor = (1.0 + line.states.marking_strain) / (1.0 + line.states.working_strain);
+    const double factor =
+        length_at(metres(1.0), line.states.working_strain, line.states.marking_strain).si();
     if (const Nanometres change = share_of(loaded, factor - 1.0); change != 0) {
         // Both strains err together: the spread is that of their difference.
         const double sd = line.states.strain_spread * std::abs(in_metres(change)) /

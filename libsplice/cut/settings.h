@@ -25,7 +25,6 @@ struct CutSettings {
     double risk = 0.01;         ///< accepted chance that the rope is short, over 0 to 0.5
     std::optional<Length> step; ///< cut lengths are rounded up to it; none: 5 mm, for `exact` 1 mm
     MarkingTension marking_tension;
-    bool points_files = true; ///< whether a route may name a file of points, which is then read
 };
 
 } // namespace libsplice

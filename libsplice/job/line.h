@@ -14,6 +14,7 @@
 namespace libsplice {
 
 class Node;
+struct GivenRoute;
 struct RopeRow;
 
 /// The two ends of a line.
@@ -67,9 +68,8 @@ class JobLine {
 
     std::array<Cell, column_count> cells{};
     std::span<const EndFieldCell> fields; ///< the end fields that are not blank, in file order
-    /// The table of a TOML job's route; null where there is none. A route given as text stands in
-    /// `Column::route` instead; either way place(cell(Column::route)) is the route's place.
-    const Node* route = nullptr;
+    /// What `Column::route` gives; null where the line gives no route.
+    const GivenRoute* route = nullptr;
     /// The rope of the same TOML job that `rope` names; null where it is none of them.
     const RopeRow* own_rope = nullptr;
     /// Every cell that decides how the line is made, run together: equal plan keys mean equal rope,

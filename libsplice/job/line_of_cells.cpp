@@ -4,6 +4,7 @@
 #include "libsplice/job/headings.h"
 #include "libsplice/job/plan_key.h"
 #include "libsplice/job/read_job.h"
+#include "libsplice/job/route/read_route.h"
 
 #include <algorithm>
 #include <deque>
@@ -39,6 +40,7 @@ class LineOfCells {
 
     bool hand_on(const OnRow& on_row) {
         line_.fields = fields_;
+        line_.route = line_.cell(Column::route).empty() ? nullptr : &no_file_;
         if (!fault_) {
             write_plan_key(line_, plan_key_);
         }
@@ -65,6 +67,7 @@ class LineOfCells {
     std::deque<std::string> made_texts_;
     std::vector<EndFieldCell> fields_;
     std::optional<Fault> fault_;
+    const GivenRoute no_file_ = route_without_file();
     std::string plan_key_;
 };
 

@@ -34,7 +34,7 @@ std::unique_ptr<const BoundLine> LineBinder::bind(CellReader& cells) {
                   Column::middle);
     }
     line->ends = bind_ends(book_, ends_, line->rope, line->fit.fit, cells);
-    line->route = bind_route(settings_, line->rope, cells);
+    line->route = bind_route(line->rope, cells);
     if (cells.fault_count() != faults_before) {
         return nullptr;
     }

@@ -150,24 +150,15 @@ Place place_of(const Route& route, const WayFault& fault) {
 
 } // namespace
 
-std::optional<RouteLength> bind_route(const CutSettings& settings, const Rope* rope,
-                                      CellReader& cells) {
+std::optional<RouteLength> bind_route(const Rope* rope, CellReader& cells) {
     const JobLine& job = cells.job();
     if (rope == nullptr || !has_route(job) || !job.text(Column::length).empty()) {
         return std::nullopt;
     }
-    if (!settings.points_files && names_points_file(job)) {
-        cells.add({Fault{Code::route_not_readable,
-                         "a job that is not a file of its own reads no points file; give the "
-                         "points in the route"},
-                   Column::route});
-        return std::nullopt;
+    for (const Fault& fault : job.route->faults) {
+        cells.add_placed(fault);
     }
-    std::vector<Fault> faults;
-    const auto route = read_route(job, faults);
-    for (Fault& fault : faults) {
-        cells.add_placed(std::move(fault));
-    }
+    const auto& route = job.route->route;
     if (!route) {
         return std::nullopt;
     }

@@ -10,15 +10,13 @@ namespace libsplice {
 
 /// Whether the line gives a route, as a table or as a points file.
 [[nodiscard]] inline bool has_route(const JobLine& line) {
-    return line.route != nullptr || !line.text(Column::route).empty();
+    return line.route != nullptr;
 }
 
 /// The line's route, measured along the centreline of its rope; nothing where the job gives a
 /// length, or the rope could not be read. A fault is added to `cells`, placed at the point of the
-/// route that it is about: those of read_route, Code::route_impassable, Code::route_not_readable
-/// for a points file that the settings do not let it read, and Code::value_out_of_range for a route
-/// over 100 km.
-[[nodiscard]] std::optional<RouteLength> bind_route(const CutSettings& settings, const Rope* rope,
-                                                    CellReader& cells);
+/// route that it is about: those with which it was read, Code::route_impassable, and
+/// Code::value_out_of_range for a route over 100 km.
+[[nodiscard]] std::optional<RouteLength> bind_route(const Rope* rope, CellReader& cells);
 
 } // namespace libsplice

@@ -5,6 +5,7 @@
 #include "libsplice/job/headings.h"
 #include "libsplice/job/plan_key.h"
 #include "libsplice/job/read_job.h"
+#include "libsplice/job/route/read_route.h"
 
 #include <algorithm>
 #include <deque>
@@ -46,6 +47,7 @@ class CsvRows {
     /// Hands on the record that the reader stands at.
     bool hand_on(const OnRow& on_row) {
         gather();
+        line_.route = routes_.route_of(line_);
         const std::optional<Fault> fault = first_fault();
         if (fault) {
             plan_key_.clear();
@@ -125,6 +127,7 @@ class CsvRows {
         CellForm form;
     };
 
+    RouteReader routes_;
     const CsvRecords& records_;
     RowFaults& faults_;
     JobLine line_;

@@ -241,26 +241,41 @@ std::optional<Route> read_table(const Node& node, std::vector<Fault>& faults) {
     return faults.size() == before ? std::optional(std::move(route)) : std::nullopt;
 }
 
-} // namespace
-
-bool names_points_file(const JobLine& line) {
-    return line.route != nullptr ? line.route->find("points_file") != nullptr
-                                 : !line.text(Column::route).empty();
+GivenRoute read_file(const Cell& cell, Place at) {
+    GivenRoute given;
+    PointRoute route{read_points_file(beside(at, std::string(cell.text)), given.faults)};
+    if (given.faults.empty()) {
+        given.route = Route{std::move(route), std::move(at)};
+    }
+    return given;
 }
 
-std::optional<Route> read_route(const JobLine& line, std::vector<Fault>& faults) {
-    if (line.route != nullptr) {
-        return read_table(*line.route, faults);
-    }
+} // namespace
+
+const GivenRoute* RouteReader::route_of(const JobLine& line) {
     const Cell& cell = line.cell(Column::route);
-    Expects(!cell.text.empty());
-    const Place at = line.place(cell);
-    const std::size_t before = faults.size();
-    PointRoute route{read_points_file(beside(at, std::string(cell.text)), faults)};
-    if (faults.size() != before) {
-        return std::nullopt;
+    if (cell.node != nullptr) {
+        const auto [found, is_new] = of_tables_.try_emplace(cell.node);
+        if (is_new) {
+            found->second.route = read_table(*cell.node, found->second.faults);
+        }
+        return &found->second;
     }
-    return Route{std::move(route), at};
+    if (cell.text.empty()) {
+        return nullptr;
+    }
+    const auto known = of_files_.find(cell.text);
+    return known != of_files_.end()
+               ? &known->second
+               : &of_files_.emplace(cell.text, read_file(cell, line.place(cell))).first->second;
+}
+
+GivenRoute route_without_file() {
+    return {std::nullopt,
+            {Fault{Code::route_not_readable,
+                   "a line that is of no file reads no points file; give the points in the route",
+                   {},
+                   "route"}}};
 }
 
 } // namespace libsplice

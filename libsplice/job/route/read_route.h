@@ -1,24 +1,40 @@
-// Reads the route of a line.
+// Reads the routes of a job's lines.
 #pragma once
 
 #include "libsplice/base/fault.h"
 #include "libsplice/job/line.h"
 #include "libsplice/job/route/route.h"
 
+#include <map>
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace libsplice {
 
-/// Whether the line's route names a points file.
-[[nodiscard]] bool names_points_file(const JobLine& line);
+/// The route that a line gives; or nothing, and why, each fault with its place.
+struct GivenRoute {
+    std::optional<Route> route;
+    std::vector<Fault> faults;
+};
 
-/// The route that `line` gives, as a table or as the name of a points file (which is looked for
-/// beside the job's own file), or nothing: each of its faults has then been added to `faults`, with
-/// its place. Code::route_not_readable for an unknown, missing or ill-shaped key;
-/// Code::not_a_length, Code::not_a_number, Code::value_out_of_range for a value;
-/// Code::file_unreadable and the faults of a CSV file for a points file. Expects a line with a
-/// route.
-[[nodiscard]] std::optional<Route> read_route(const JobLine& line, std::vector<Fault>& faults);
+/// Reads each route of a job once, however many lines give it. Code::route_not_readable for an
+/// unknown, missing or ill-shaped key; Code::not_a_length, Code::not_a_number,
+/// Code::value_out_of_range for a value; Code::file_unreadable and the faults of a CSV file for a
+/// points file, which is looked for beside the job's own file.
+class RouteReader {
+  public:
+    /// The route of the line's cell, as a table or as the name of a points file; null where the
+    /// cell is empty. It lives as long as this.
+    [[nodiscard]] const GivenRoute* route_of(const JobLine& line);
+
+  private:
+    std::map<const Node*, GivenRoute> of_tables_;
+    std::map<std::string, GivenRoute, std::less<>> of_files_;
+};
+
+/// A route that would have a points file read for a line that is of no file: a host's user must
+/// not make it open files.
+[[nodiscard]] GivenRoute route_without_file();
 
 } // namespace libsplice

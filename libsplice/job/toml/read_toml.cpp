@@ -5,6 +5,7 @@
 #include "libsplice/job/plan_key.h"
 #include "libsplice/job/read_job.h"
 #include "libsplice/job/ropes/rope_rows.h"
+#include "libsplice/job/route/read_route.h"
 #include "libsplice/job/toml/toml_shape.h"
 
 #include <algorithm>
@@ -29,6 +30,7 @@ class TomlRows : public CellPlaces {
 
     bool hand_on(const Node& table, const OnRow& on_row) {
         gather(table);
+        line_.route = routes_.route_of(line_);
         if (fault_) {
             plan_key_.clear();
         } else {
@@ -45,7 +47,6 @@ class TomlRows : public CellPlaces {
   private:
     void gather(const Node& table) {
         line_.cells = {};
-        line_.route = nullptr;
         line_.own_rope = nullptr;
         nodes_.assign({&table});
         made_texts_.clear();
@@ -87,7 +88,6 @@ class TomlRows : public CellPlaces {
         } else if (value.table() != nullptr || declared.shape == CellShape::tables) {
             cell.index = add_node(value);
             cell.node = &value;
-            line_.route = column == Column::route ? &value : line_.route;
         } else {
             cell = make_cell(value, declared.sort);
         }
@@ -137,6 +137,7 @@ class TomlRows : public CellPlaces {
         return joined;
     }
 
+    RouteReader routes_;
     const Node* defaults_;
     std::span<const RopeRow> ropes_;
     FaultSink& faults_;
