@@ -111,21 +111,49 @@ TEST(AdjustableEye, ShortBuryIsRefusedByItsOwnName) {
     EXPECT_EQ(fault.field, "bury");
 }
 
-TEST(StitchedEye, OverlapIsTheUpperEndOfTheRange) {
+TEST(StitchedEye, ThinRopeIsBastedNoLongerThanIsPublished) {
     const auto end = make_end("stitched-eye", "double-braid polyester 6 mm");
-    EXPECT_NEAR(length_of(end, Item::tail), 90.0, near); // 15 D
-    EXPECT_NEAR(mark_of(end, MarkName::lap_end) - mark_of(end, MarkName::far_throat), 90.0, near);
-    EXPECT_NEAR(mark_of(end, MarkName::near_throat), 94.0, near); // 4 mm lost to the heat
-    EXPECT_TRUE(cautions_about(end, "no source"));
+    EXPECT_NEAR(length_of(end, Item::tail), 75.0, near); // 15 D would be 90 mm
+    EXPECT_NEAR(mark_of(end, MarkName::lap_end) - mark_of(end, MarkName::far_throat), 75.0, near);
+    EXPECT_NEAR(mark_of(end, MarkName::near_throat), 79.0, near); // 4 mm lost to the heat
+    ASSERT_TRUE(end.retained);
+    EXPECT_DOUBLE_EQ(end.retained->share, 0.72);
+    EXPECT_FALSE(cautions_about(end, "runs open"));
+    EXPECT_TRUE(cautions_about(
+        make_end("stitched-eye", "double-braid polyester 6 mm", {{"overlap", "76 mm"}}),
+        "runs open"));
 }
 
-TEST(SeizedEye, TailAndSeizingAreTheBooks) {
+TEST(StitchedEye, ThickerRopeIsStitchedRound) {
+    const auto end = make_end("stitched-eye", "double-braid polyester 8 mm");
+    EXPECT_NEAR(length_of(end, Item::tail), 120.0, near); // 15 D
+    ASSERT_TRUE(end.retained);
+    EXPECT_DOUBLE_EQ(end.retained->share, 0.90);
+    EXPECT_NE(end.steps[2].text.find("round both parts"), std::string_view::npos);
+}
+
+TEST(StitchedEye, InHmpeIsCautionedAndRefusedForAPerson) {
+    const auto end = make_end("stitched-eye", hollow);
+    EXPECT_FALSE(end.retained);
+    EXPECT_TRUE(cautions_about(end, "splice it"));
+    EXPECT_TRUE(refuses_a_person(end));
+}
+
+TEST(RingEye, SeizingOfHmpeHasItsPublishedCount) {
+    FieldList ring{{"groove", "20 mm"}, {"bore", "12 mm"}};
+    const auto end = make_end("ring-eye", hollow, ring);
+    EXPECT_DOUBLE_EQ(value_of(end, ValueName::turns), 30000.0); // a count, read as metres
+    EXPECT_TRUE(cautions_about(end, "60 %"));
+}
+
+TEST(SeizedEye, TwoSeizingsLieOnItsTail) {
     const auto end = make_end("seized-eye", "12-strand polyester 4 mm");
-    EXPECT_NEAR(length_of(end, Item::tail), 88.0, near);
+    EXPECT_NEAR(length_of(end, Item::tail), 48.0, near); // 12 D
     EXPECT_NEAR(value_of(end, ValueName::seizing_m), 12.0, near);
     EXPECT_NEAR(mark_of(end, MarkName::seizing_end) - mark_of(end, MarkName::far_throat), 12.0,
                 near);
-    EXPECT_NEAR(mark_of(end, MarkName::lap_end) - mark_of(end, MarkName::far_throat), 88.0, near);
+    EXPECT_NEAR(mark_of(end, MarkName::lap_end) - mark_of(end, MarkName::far_throat), 48.0, near);
+    EXPECT_TRUE(cautions_about(make_end("seized-eye", hollow), "slides"));
 }
 
 TEST(SeizedEye, TailShorterThanItsSeizingIsRefused) {

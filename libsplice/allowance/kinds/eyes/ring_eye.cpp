@@ -81,6 +81,21 @@ constexpr std::array steps_seized{
          "{seizing} long, some 30 turns of doubled twine in HMPE of 6 mm. Pass two or three "
          "crossing turns between the legs. The ring must not turn out when it is twisted by hand."},
     load};
+constexpr std::array steps_counted{
+    tape_end,
+    put_marks,
+    thread,
+    lead_through,
+    draw_through,
+    thin,
+    bury_it,
+    lock,
+    Step{Action::seize,
+         {MarkName::near_throat},
+         "Press the rope into the groove all round. Seize the legs together close behind the ring "
+         "with {turns} turns of doubled twine over {seizing}, and two or three crossing turns "
+         "between the legs; the ring must not turn out when it is twisted by hand."},
+    load};
 constexpr std::array steps_stitched{
     tape_end,
     put_marks,
@@ -188,7 +203,14 @@ Result<End> work_out(const Request& request) {
     end.add(Value{ValueName::bore_m, eye_part.facts.pin.si()});
     end.add(
         Value{ring->stitched ? ValueName::overlap_m : ValueName::seizing_m, ring->closing.si()});
-    end.steps = ring->stitched ? Steps(steps_stitched) : Steps(steps_seized);
+    if (ring->stitched) {
+        end.steps = steps_stitched;
+    } else if (const Figure* counted = request.rules.find(FigureId::turns)) {
+        end.add(Value{ValueName::turns, counted->number()});
+        end.steps = steps_counted;
+    } else {
+        end.steps = steps_seized;
+    }
     return end;
 }
 

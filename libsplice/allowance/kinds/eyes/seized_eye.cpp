@@ -24,23 +24,27 @@ constexpr std::array steps{
          {MarkName::near_throat, MarkName::far_throat},
          "Bend the end round the pin or thimble until near throat and far throat meet: {eye} from "
          "the inside of the crown to the throat, {tail} of tail along the standing part."},
+    Step{
+        Action::seize,
+        {MarkName::far_throat, MarkName::seizing_end},
+        "The standing part carries all and the tail nothing, so the turns are racked. Make line of "
+        "about a sixth of the rope's thickness fast to one part by its eye. From the throat lead "
+        "it over one part and under the other, to and fro like an 8, for {seizing}; heave each "
+        "turn "
+        "tight with a spike."},
     Step{Action::seize,
          {MarkName::far_throat, MarkName::seizing_end},
-         "Take twine about a sixth as thick as the rope and make it fast to one part at the "
-         "throat. Pass racking turns, over one part and under the other in figures of eight, "
-         "{seizing} long. Haul each tight with a spike; none may ride on another."},
-    Step{Action::seize,
-         {MarkName::far_throat, MarkName::seizing_end},
-         "Lead round turns back over both parts in the hollows of the first layer, one fewer, "
-         "hauled less hard."},
-    Step{Action::seize,
-         {MarkName::far_throat, MarkName::seizing_end},
-         "Pass two or three crossing turns between the parts, round the seizing, haul them tight, "
-         "and finish with a flat knot between the parts."},
+         "Lead riders back round both parts, in the hollows between the turns and one fewer than "
+         "those, hauled less hard so that they do not part the turns below."},
+    Step{
+        Action::seize,
+        {MarkName::far_throat, MarkName::seizing_end},
+        "Pass two crossing turns between the parts, round the whole seizing, heave them tight, and "
+        "finish with a flat knot between the parts."},
     Step{Action::seize,
          {MarkName::lap_end},
-         "Put a second seizing of the same length on the tail, ending at the lap-end mark, and "
-         "whip the tail's end."},
+         "Put a second seizing of the same length on the tail, ending at the lap-end mark, made in "
+         "the same way, and whip the tail's end."},
     Step{Action::load,
          {},
          "Load the eye, haul the crossing turns tight again where they have given, and measure."}};
