@@ -78,7 +78,7 @@ constexpr std::array steps_seized{
     Step{Action::seize,
          {MarkName::near_throat},
          "Press the rope into the groove all round. Seize the legs together close behind the ring, "
-         "{seizing} long, some 30 turns of doubled twine in HMPE of 6 mm. Pass two or three "
+         "{seizing} long, and pass two or three "
          "crossing turns between the legs. The ring must not turn out when it is twisted by hand."},
     load};
 constexpr std::array steps_counted{
