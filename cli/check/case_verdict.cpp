@@ -27,10 +27,10 @@ std::string expected_text(const Expectation& expected) {
 
 Judgement judge_fault(const Expectation& expected, const Answers& answers) {
     if (!answers.fault) {
-        return fails(expected_text(expected) + ", came no fault");
+        return fails(expected_text(expected) + ", came no error");
     }
     if (code_text(*answers.fault) != expected.text) {
-        return fails(expected_text(expected) + ", came fault " + code_text(*answers.fault) + ": " +
+        return fails(expected_text(expected) + ", came error " + code_text(*answers.fault) + ": " +
                      answers.fault->text);
     }
     return {};
@@ -103,7 +103,7 @@ Judgement judge_one(const PublishedCase& published, const Expectation& expected,
         return judge_fault(expected, answers);
     }
     if (answers.fault) {
-        return fails(expected_text(expected) + ", came fault " + code_text(*answers.fault) + ": " +
+        return fails(expected_text(expected) + ", came error " + code_text(*answers.fault) + ": " +
                      answers.fault->text);
     }
     return judge_value(published, expected, answers);

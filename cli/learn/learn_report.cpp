@@ -95,7 +95,7 @@ void write_text(const LearntFile& file, UnitSystem units, Output& output) {
     TextPage page(output);
     page.paragraph("LEARNT FROM " + file.file, 0);
     page.fact("Rows", std::to_string(file.rows) + ", " + std::to_string(file.left_out) +
-                          " left out for a fault");
+                          " left out for an error");
     for (const LearntPieces& pieces : file.all) {
         write_pieces(page, pieces, file, units);
     }

@@ -35,7 +35,7 @@ void RowFaults::finish() {
         }
         Fault last = held.back();
         last.text = std::to_string(more) +
-                    " more cells or rows have this fault, the last of them here: " + last.text;
+                    " more cells or rows have this error, the last of them here: " + last.text;
         faults_.push(std::move(last));
     }
     sorts_.clear();
