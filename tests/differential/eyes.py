@@ -97,6 +97,7 @@ def stitched_eye(m):
 def seized_eye(m):
     m.cut()
     lap, seizing = m.given("tail", m.sized("tail").value), m.given("seizing", m.sized("seizing").value)
+    refuse_if(nanometres(lap) < nanometres(seizing), 304)
     m.laid_on("tail", lap)
     m.teardrop()
     m.mark("seizing end", m.at + seizing)

@@ -69,6 +69,8 @@ def random_line(chance, number):
     if chance.random() < 0.15:
         row["load"] = f"{chance.randint(1, 80) * 200} N"
     reel_columns(chance, row, construction)
+    if chance.random() < 0.1:
+        row["wash"] = chance.choice(["yes", "yes", "no"])
     seldom = 0.03 if BOTH_ENDS & set(kinds) else 0.15  # no spliced end keeps them
     for column, share in (("extra", seldom), ("wear", seldom), ("spare", 0.15)):
         if chance.random() < share:

@@ -38,6 +38,9 @@ def loaded_path(line, further):
     if line.slack:
         share = line.tables.figure("slack", line.rope)
         path += line.add("marked slack", None, path / (1 + share.value) - path, share.sd * path)
+    shrinkage = line.tables.figure("shrinkage", line.rope)
+    if shrinkage and line.yes("wash"):
+        path += line.add("shrinkage in the wash", None, path / (1 - shrinkage.value) - path, shrinkage.sd * path)
     return path
 
 
