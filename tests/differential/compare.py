@@ -18,7 +18,7 @@ from ends import KINDS
 from exceptions import keep_out
 from fold import fold
 from line import Bench
-from jobs import BOTH_ENDS, random_lines, write_job
+from jobs import BOTH_ENDS, random_lines, write_toml
 from overlay import OVERLAY
 from parts import Row
 from values import Tables
@@ -140,8 +140,8 @@ def main():
         known = Tables(tables, overlay)
         for bench, options in BENCHES:
             rows = [keep_out(row, known) for row in random_lines(chance, count // len(BENCHES), total)]
-            job = Path(folder) / "job.csv"
-            write_job(job, rows)
+            job = Path(folder) / "job.toml"
+            write_toml(job, rows)
             pieces = pieces_of(splice, tables, str(overlay), str(job), options)
             for row, piece in zip(rows, pieces, strict=True):
                 answer = fold(known, bench, row)

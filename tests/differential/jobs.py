@@ -1,11 +1,13 @@
 """Random lines of a job, the same for the same seed: every kind at either end, made first and last, in every rope."""
 
 import csv
+import json
 
 from ends import KINDS
 from given import diameter, end_fields, mm
 from joins import KINDS as JOINS
 from parts import COVERED
+from ways import random_route
 from whole import KINDS as WHOLE
 
 ROPES = {
@@ -53,6 +55,9 @@ def random_line(chance, number):
     row["length"] = chance.choice([f"{round(chance.uniform(0.4, 3), 3)} m",
                                    f"{round(chance.uniform(3, 40), 4)} m",
                                    f"{chance.randint(3, 60)} ft {chance.randint(1, 11)} in"])
+    if chance.random() < 0.12 and construction != "shock-cord" and not BOTH_ENDS & set(kinds):
+        row["route"] = random_route(chance)
+        del row["length"]
     row["fit"] = chance.choice(["exact", "trim-aboard", "at-least"])
     if row["fit"] == "exact" and chance.random() < 0.5:
         row["tolerance"] = mm(chance, 2, 20)
@@ -111,9 +116,24 @@ def random_lines(chance, count, before=0):
     return [random_line(chance, number) for number in range(before + 1, before + count + 1)]
 
 
-def write_job(path, rows):
+def write_csv(path, rows):
     columns = list(dict.fromkeys(name for row in rows for name in row))
     with open(path, "w", newline="", encoding="utf-8") as job:
         writer = csv.DictWriter(job, columns)
         writer.writeheader()
         writer.writerows(rows)
+
+
+def write_toml(path, rows):
+    """An end with fields is a table with its kind; a route is a table too."""
+    with open(path, "w", encoding="utf-8") as job:
+        for row in rows:
+            job.write("[[line]]\n")
+            for name, text in row.items():
+                if "." not in name and name not in ("end_a", "end_b"):
+                    job.write(f"{name} = {text if name == 'route' else json.dumps(text)}\n")
+            for end in ("end_a", "end_b"):
+                fields = {n[6:]: t for n, t in row.items() if n.startswith(end + ".")}
+                if end in row:
+                    job.write(f"{end} = {{ " + ", ".join(f"{n} = {json.dumps(t)}" for n, t in
+                                                       ({"kind": row[end]} | fields).items()) + " }\n")

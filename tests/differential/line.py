@@ -26,6 +26,7 @@ class Line:
         self.last = "b" if self.first == "a" else "a"
         self.closed = False  # one row makes both ends
         self.slack = bench.marking_tension == "slack" and self.rope.construction not in NO_LOAD
+        self.purchase = "purchase" in self.row.get("route", "")  # its longest state is eased
         self.rows = []
 
     def add(self, item, end, metres, sd=0.0, group="own"):

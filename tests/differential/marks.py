@@ -16,7 +16,7 @@ from pathlib import Path
 
 from exceptions import core_kept_with_a_short_tail
 from given import mm
-from jobs import write_job
+from jobs import write_csv
 
 STEP = 5_000_000
 SIZES = {"wire": "1/8 in", "shock-cord": "8 mm", "8-plait": "16 mm", "3-strand": "12 mm"}
@@ -135,7 +135,7 @@ def main():
             for _ in range(count)]
     with tempfile.TemporaryDirectory() as folder:
         job = Path(folder) / "job.csv"
-        write_job(job, rows)
+        write_csv(job, rows)
         pieces = told(splice, tables, "cut", str(job))["pieces"]
     bad, cut = 0, dict.fromkeys((kind["name"] for kind in kinds), 0)
     for row, piece in zip(rows, pieces, strict=True):

@@ -1,12 +1,17 @@
 """What a line keeps of its rope's strength, and whether it holds its load: docs/strength.md."""
 
+from bends import share_in_bend
+from routes import smallest_sheave
 from values import refuse_if
 
 
-def retained(ends):
-    """The weakest of what is known; None if nothing is."""
-    known = [share for end in ends.values() for share in (end.retained, end.bend) if share is not None]
-    return min(known, default=None)
+def retained(line, ends):
+    """The weakest of what is known: either end, the bend over its pin, over the smallest sheave; None if nothing is."""
+    places = [share for end in ends.values() for share in (end.retained, end.bend)]
+    sheave = smallest_sheave(line.row["route"]) if "route" in line.row else None
+    if sheave:
+        places.append(share_in_bend(line.tables, line.rope, sheave))
+    return min((share for share in places if share is not None), default=None)
 
 
 def holds(line, ends):
@@ -14,7 +19,7 @@ def holds(line, ends):
     a rope that carries a person."""
     if line.rope.breaking is None or line.rope.cautious and line.yes("carries_person"):
         return None
-    kept = retained(ends)
+    kept = retained(line, ends)
     return line.rope.breaking * (1.0 if kept is None else kept)
 
 

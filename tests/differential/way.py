@@ -3,13 +3,17 @@
 import math
 
 from line import NO_LOAD
+from routes import way_of
 from values import PULLS, length, refuse_if
 
 
 def loaded_path(line, further):
     tape_fixed = line.tables.figure("tape_fixed", line.rope).value
     tape_share = line.tables.figure("tape_share", line.rope).value
-    finished = length(line.row["length"])
+    finished, slack_tail = length(line.row.get("length", "0 m")), 0.0
+    if "route" in line.row:
+        finished, carries = way_of(line.row["route"], line.rope.diameter)
+        slack_tail = finished - carries
     path = line.add("finished length", None, finished,
                     (tape_fixed + tape_share * finished) / math.sqrt(3), "tape")
     for e in "ab":
@@ -30,11 +34,13 @@ def loaded_path(line, further):
         return elastic(line, path)
     if line.rope.construction in NO_LOAD:
         return path
+    path -= slack_tail  # what the hand holds is never stretched
     path += stretch(line, path)
     first_stretch = line.tables.figure("first_stretch", line.rope)
     new = not line.yes("prestretched", line.row.get("rope_prestretched", "no"))
     if first_stretch and new:
         path += line.add("first stretch", None, path / (1 + first_stretch.value) - path, first_stretch.sd * path)
+    path += slack_tail
     if line.slack:
         share = line.tables.figure("slack", line.rope)
         path += line.add("marked slack", None, path / (1 + share.value) - path, share.sd * path)
@@ -47,7 +53,7 @@ def loaded_path(line, further):
 def stretch(line, path):
     """From the pull of the length to the pull of the marks; PHYSICS E, along the rope's curve."""
     reference = (line.rope.nominal * 1e3) ** 2 / 8 * PULLS["kgf"]
-    asked = line.row.get("tension")
+    asked = None if line.purchase else line.row.get("tension")  # eased, a purchase carries no load
     at = line.bench.marking_tension
     marked = reference if at in ("reference", "slack") else line.force(at)
     working = line.force(asked) if asked else reference

@@ -1,23 +1,7 @@
 """Ends of wire and of elastic: docs/splices/clipped-eye.md, ferrule-eye.md, swaged-fitting.md, crimped-end.md."""
 
-import math
-
+from bends import share_in_bend
 from values import nanometres, refuse_if
-
-PRINTED = (1, 2, 4, 6, 10, 15, 30, 40)  # pin over wire
-
-
-def bend(m):
-    """Strength in the bend over the pin; between the printed ratios it runs with the ratio's logarithm."""
-    ratio = m.given("pin", 0.0) / m.d
-    if ratio < PRINTED[0]:
-        return None
-    shares = [m.needed(f"bend_{n}").value for n in PRINTED]
-    for low, high, left, right in zip(PRINTED, PRINTED[1:], shares, shares[1:]):
-        if ratio < high:
-            return left + (right - left) * math.log(ratio / low) / math.log(high / low)
-    return shares[-1]
-
 
 def clipped_eye(m):
     """Clips and turn-back as printed for the size; other sizes only from the clip maker's own sheet."""
@@ -30,7 +14,7 @@ def clipped_eye(m):
     refuse_if(printed and (clips < printed.value or nanometres(turn_back) < nanometres(least)), 307)
     m.laid_on("turn-back", turn_back)
     m.teardrop(near="turn back to here")
-    m.end.bend = bend(m)
+    m.end.bend = share_in_bend(m.tables, m.rope, m.given("pin", 0.0))
     m.end.unfit_for_person = True
 
 
@@ -38,7 +22,7 @@ def ferrule_eye(m):
     turn_back = m.required("turn_back")
     m.laid_on("turn-back", turn_back)
     m.teardrop(near="turn back to here")
-    m.end.bend = bend(m)
+    m.end.bend = share_in_bend(m.tables, m.rope, m.given("pin", 0.0))
     m.end.unfit_for_person = True
 
 
