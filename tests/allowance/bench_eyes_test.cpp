@@ -136,12 +136,13 @@ TEST(StitchedEye, InHmpeIsCautionedAndRefusedForAPerson) {
     const auto end = make_end("stitched-eye", hollow);
     EXPECT_FALSE(end.retained);
     EXPECT_TRUE(cautions_about(end, "splice it"));
-    EXPECT_TRUE(refuses_a_person(end));
+    EXPECT_TRUE(std::ranges::any_of(end.cautions, [](const Caution& caution) {
+        return caution.weight == Caution::Weight::refused_for_person;
+    }));
 }
 
 TEST(RingEye, SeizingOfHmpeHasItsPublishedCount) {
-    FieldList ring{{"groove", "20 mm"}, {"bore", "12 mm"}};
-    const auto end = make_end("ring-eye", hollow, ring);
+    const auto end = make_end("ring-eye", hollow, {{"groove", "20 mm"}, {"bore", "12 mm"}});
     EXPECT_DOUBLE_EQ(value_of(end, ValueName::turns), 30000.0); // a count, read as metres
     EXPECT_TRUE(cautions_about(end, "60 %"));
 }
