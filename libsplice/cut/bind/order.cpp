@@ -38,11 +38,11 @@ void place_kept(BoundLine& line, CellReader& cells) {
             return;
         }
     }
-    cells.add(Fault{Code::cannot_be_both,
-                    "rope for wear or to be cut aboard can only lie at an end that is knotted, or "
-                    "cut and whipped on a line that need not be exact; neither end of this line is "
-                    "one"},
-              line.fit.wear > 0 ? Column::wear : Column::extra);
+    cells.add(
+        Fault{Code::cannot_be_both,
+              "rope for wear or to be cut aboard needs an end that is knotted, or that is cut and "
+              "whipped on a line that need not be exact; neither end of this line is one"},
+        line.fit.wear > 0 ? Column::wear : Column::extra);
 }
 
 /// A re-make takes the rope beyond the bearing point once more.

@@ -74,8 +74,8 @@ constexpr std::array steps_through{
          "once the core goes on."},
     Step{Action::lead_in,
          {MarkName::near_throat, MarkName::far_throat},
-         "Send the core's tail back into the cover at the near throat, along inside the whole eye, "
-         "and out at the far throat by the hole that the core came out of.",
+         "Send the core's tail back into the cover at the near throat and along inside the whole "
+         "eye. Bring it out at the far throat by the hole that the core came out of.",
          Part::core},
     Step{Action::bring_together,
          {MarkName::near_throat, MarkName::far_throat},
@@ -109,9 +109,9 @@ constexpr std::array steps_through{
          Part::cover},
     Step{Action::smooth,
          {MarkName::exit, MarkName::far_throat},
-         "Work the cover down from the slip knot, a little at a time, until it has gone over the "
-         "buried tail, the crossing and its own tail and the throats meet. Do not force it: a "
-         "cover drawn tight over the eye takes load that is not its own.",
+         "Work the cover down from the slip knot, a little at a time, over the buried tail, the "
+         "crossing and its own tail, until the throats meet. Do not force it: a cover drawn tight "
+         "over the eye takes load that is not its own.",
          Part::cover},
     stitch_it,
     load_it,
@@ -169,8 +169,8 @@ constexpr std::array steps_kept{
          Part::core},
     Step{Action::smooth,
          {MarkName::exit, MarkName::far_throat},
-         "Let the bight slip back into the cover, and work the cover down from the slip knot until "
-         "it lies without slack up to the throat. Do not force it.",
+         "Let the bight slip back into the cover. Work the cover down from the slip knot until it "
+         "lies without slack up to the throat. Do not force it.",
          Part::cover},
     stitch_it,
     load_it,

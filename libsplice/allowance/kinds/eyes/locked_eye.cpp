@@ -82,7 +82,7 @@ constexpr std::array steps_far_end_fixed{
          "the far throat."},
     Step{Action::turn_eye_through,
          {MarkName::near_throat},
-         "Open the tail just beside the near-throat mark, reach through that opening, take hold of "
+         "Open the tail just beside the near-throat mark. Reach through that opening, take hold of "
          "the crown and draw the whole eye through it, as a sleeve is turned."},
     Step{Action::bring_together,
          {MarkName::near_throat, MarkName::far_throat},

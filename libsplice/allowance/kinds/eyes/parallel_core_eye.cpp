@@ -54,9 +54,9 @@ constexpr std::array steps{
          "added."},
     Step{Action::lead_in,
          {MarkName::near_throat, MarkName::exit},
-         "Send the core's tail into the cover at the near throat, along inside the whole eye, past "
-         "the far throat, and out at the exit, {exit} beyond it. Catch no yarn of the core that "
-         "lies there already.",
+         "Send the core's tail into the cover at the near throat and along inside the whole eye. "
+         "Bring it past the far throat and out at the exit, {exit} beyond it. Catch no yarn of the "
+         "core that lies there already.",
          Part::core},
     Step{Action::taper,
          {MarkName::taper_start},
@@ -78,8 +78,8 @@ constexpr std::array steps{
          Part::core},
     Step{Action::smooth,
          {MarkName::exit, MarkName::far_throat},
-         "Work the cover down from the slip knot until the throats meet and the cover's own tail, "
-         "which carries nothing, has gone under it beside the core.",
+         "Work the cover down from the slip knot until the throats meet. The cover's own tail, "
+         "which carries nothing, goes under it beside the core.",
          Part::cover},
     Step{Action::stitch,
          {MarkName::far_throat},

@@ -44,12 +44,11 @@ constexpr std::array fields{field::eye,     field::pin,     field::tail, field::
                             field::strands, cover_end,      cover_tail};
 
 constexpr std::array steps{
-    Step{
-        Action::mark,
-        {MarkName::cover_tail_end, MarkName::cover_taper, MarkName::cover_end},
-        "Tape the end. Mark the cover where it will end on the finished line, and on its own tail, "
-        "towards the eye, the taper start and where that tail is cut, {cover_tail} on.",
-        Part::cover},
+    Step{Action::mark,
+         {MarkName::cover_tail_end, MarkName::cover_taper, MarkName::cover_end},
+         "Tape the end. Mark the cover where it will end on the finished line. On its own tail, "
+         "towards the eye, mark the taper start and where that tail is cut, {cover_tail} on.",
+         Part::cover},
     Step{Action::slip_knot,
          {},
          "Tie a slip knot about two metres beyond, on the side that keeps its cover."},
@@ -59,8 +58,8 @@ constexpr std::array steps{
          "back to its end. Stroke the cover smooth from the slip knot to the hole."},
     Step{Action::mark,
          {},
-         "Mark the core where it comes out, which is its cover-end mark, and from its end put all "
-         "the other marks on it, with the marking tension on the core.",
+         "Mark the core where it comes out: that is its cover-end mark. From its end put all the "
+         "other marks on it, with the marking tension on the core.",
          Part::core},
     Step{Action::cut,
          {MarkName::cover_tail_end},
@@ -101,7 +100,7 @@ constexpr std::array steps{
     Step{Action::taper,
          {MarkName::taper_start},
          "Thin the core's tail from the taper-start mark to its end, a strand of each hand "
-         "together, at the drop-pair marks if the core's strands are known.",
+         "together. If there are drop-pair marks, do it there.",
          Part::core},
     Step{Action::bury,
          {MarkName::far_throat, MarkName::bury_end},

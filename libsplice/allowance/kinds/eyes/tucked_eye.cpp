@@ -68,8 +68,8 @@ constexpr std::array steps_plait{
          "standing part, lying beside a pair of its own."},
     Step{Action::tuck,
          {MarkName::far_throat},
-         "Turn the rope over and tuck the two pairs of the other hand the other way round, again "
-         "each under a pair of the hand that is not its own. Draw all four up evenly."},
+         "Turn the rope over and tuck the two pairs of the other hand the other way round. Again "
+         "each goes under a pair of the hand that is not its own. Draw all four up evenly."},
     Step{Action::tuck,
          {MarkName::far_throat},
          "That is one full tuck. Go on, each pair beside its own hand down the rope, until there "

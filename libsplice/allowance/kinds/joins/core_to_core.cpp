@@ -21,7 +21,7 @@ constexpr std::array steps{
          Part::cover},
     Step{Action::draw_core,
          {MarkName::join},
-         "Open each cover at the join mark, take the core out there, back to its end, and push the "
+         "Open each cover at the join mark and take the core out there, back to its end. Push the "
          "empty covers back out of the way."},
     Step{Action::mark,
          {},
@@ -39,7 +39,7 @@ constexpr std::array steps{
     Step{Action::taper,
          {MarkName::taper_start},
          "Thin what hangs out of each core from the taper-start mark to its end, one strand of "
-         "each hand at a time, at the drop-pair marks where there are any.",
+         "each hand at a time. If there are drop-pair marks, do it there.",
          Part::core},
     Step{Action::bury,
          {MarkName::join, MarkName::bury_end},

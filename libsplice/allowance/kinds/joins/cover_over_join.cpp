@@ -33,8 +33,8 @@ constexpr std::array steps_thin{
     Step{Action::mark, {}, "Put the marks on with the marking tension on the rope."},
     Step{Action::taper,
          {MarkName::taper_start},
-         "Thin the end from the taper-start mark to the nose end, {@nose end} from the cut, and "
-         "stitch what is left to a hard, even nose."},
+         "Thin the end from the taper-start mark to the nose end, {@nose end} from the cut. Stitch "
+         "what is left to a hard, even nose."},
     Step{Action::lead_in,
          {MarkName::cover_end, MarkName::nose_end},
          "Lead the nose into the open end of the thick tail and along inside it until the "
@@ -57,9 +57,9 @@ constexpr std::array steps_thick{
     Step{Action::mark, {}, "Put the marks on with the marking tension on the rope."},
     Step{Action::cut,
          {MarkName::nose_end},
-         "Open the end of this tail. Draw the core out of a covered rope, cut it off so that it "
-         "ends at the nose-end mark, {@nose end} from the cut end, and thin its last diameters, or "
-         "the rope hinges there; a hollow braid is only opened.",
+         "Open the end of this tail. Draw the core out of a covered rope and cut it off so that it "
+         "ends at the nose-end mark, {@nose end} from the cut end. Thin its last diameters, or the "
+         "rope hinges there; a hollow braid is only opened.",
          Part::core},
     Step{Action::lead_in,
          {MarkName::cover_end, MarkName::nose_end},
@@ -71,7 +71,7 @@ constexpr std::array steps_thick{
     Step{Action::taper,
          {MarkName::cover_end},
          "Take strands out of the last few diameters of the cover one by one, so that it ends "
-         "thin, and lay the ends down with stitches.",
+         "thin. Lay the ends down with stitches.",
          Part::cover},
     Step{Action::stitch,
          {MarkName::first_stitch},

@@ -98,7 +98,7 @@ constexpr std::array steps_plait{
     Step{Action::bring_together,
          {MarkName::unlay},
          "Marry the two ends. Each pair goes between the two strands of the other end's pair of "
-         "the same hand, by turns this one through that and that one through this, until the "
+         "the same hand, by turns this one through that and that one through this. Go on until the "
          "marks meet. Tie twine round the place and take the tapes off."},
     Step{Action::tuck,
          {MarkName::unlay},

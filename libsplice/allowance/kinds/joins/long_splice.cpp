@@ -37,8 +37,8 @@ constexpr std::array steps{
          "place."},
     Step{Action::unlay,
          {MarkName::strand_unlay},
-         "Unlay one strand of the first end on into its own rope, {strand_unlay} or more, and lay "
-         "the strand of the other end that faces it into the groove, turn by turn."},
+         "Unlay one strand of the first end on into its own rope, {strand_unlay} or more. Lay the "
+         "strand of the other end that faces it into the groove, turn by turn."},
     Step{Action::unlay,
          {MarkName::strand_unlay},
          "Do the same the other way with a strand of the other end, but stop after two turns. Draw "

@@ -27,7 +27,7 @@ constexpr std::array steps{
     Step{Action::tuck,
          {MarkName::unlay},
          "Tuck the three strands of one end against the lay into the other, over one and under "
-         "one, one strand out of every gap, and draw them up along their lay."},
+         "one, one strand out of every gap. Draw them up along their lay."},
     Step{Action::tuck,
          {MarkName::unlay},
          "Go on until that side has {tucks} full tucks. Turn the splice round, take the binding "

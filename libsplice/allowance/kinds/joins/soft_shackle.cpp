@@ -39,8 +39,8 @@ constexpr std::array steps{
          "the noose's throat on both legs, {noose} from the middle."},
     Step{Action::pass_tail_through_host,
          {},
-         "Open one leg at its noose mark and pass the other leg through it, up to its own mark, so "
-         "that the noose can be opened and closes when the legs are pulled."},
+         "Open one leg at its noose mark and pass the other leg through it, up to its own mark. "
+         "The noose can then be opened, and closes when the legs are pulled."},
     Step{Action::plain,
          {},
          "Lay the legs side by side, without turns, as far as the knot-face marks."},
@@ -59,8 +59,7 @@ constexpr std::array steps{
     Step{Action::draw_up,
          {},
          "Draw the knot up a little at a time, going round the parts in order, with its face on "
-         "the marks, and set it with the heaviest pull at hand. Both legs must come out equally "
-         "long."},
+         "the marks. Set it with the heaviest pull at hand. Both legs must come out equally long."},
     Step{Action::taper, {MarkName::knot_far_side}, "Thin what hangs out of each leg."},
     Step{Action::bury,
          {MarkName::knot_face, MarkName::bury_end},
@@ -71,8 +70,8 @@ constexpr std::array steps{
          "out."},
     Step{Action::load,
          {},
-         "Close the noose behind the knot, load the shackle between two pins with the knot out of "
-         "the line of the load, then measure and see that the noose cannot pass the knot."}};
+         "Close the noose behind the knot. Load the shackle between two pins with the knot out of "
+         "the line of the load. Then measure, and see that the noose cannot pass the knot."}};
 
 /// Both legs lie half round the bearing at either end; a straight line there counts already.
 SourcedLength round_bearings(const Request& request, Length diameter) {

@@ -67,8 +67,8 @@ constexpr std::array halyard_hitch{
          "from the bow and coming back to it."},
     Step{Action::tie,
          {MarkName::knot_far_side},
-         "Bring the end out between the turns and the bow, back through the inside of all the "
-         "turns, so that it lies along the standing part."},
+         "Bring the end out between the turns and the bow, and back through the inside of all the "
+         "turns. It then lies along the standing part."},
     Step{Action::draw_up,
          {},
          "Draw the turns tight one by one, then the end, until the hitch sits hard on the bow with "
@@ -88,8 +88,8 @@ constexpr std::array buntline_hitch{
          "Take the end right round the standing part, going away from the pin."},
     Step{Action::tie,
          {MarkName::knot_far_side},
-         "Make a second turn on the pin's side of the first and bring the end out beneath it, so "
-         "that the tail is trapped against the pin."},
+         "Make a second turn on the pin's side of the first. Bring the end out beneath it, so that "
+         "the tail is trapped against the pin."},
     Step{Action::draw_up,
          {},
          "Draw up the two turns, slide them down on the pin and leave {tail}: under load it jams, "

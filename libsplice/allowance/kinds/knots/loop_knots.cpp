@@ -36,8 +36,7 @@ constexpr std::array bowline{
     Step{Action::tie,
          {MarkName::loop_near, MarkName::loop_far},
          "Bring the end up through the turn from behind, round the back of the standing part, and "
-         "down through the turn again, so that it lies inside the loop and the two loop marks "
-         "meet."},
+         "down through the turn again. It now lies inside the loop, and the two loop marks meet."},
     Step{Action::draw_up,
          {},
          "Draw up standing part against both legs of the loop. The loop measures {eye} from its "
@@ -122,8 +121,8 @@ constexpr std::array double_bowline{
          "closed."},
     Step{Action::tie,
          {MarkName::knot_standing},
-         "From the mark on the knot's standing side, towards the loop, lay two small turns into "
-         "the rope, one on the other, both the same way round."},
+         "From the mark on the knot's standing side lay two small turns into the rope, towards the "
+         "loop. Lay one on the other, both the same way round."},
     Step{Action::tie,
          {MarkName::loop_near, MarkName::loop_far},
          "Bring the end up through both turns from behind, round the standing part, and down "

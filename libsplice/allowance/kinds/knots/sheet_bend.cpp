@@ -28,8 +28,8 @@ constexpr std::array fields{other_field, turns_field, field::knot_tail};
 constexpr std::array steps_round_bight{
     Step{Action::plain,
          {MarkName::load_side},
-         "Double the other rope, the thicker of the two, into a bight, or take its eye, and bring "
-         "this rope up through it from behind, the load-side mark in the bight."},
+         "Double the other rope, the thicker of the two, into a bight, or take its eye. Bring this "
+         "rope up through it from behind, the load-side mark in the bight."},
     Step{Action::tie,
          {MarkName::load_side},
          "Take this rope round behind both legs of the bight. Turns there: {turns}."},

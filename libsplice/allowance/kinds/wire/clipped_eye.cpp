@@ -53,15 +53,15 @@ constexpr auto steps_with(std::string_view first, std::string_view all) {
     };
 }
 constexpr auto steps_torque =
-    steps_with("Put the first clip one width of its base from the end of the dead end, the U-bolt "
-               "on the dead end and the saddle on the standing part. Tighten its nuts by turns to "
-               "{torque_nm} N m, threads clean, dry and without oil.",
+    steps_with("Put the first clip one width of its base from the end of the dead end. The U-bolt "
+               "lies on the dead end and the saddle on the standing part. Tighten its nuts by "
+               "turns to {torque_nm} N m, threads clean, dry and without oil.",
                "Take up the slack with a light pull and tighten all nuts by turns to {torque_nm} "
                "N m.");
 constexpr auto steps_by_maker =
-    steps_with("Put the first clip one width of its base from the end of the dead end, the U-bolt "
-               "on the dead end and the saddle on the standing part. Tighten its nuts by turns to "
-               "the torque that the clip maker gives.",
+    steps_with("Put the first clip one width of its base from the end of the dead end. The U-bolt "
+               "lies on the dead end and the saddle on the standing part. Tighten its nuts by "
+               "turns to the torque that the clip maker gives.",
                "Take up the slack with a light pull and tighten all nuts by turns to the clip "
                "maker's torque.");
 
