@@ -32,6 +32,9 @@ class Input {
     /// The rest of the input, whole.
     [[nodiscard]] Result<std::string> read_all();
     [[nodiscard]] const std::string& name() const { return name_; }
+    /// Whether it is a file or standard input. Text in memory, which a host gives, is neither:
+    /// nothing that it names beside itself is opened.
+    [[nodiscard]] bool is_file() const { return descriptor_ >= 0; }
     /// Bytes read so far.
     [[nodiscard]] std::size_t consumed() const { return consumed_; }
 

@@ -40,7 +40,7 @@ class LineOfCells {
 
     bool hand_on(const OnRow& on_row) {
         line_.fields = fields_;
-        line_.route = line_.cell(Column::route).empty() ? nullptr : &no_file_;
+        line_.route = routes_.route_of(line_);
         if (!fault_) {
             write_plan_key(line_, plan_key_);
         }
@@ -67,7 +67,7 @@ class LineOfCells {
     std::deque<std::string> made_texts_;
     std::vector<EndFieldCell> fields_;
     std::optional<Fault> fault_;
-    const GivenRoute no_file_ = route_without_file();
+    RouteReader routes_{false};
     std::string plan_key_;
 };
 

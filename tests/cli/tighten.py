@@ -79,7 +79,7 @@ class Tighten(unittest.TestCase):
         self.assertEqual(answer["determinant_before"], answer["determinant_after"])
         table = run("clove-hitch", "--mesh", "0.4", "--format", "csv").stdout.splitlines()
         self.assertEqual(len(table[0].split(",")), len(table[1].split(",")))
-        self.assertIn("besides 2 turns", run("clove-hitch", "--mesh", "0.4").stdout)
+        self.assertIn("beyond 2 turns", run("clove-hitch", "--mesh", "0.4").stdout)
 
     def test_a_figure_eight_seen_from_elsewhere(self):
         rows = []

@@ -78,13 +78,10 @@ struct Run {
     Counts counts;
 };
 
-/// The file's name says whether the text is CSV or TOML.
-inline Run cut_file(std::string_view text, const std::string& name, const CutSettings& settings,
-                    const Book& book) {
+inline Run cut_input(Input& input, const CutSettings& settings, const Book& book) {
     Run run;
     run.cutter = std::make_unique<Cutter>(book, settings);
     FaultSink faults(1000);
-    Input input = Input::of_text(text, name);
     const auto whole = read_job(input, book.field_names(), faults, [&](const JobRow& row) {
         const Piece& piece = run.cutter->cut(row, faults);
         Made made{piece, std::string(piece.name), std::nullopt};
@@ -99,6 +96,13 @@ inline Run cut_file(std::string_view text, const std::string& name, const CutSet
     run.faults = faults.kept();
     run.counts = run.cutter->counts();
     return run;
+}
+
+/// The file's name says whether the text is CSV or TOML.
+inline Run cut_file(std::string_view text, const std::string& name, const CutSettings& settings,
+                    const Book& book) {
+    Input input = Input::of_text(text, name);
+    return cut_input(input, settings, book);
 }
 
 inline Run cut_text(std::string_view csv, const CutSettings& settings = {},

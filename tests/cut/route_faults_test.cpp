@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <filesystem>
+#include <fstream>
 #include <ostream>
 
 namespace libsplice::testing {
@@ -91,9 +93,19 @@ TEST(RouteFaults, AllOfARouteAreTold) {
 }
 
 TEST(RouteFaults, APointsFileIsFaultedAtItsOwnPlace) {
-    const auto run = cut_text("name,rope,route\na,double-braid polyester 5 mm,nowhere.csv\n");
+    const std::string text = "name,rope,route\na,double-braid polyester 5 mm,nowhere.csv\n";
+    const std::string job = (std::filesystem::temp_directory_path() / "splice-route.csv").string();
+    std::ofstream(job) << text;
+    auto input = Input::open(job);
+    ASSERT_TRUE(input);
+    const auto run = cut_input(*input, {}, shipped_book());
+    std::filesystem::remove(job);
     ASSERT_EQ(run.faults.size(), 1U);
     EXPECT_EQ(run.faults.front().code, Code::file_unreadable);
+    // A job that is no file of its own opens none.
+    const auto of_text = cut_text(text);
+    ASSERT_EQ(of_text.faults.size(), 1U);
+    EXPECT_EQ(of_text.faults.front().code, Code::route_not_readable);
 }
 
 TEST(RouteFaults, ARouteLongerThanAnyLineIsRefused) {

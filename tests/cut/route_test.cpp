@@ -58,9 +58,11 @@ TEST(Route, ComesFromAPointsFileBesideTheJob) {
     std::filesystem::create_directories(folder);
     std::ofstream(folder / "way.csv") << "y [m],sheave,x [m]\n0,,0\n0,40 mm,3\n4,,3\n";
     const std::string job = (folder / "job.csv").string();
-    const auto run =
-        cut_file("name,rope,prestretched,route\na,double-braid polyester 5 mm,yes,way.csv\n", job,
-                 {}, shipped_book());
+    std::ofstream(job)
+        << "name,rope,prestretched,route\na,double-braid polyester 5 mm,yes,way.csv\n";
+    auto input = Input::open(job);
+    ASSERT_TRUE(input);
+    const auto run = cut_input(*input, {}, shipped_book());
     std::filesystem::remove_all(folder);
     EXPECT_NEAR(finished_millimetres(run), 7000.0 - 45.0 + 22.5 * pi / 2.0, near);
 }

@@ -25,8 +25,10 @@ Fault pushed(Fault fault, FaultSink& faults) {
 /// Turns records into lines, in memory that is used again for every row.
 class CsvRows {
   public:
-    CsvRows(const CsvRecords& records, std::span<const JobColumn> columns, RowFaults& faults)
-        : records_(records),
+    CsvRows(const CsvRecords& records, std::span<const JobColumn> columns, bool opens_files,
+            RowFaults& faults)
+        : routes_(opens_files),
+          records_(records),
           faults_(faults),
           heading_size_(static_cast<std::uint32_t>(columns.size())) {
         line_.places = &records;
@@ -186,7 +188,7 @@ Result<bool> read_csv_job(Input& input, std::span<const std::string_view> end_fi
         return Unexpected(std::move(columns).error());
     }
     RowFaults row_faults(faults);
-    CsvRows rows(records, *columns, row_faults);
+    CsvRows rows(records, *columns, input.is_file(), row_faults);
     for (more = records.next(); more && *more; more = records.next()) {
         if (!rows.hand_on(on_row)) {
             row_faults.finish();

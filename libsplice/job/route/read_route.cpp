@@ -241,13 +241,27 @@ std::optional<Route> read_table(const Node& node, std::vector<Fault>& faults) {
     return faults.size() == before ? std::optional(std::move(route)) : std::nullopt;
 }
 
-GivenRoute read_file(const Cell& cell, Place at) {
+GivenRoute read_node(const Node& table) {
     GivenRoute given;
-    PointRoute route{read_points_file(beside(at, std::string(cell.text)), given.faults)};
+    given.route = read_table(table, given.faults);
+    return given;
+}
+
+GivenRoute read_file(std::string_view name, const Place& at) {
+    GivenRoute given;
+    PointRoute route{read_points_file(beside(at, std::string(name)), given.faults)};
     if (given.faults.empty()) {
-        given.route = Route{std::move(route), std::move(at)};
+        given.route = Route{std::move(route), at};
     }
     return given;
+}
+
+GivenRoute without_file(const Place& at) {
+    return {std::nullopt,
+            {Fault{Code::route_not_readable,
+                   "a job that is not a file of its own reads no points file; give the points in "
+                   "the route",
+                   at, "route"}}};
 }
 
 } // namespace
@@ -257,7 +271,9 @@ const GivenRoute* RouteReader::route_of(const JobLine& line) {
     if (cell.node != nullptr) {
         const auto [found, is_new] = of_tables_.try_emplace(cell.node);
         if (is_new) {
-            found->second.route = read_table(*cell.node, found->second.faults);
+            found->second = opens_files_ || cell.node->find("points_file") == nullptr
+                                ? read_node(*cell.node)
+                                : without_file(cell.node->at());
         }
         return &found->second;
     }
@@ -265,17 +281,12 @@ const GivenRoute* RouteReader::route_of(const JobLine& line) {
         return nullptr;
     }
     const auto known = of_files_.find(cell.text);
-    return known != of_files_.end()
-               ? &known->second
-               : &of_files_.emplace(cell.text, read_file(cell, line.place(cell))).first->second;
-}
-
-GivenRoute route_without_file() {
-    return {std::nullopt,
-            {Fault{Code::route_not_readable,
-                   "a line that is of no file reads no points file; give the points in the route",
-                   {},
-                   "route"}}};
+    if (known != of_files_.end()) {
+        return &known->second;
+    }
+    const Place at = line.place(cell);
+    return &of_files_.emplace(cell.text, opens_files_ ? read_file(cell.text, at) : without_file(at))
+                .first->second;
 }
 
 } // namespace libsplice

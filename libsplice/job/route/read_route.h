@@ -24,17 +24,18 @@ struct GivenRoute {
 /// points file, which is looked for beside the job's own file.
 class RouteReader {
   public:
+    /// Without `opens_files` a route that names a points file is Code::route_not_readable: a host's
+    /// user must not make it open files.
+    explicit RouteReader(bool opens_files) : opens_files_(opens_files) {}
+
     /// The route of the line's cell, as a table or as the name of a points file; null where the
     /// cell is empty. It lives as long as this.
     [[nodiscard]] const GivenRoute* route_of(const JobLine& line);
 
   private:
+    bool opens_files_;
     std::map<const Node*, GivenRoute> of_tables_;
     std::map<std::string, GivenRoute, std::less<>> of_files_;
 };
-
-/// A route that would have a points file read for a line that is of no file: a host's user must
-/// not make it open files.
-[[nodiscard]] GivenRoute route_without_file();
 
 } // namespace libsplice

@@ -23,8 +23,9 @@ namespace {
 class TomlRows : public CellPlaces {
   public:
     /// `ropes` are those of the same job; both outlive the rows.
-    TomlRows(const Node* defaults, std::span<const RopeRow> ropes, FaultSink& faults)
-        : defaults_(defaults), ropes_(ropes), faults_(faults) {
+    TomlRows(const Node* defaults, std::span<const RopeRow> ropes, bool opens_files,
+             FaultSink& faults)
+        : routes_(opens_files), defaults_(defaults), ropes_(ropes), faults_(faults) {
         line_.places = this;
     }
 
@@ -195,7 +196,7 @@ Result<bool> read_toml_job(Input& input, std::span<const std::string_view> end_f
     if (!rope_faults.empty()) {
         return Unexpected(rope_faults.kept().front());
     }
-    TomlRows rows(document->find(toml_defaults_key), ropes, faults);
+    TomlRows rows(document->find(toml_defaults_key), ropes, input.is_file(), faults);
     for (const Node& line : *document->find(toml_line_key)->array()) {
         if (!rows.hand_on(line, on_row)) {
             return false;
@@ -209,7 +210,7 @@ Result<bool> read_toml_line(const Node& line, std::span<const std::string_view> 
     if (auto fault = check_toml_line(line, end_fields, faults)) {
         return Unexpected(std::move(*fault));
     }
-    return TomlRows(nullptr, {}, faults).hand_on(line, on_row);
+    return TomlRows(nullptr, {}, true, faults).hand_on(line, on_row);
 }
 
 } // namespace libsplice
