@@ -20,7 +20,8 @@ struct Known {
     Learnable what = Learnable::knot;
     double length = 0.0;
     double spread = 0.0;
-    BuriedTail tail = {}; ///< of a take-up
+    BuriedTail tail = {};         ///< of a take-up
+    double constant_spread = 0.0; ///< of a K that is measured once, without a spread of its own
 };
 
 Unexpected nothing(const Kind& kind, std::string_view why) {
@@ -32,19 +33,29 @@ bool is_about(double a, double b) {
     return std::abs(a - b) <= 1e-6 * std::abs(b);
 }
 
-/// The take-up of one tapered tail, where the kind's is that and no more.
-std::optional<Known> known_take_up(const End& end, const Rope& rope) {
-    const auto row = std::ranges::find(end.rows, Item::take_up, &Row::item);
-    if (!end.bury || row == end.rows.end()) {
+/// The take-up of one buried tail once it was loaded, where the kind's is that and no more. Pieces
+/// are loaded before they are measured, so what draws out at first load is off, with its spread.
+std::optional<Known> known_take_up(const End& end, const Rules& rules, const Rope& rope) {
+    const Figure* spliced = rules.find(FigureId::spliced_constant);
+    const auto taken = std::ranges::find(end.rows, Item::take_up, &Row::item);
+    if (!end.bury || spliced == nullptr || taken == end.rows.end()) {
         return std::nullopt;
     }
+    const auto drawn_out = std::ranges::find(end.rows, Item::settling, &Row::item);
+    const BuryFacts& bury = *end.bury;
+    const Length settled = bury.take_up + bury.settling;
+    const bool by_two_rows = drawn_out != end.rows.end();
+    // A kind with two tails has both in one row.
+    const Nanometres of_rows = taken->length + (by_two_rows ? drawn_out->length : 0);
+    const double spread = taken->sd + (by_two_rows ? drawn_out->sd : 0.0);
     const Length width = rope.counting_diameter();
-    return Known{Learnable::take_up, end.bury->take_up / width, row->sd / width.si(),
-                 end.bury->inside};
+    return Known{Learnable::take_up, settled / width,
+                 spread * (settled / from_nanometres(of_rows)) / width.si(), bury.inside,
+                 spliced->number_spread()};
 }
 
 Known of_figure(Learnable what, const Figure& figure, Length width) {
-    return {what, figure.length(width) / width, figure.spread(width) / width, {}};
+    return {what, figure.length(width) / width, figure.spread(width) / width};
 }
 
 std::optional<Known> known_figure(const Rules& rules, const Rope& rope) {
@@ -61,7 +72,7 @@ std::optional<Known> known_figure(const Rules& rules, const Rope& rope) {
         return std::nullopt;
     }
     const double tight = knot->length(width) / width;
-    return Known{Learnable::knot, tight * set->number(), tight * set->number_spread(), {}};
+    return Known{Learnable::knot, tight * set->number(), tight * set->number_spread()};
 }
 
 Result<Known> known_of(const Book& book, const Kind& kind, const Rope& rope) {
@@ -71,7 +82,7 @@ Result<Known> known_of(const Book& book, const Kind& kind, const Rope& rope) {
         return Unexpected(rules ? end.error() : rules.error());
     }
     if (end && end->bury) {
-        if (const auto take_up = known_take_up(*end, rope)) {
+        if (const auto take_up = known_take_up(*end, *rules, rope)) {
             return *take_up;
         }
         return nothing(kind, "what it takes up is not that of one buried tail");
@@ -116,7 +127,10 @@ std::optional<Fault> fit_braid(Learnt& learnt, const Known& known, const Kind& k
         const double least = learnt.sample.mean - learnt.spread;
         const auto less = least > 0.0 ? constant_for(known.tail, least * width) : 0.0;
         learnt.constant_spread = *constant - less.value_or(0.0);
+        return std::nullopt;
     }
+    const double less = std::max(0.0, *constant - known.constant_spread);
+    learnt.spread = learnt.sample.mean - *take_up_over(known.tail, less) / width;
     return std::nullopt;
 }
 

@@ -26,11 +26,11 @@ TEST(CoreEye, RowsAreTheArithmetic) {
     const double round = 15.0 * (3.14159265358979 + 2.0 * beta) + 2.0 * std::sqrt(2525.0 - 225.0);
     EXPECT_NEAR(length_of(end, Item::eye_legs), round, near);
     EXPECT_NEAR(length_of(end, Item::throat_to_bearing), -60.0, near);
-    // 350 in full section and 175 thinned, in a braid of 15 degrees: cos 30 degrees over cos^2 15
-    // degrees is 1 - K, and 350 / 0.9254223147 + 2 x 175 / 1.9254223147 - 525.
-    EXPECT_NEAR(length_of(end, Item::take_up), 34.984009, 1e-4);
-    EXPECT_NEAR(spread_of(end, Item::take_up), 17.5, near); // 2.5 x the core
-    EXPECT_NEAR(length_of(end, Item::settling), -10.5, near);
+    // 350 in full section and 175 thinned evenly, K = 0.25: 350/0.8660254 + 350/1.8660254 - 525.
+    // With K = 0.20 it is 51.0643118, with 0.135, once it was loaded, 32.6644302.
+    EXPECT_NEAR(length_of(end, Item::take_up), 66.7096231345, near);
+    EXPECT_NEAR(spread_of(end, Item::take_up), 66.7096231345 - 51.0643118126, near);
+    EXPECT_NEAR(length_of(end, Item::settling), 32.6644302110 - 66.7096231345, near);
     EXPECT_TRUE(end.milks_cover);
 }
 

@@ -95,8 +95,11 @@ TEST(CoreToCore, CountsFidsOfTheWholeRope) {
     const auto join = make_end("core-to-core", "core-dependent HMPE 10 mm", core);
     EXPECT_NEAR(length_of(join, Item::tail), 1050.0, near);
     EXPECT_NEAR(mark_of(join, MarkName::join), 527.0, near);
-    EXPECT_NEAR(spread_of(join, Item::take_up), 35.0, 1e-9);   // 2.5 core diameters, twice
-    EXPECT_NEAR(length_of(join, Item::settling), -21.0, near); // 2 % of both tails
+    // Each side 75 core diameters, the last 25 thinned evenly, K = 0.25 and 0.135:
+    // 50/root(1 - K) + 50/(1 + root(1 - K)) - 75 = 9.5299461621 and 4.6663471730.
+    EXPECT_NEAR(length_of(join, Item::take_up), 14.0 * 9.5299461621, near);
+    EXPECT_NEAR(length_of(join, Item::settling), -14.0 * 4.8635989891, near);
+    EXPECT_NEAR(spread_of(join, Item::take_up), 14.0 * 2.235044475, near); // with K = 0.20
     EXPECT_FALSE(cautions_about(join, "assumed"));
     const auto shorter = make_end("core-to-core", "core-dependent HMPE 10 mm",
                                   {{"core", "7 mm"}, {"rule", "two-fids"}});
@@ -171,10 +174,10 @@ TEST(CoverOverJoin, TheThickPieceGivesUpOnlyItsCut) {
     const auto hollow = make_end("cover-over-join", "12-strand polyester 8 mm",
                                  {{"side", "thick"}, {"thin", "4 mm"}});
     EXPECT_NEAR(value_of(hollow, ValueName::over_bury_m), 8.94427191, 1e-7);
-    // sqrt(1 - 0.1435935394 / 4) = 0.981886: 160 of it in full and 80 tapered.
-    const double share = std::sqrt(1.0 - 0.1435935394 / 4.0);
-    EXPECT_NEAR(length_of(hollow, Item::take_up),
-                160.0 * (1.0 / share - 1.0) + 80.0 * (2.0 / (1.0 + share) - 1.0), 1e-5);
+    // Once it was loaded K = 0.10: root(1 - 0.10/4) = 0.9874209; 160 of it in full and 80 thinned
+    // evenly: 160/0.9874209 + 160/1.9874209 - 240. With K = 0.06 it is 1.5159423.
+    EXPECT_NEAR(length_of(hollow, Item::take_up), 2.5446481313, near);
+    EXPECT_NEAR(spread_of(hollow, Item::take_up), 1.0287058184, near);
 }
 
 TEST(CoverOverJoin, NeedsToKnowBothLines) {

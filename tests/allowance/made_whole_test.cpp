@@ -8,10 +8,11 @@ constexpr std::string_view rope = "12-strand HMPE 4 mm";
 
 TEST(EndlessLoop, TwoTailsAndWhatTheyTakeUp) {
     const auto end = make_end("endless-loop", rope);
-    EXPECT_NEAR(length_of(end, Item::tail), 576.0, near);        // 2 x 72 x 4
-    EXPECT_NEAR(length_of(end, Item::take_up), 38.382455, 1e-5); // 2 x 4.7978069 x 4
-    EXPECT_NEAR(spread_of(end, Item::take_up), 20.0, near);      // 2 x 2.5 x 4, erring together
-    EXPECT_NEAR(length_of(end, Item::settling), -11.52, near);   // 2 % of both
+    EXPECT_NEAR(length_of(end, Item::tail), 576.0, near);         // 2 x 72 x 4
+    EXPECT_NEAR(length_of(end, Item::take_up), 75.6951625, near); // 2 x 9.4618953125 x 4
+    EXPECT_NEAR(spread_of(end, Item::take_up), 17.764108816,
+                near); // 2 x 2.220513602 x 4, erring together
+    EXPECT_NEAR(length_of(end, Item::settling), -38.647019856, near); // 2 x 4.830877482 x 4
     EXPECT_NEAR(length_of(end, Item::cutting_loss), 4.0, near);
     EXPECT_NEAR(mark_of(end, MarkName::crossing), 290.0, near); // 2 + 288
     EXPECT_NEAR(value_of(end, ValueName::tail_m), 288.0, near);

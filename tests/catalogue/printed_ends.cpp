@@ -76,11 +76,17 @@ TEST(PrintedBuries, Floors) {
     EXPECT_TRUE(is_absent("buried-eye", aramid, minimum_tail));
 }
 
-TEST(PrintedBuries, SettingCrossingAndStitching) {
-    const Figure sets = figure("buried-eye", hmpe, setting);
-    EXPECT_DOUBLE_EQ(sets.number(), 0.02);
-    EXPECT_DOUBLE_EQ(sets.sd, spread_between(1, 3));
-    EXPECT_TRUE(is_absent("buried-eye", polyester, setting));
+TEST(PrintedBuries, GeometryIsThatOfAHollowBraid) {
+    for (const auto kind : {"buried-eye", "locked-eye", "endless-loop"}) {
+        const Figure angle = figure(kind, hmpe, take_up_angle, "geometry");
+        EXPECT_DOUBLE_EQ(angle.value, 15) << kind;
+        EXPECT_DOUBLE_EQ(angle.low, 12) << kind;
+        EXPECT_DOUBLE_EQ(angle.high, 18) << kind;
+        EXPECT_EQ(angle.unit, FigureUnit::degrees) << kind;
+    }
+}
+
+TEST(PrintedBuries, CrossingAndStitching) {
     const Figure closes = figure("locked-eye", hmpe, crossing);
     EXPECT_DOUBLE_EQ(closes.value, 1);
     EXPECT_DOUBLE_EQ(closes.sd, spread_between(0, 2));

@@ -84,27 +84,27 @@ TEST(Ledger, StepIs5MillimetresAnd1ForAnExactLine) {
 
 TEST(Ledger, WholeLineByHand) {
     // 4 m, an eye of 36 mm on a pin of 12 mm, the other end bare. Eye, as worked out with the
-    // kinds: 430.70349885. Two cuts with shears, 2 mm each, of which one is the eye's: 2. Without
-    // spare 4432.70349885 mm.
+    // kinds: 437.0695535. Two cuts with shears, 2 mm each, of which one is the eye's: 2. Without
+    // spare 4439.0695535 mm.
     const auto one = cut_one(with(plain_line, eye_at("end_a", "buried-eye", "36 mm", "12 mm")));
     const Piece& piece = one.piece();
-    // Spreads: tape 0.3 + 0.02 % of 4000 = 1.1, over root 3 0.635085; take-up 12.5; setting
-    // 2.078461. Root of 0.403333 + 156.25 + 4.32 = 12.687527; times 2.326347874 is 29.515601.
+    // Spreads: tape 0.3 + 0.02 % of 4000 = 1.1, over root 3 0.635085; take-up, what draws out
+    // with it, 7.364804. Root of 0.403333 + 54.240336 = 7.392135; times 2.326347874 is 17.196678.
     EXPECT_NEAR(spread_of(piece, Item::finished_length), 0.635085296, 1e-8);
-    EXPECT_NEAR(length_of(piece, Item::spare), 29.515601, 1e-4);
-    // 4462.2191 is rounded up to 4465.
-    EXPECT_NEAR(length_of(piece, Item::rounding), 2.7809, 1e-3);
-    EXPECT_EQ(piece.cut, 4'465'000'000);
+    EXPECT_NEAR(length_of(piece, Item::spare), 17.196678, 1e-5);
+    // 4456.2662 is rounded up to 4460.
+    EXPECT_NEAR(length_of(piece, Item::rounding), 3.7338, 1e-3);
+    EXPECT_EQ(piece.cut, 4'460'000'000);
     EXPECT_EQ(piece.over,
               find_row(piece, Item::spare)->length + find_row(piece, Item::rounding)->length);
 }
 
 TEST(Ledger, LikeSpreadsOfBothEndsAddUp) {
-    // The same braid lies over both buries: 12.5 + 12.5, not the root of their squares. Settings
-    // 2.078461 twice, tape 0.635085. Root of 625 + 17.28 + 0.403333 = 25.351200; times 2.326347874.
+    // The same braid lies over both buries: 7.364804 + 7.364804, not the root of their squares.
+    // Tape 0.635085. Root of 216.961344 + 0.403333 = 14.743293; times 2.326347874.
     const auto one = cut_one(with(with(plain_line, eye_at("end_a", "buried-eye", "36 mm", "12 mm")),
                                   eye_at("end_b", "buried-eye", "36 mm", "12 mm")));
-    EXPECT_NEAR(length_of(one.piece(), Item::spare), 58.975711, 1e-3);
+    EXPECT_NEAR(length_of(one.piece(), Item::spare), 34.298028, 1e-5);
 }
 
 TEST(Ledger, ExtraAndWearBelongToTheEndMadeLast) {

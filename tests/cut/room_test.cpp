@@ -56,15 +56,15 @@ TEST(Room, BuriesThatMeetNameALengthThatWorks) {
 }
 
 TEST(Room, TwoEyesNeedTheirBuriesByHand) {
-    // Between the throats lie L - 2 x 36 + 2 (23.9890345 - 7.2) and both buries need
-    // 2 x 383.9890345: L = 2 (383.9890345 + 36 - 16.7890345) = 806.4 mm.
-    EXPECT_EQ(refuse_one(with(two_eyes, {{"length", "806 mm"}})).code, Code::buries_overlap);
-    cut_one(with(two_eyes, {{"length", "807 mm"}}));
+    // Between the throats lie L - 2 x 36 + 2 x 23.1550892, and both buries need 2 x 407.3094766
+    // when they are spliced: L = 2 (407.3094766 + 36 - 23.1550892) = 840.3 mm.
+    EXPECT_EQ(refuse_one(with(two_eyes, {{"length", "840 mm"}})).code, Code::buries_overlap);
+    cut_one(with(two_eyes, {{"length", "841 mm"}}));
 }
 
 TEST(Room, ShorterPublishedBuryThatFitsIsNamedWithItsField) {
-    // Between the throats of 700 mm: 700 - 72 + 2 take-ups. 72 D need 2 x 383.99, 60 D 2 x 320.
-    const Line strop = with(two_eyes, {{"length", "700 mm"}});
+    // 72 D need 840.3 mm, 60 D 2 (339.42 + 36 - 19.30) = 712.3.
+    const Line strop = with(two_eyes, {{"length", "720 mm"}});
     const auto fault = refuse_one(strop);
     EXPECT_TRUE(says(fault, "end_a.rule = 60-diameters and end_b.rule = 60-diameters"))
         << fault.text;
@@ -72,13 +72,13 @@ TEST(Room, ShorterPublishedBuryThatFitsIsNamedWithItsField) {
         cut_one(with(strop, {{"end_a.rule", "60-diameters"}, {"end_b.rule", "60-diameters"}}));
     EXPECT_TRUE(says(fault, "(cut " + show_length(advised.piece().cut, UnitSystem::metric) + ")"))
         << fault.text;
-    // 560 mm leave room for 45 D only: 60 D need 2 x (320 + 36 - 14.0) = 684 mm.
+    // 560 mm leave room for 45 D only: 2 (254.57 + 36 - 14.47) = 552.2 mm.
     EXPECT_TRUE(says(refuse_one(with(two_eyes, {{"length", "560 mm"}})), "rule = 45-diameters"));
 }
 
 TEST(Room, LoopOfSeveralTurnsIsNamedWithItsLength) {
     // 300 mm over pins of 12 mm: centres 288 apart, once round 2 x 288 + pi (12 + 5) = 629.41 mm;
-    // twice 1258.81. Tails of 72 D each need 2 x 384.
+    // twice 1258.81. Tails of 72 D each need 2 x 407.3.
     const auto fault = refuse_one(with(two_eyes, {{"length", "300 mm"}}));
     EXPECT_TRUE(says(fault, "end_a = endless-loop alone, length = 1.259 m and lay it twice"))
         << fault.text;
@@ -99,7 +99,7 @@ TEST(Room, LineIsNeverToldToDoWhatItDoes) {
 
 TEST(Room, PersonIsNotOfferedAShortBury) {
     const auto fault =
-        refuse_one(with(two_eyes, {{"length", "700 mm"}, {"carries_person", "yes"}}));
+        refuse_one(with(two_eyes, {{"length", "720 mm"}, {"carries_person", "yes"}}));
     EXPECT_FALSE(says(fault, "60-diameters")) << fault.text;
 }
 

@@ -12,10 +12,6 @@ namespace {
 
 constexpr double radians_per_degree = std::numbers::pi / 180.0;
 
-Angle degrees(double count) {
-    return Angle(count * radians_per_degree);
-}
-
 struct BraidCase {
     double angle;    ///< of the empty braid, degrees
     double constant; ///< K = 2 tan^2

@@ -5,7 +5,6 @@
 
 #include <array>
 #include <cmath>
-#include <numbers>
 #include <vector>
 
 namespace libsplice {
@@ -14,16 +13,12 @@ namespace {
 const Length diameter = millimetres(5.0);
 constexpr double half = 0.5; // the load's share in the tail of an eye on a free pin
 
-Angle degrees(double count) {
-    return Angle(count * std::numbers::pi / 180.0);
-}
-
 GrippingBraid braid(double angle, double friction) {
     return {degrees(angle), friction, 1.0};
 }
 
 /// Full over its first part, then evenly to nothing; lengths in diameters.
-std::array<BuriedPart, 2> full_and_tapered(double full, double tapered) {
+BuriedTail full_and_tapered(double full, double tapered) {
     return tapered_tail(diameter * (full + tapered), diameter * tapered);
 }
 

@@ -46,6 +46,15 @@ double eye_of(const std::function<double(const char*)>& of) {
     return of("R") * (std::numbers::pi + 2.0 * b) + 2.0 * std::sqrt(q * q - of("R") * of("R"));
 }
 
+double steps_of(const std::function<double(const char*)>& of) {
+    double in_taper = 0.0;
+    for (int k = 0; k < of("n") + 0.5; ++k) {
+        in_taper += 1.0 / std::sqrt(1.0 - of("K") * (1.0 - 2.0 * k / of("N")));
+    }
+    return (of("T") - of("P")) / std::sqrt(1.0 - of("K")) + of("P") / (of("n") + 1.0) * in_taper -
+           of("T");
+}
+
 /// The shapes of formula that a working may have, by their text.
 const std::map<std::string, Sum>& formulas() {
     static const std::map<std::string, Sum> all{
@@ -59,6 +68,18 @@ const std::map<std::string, Sum>& formulas() {
              const double root = std::sqrt(1.0 - of("a") * of("K"));
              const double at_end = std::sqrt(1.0 - of("e") * of("K"));
              return (of("T") - of("P")) / root + 2.0 * of("P") / (root + at_end) - of("T");
+         }},
+        {"(T - P)/sqrt(1 - aK) + 2P/(sqrt(1 - aK) + sqrt(1 - eK)) - T - U",
+         [](const auto& of) {
+             const double root = std::sqrt(1.0 - of("a") * of("K"));
+             const double at_end = std::sqrt(1.0 - of("e") * of("K"));
+             return (of("T") - of("P")) / root + 2.0 * of("P") / (root + at_end) - of("T") -
+                    of("U");
+         }},
+        {"(T - P)/sqrt(1 - K) + P/(n + 1) sum(1/sqrt(1 - K (1 - 2k/N)), k = 0 to n) - T", steps_of},
+        {"(T - P)/sqrt(1 - K) + P/(n + 1) sum(1/sqrt(1 - K (1 - 2k/N)), k = 0 to n) - T - U",
+         [](const auto& of) {
+             return steps_of(of) - of("U");
          }},
         {"p/2",
          [](const auto& of) {
@@ -94,10 +115,6 @@ const std::map<std::string, Sum>& formulas() {
         {"n pi (A + D)",
          [](const auto& of) {
              return of("n") * std::numbers::pi * (of("A") + of("D"));
-         }},
-        {"-s T",
-         [](const auto& of) {
-             return -of("s") * of("T");
          }},
         {"-E",
          [](const auto& of) {
@@ -139,9 +156,19 @@ void take_out(std::string& formula, Letters& letters, const std::string& pattern
     }
 }
 
-/// What comes before the first comma, and whether it is taken twice.
+/// What comes before the first comma outside parentheses.
+std::string formula_in(const std::string& working) {
+    int depth = 0;
+    std::size_t at = 0;
+    for (; at < working.size() && (depth != 0 || working[at] != ','); ++at) {
+        depth += working[at] == '(' ? 1 : working[at] == ')' ? -1 : 0;
+    }
+    return working.substr(0, at);
+}
+
+/// The formula, and whether it is taken twice.
 Read read(const std::string& working, Letters& letters) {
-    std::string formula = working.substr(0, working.find(", "));
+    std::string formula = formula_in(working);
     double sides = 1.0;
     if (formula.starts_with("2 x (") && formula.ends_with(')')) {
         formula = formula.substr(5, formula.size() - 6);
@@ -297,8 +324,10 @@ Line end_on(const Line& line, const std::string& kind, const Line& fields = {}) 
 
 TEST(Working, OfBothSidesIsTwiceThatOfOne) {
     const One loop = cut_one(end_on(plain_line, "endless-loop", {{"prestretched", "no"}}));
-    EXPECT_TRUE(working_at(loop.piece(), Item::settling).starts_with("2 x (-s T), s = 2 %, "))
-        << working_at(loop.piece(), Item::settling);
+    const std::string settling = working_at(loop.piece(), Item::settling);
+    EXPECT_TRUE(settling.starts_with("2 x ((T - P)")) << settling;
+    EXPECT_NE(settling.find("K = 0.135 of the braid once it was loaded"), std::string::npos)
+        << settling;
     EXPECT_TRUE(working_at(loop.piece(), Item::take_up).starts_with("2 x ((T - P)"));
     EXPECT_TRUE(working_at(loop.piece(), Item::spare).starts_with("z s, "));
 }

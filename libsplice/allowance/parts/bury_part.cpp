@@ -261,9 +261,9 @@ Result<BraidConstants> read_braid_constants(const Request& request) {
         return need.fault();
     }
     const bool of_shop = request.citations.at(settled.source).status == Status::shop;
-    const auto& own = of_shop ? settled : request.rope.braid_constant.value_or(settled);
-    return BraidConstants{spliced.number() > own.number() ? spliced : own,
-                          own.sd > 0.0 ? own : with_spread_of(spliced, own)};
+    const auto& given = of_shop ? settled : request.rope.braid_constant.value_or(settled);
+    const Figure own = given.sd > 0.0 ? given : with_spread_of(spliced, given);
+    return BraidConstants{spliced.number() > own.number() ? spliced : own, own};
 }
 
 Result<SourcedLength> take_up_of(const BuriedTail& tail, const Figure& constant, Fault too_thick) {

@@ -97,7 +97,7 @@ void lay_tail(End& end, const BuryPart& bury, const Request& request, Nanometres
 [[nodiscard]] bool is_settled(const Request& request, std::optional<std::size_t> field);
 
 /// K of the braid that a tail is led into. What the shop measured for the kind, or the rope's own,
-/// is K once it was loaded; its K as spliced is larger in the tables' proportion.
+/// is K once it was loaded; its K as spliced is the tables', but at least its own.
 struct BraidConstants {
     Figure spliced; ///< before its first load
     Figure settled; ///< once it was loaded
