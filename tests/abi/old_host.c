@@ -86,7 +86,7 @@ static int cut_a_line(void* sheet) {
         !check(splice_sheet_row(sheet, 0, 0, &row, &fault) == 0, fault.text)) {
         return 0;
     }
-    return check(guarded.piece.cut_nm == INT64_C(2690000000), "the cut length is another") &&
+    return check(guarded.piece.cut_nm == INT64_C(2685000000), "the cut length is another") &&
            check(strcmp(guarded.piece.texts[0], "outhaul") == 0, "the name is another") &&
            check(strcmp(row.item, "finished length") == 0, "the first row is another") &&
            check(guard_is_whole(&guarded), "memory behind a record was written") &&

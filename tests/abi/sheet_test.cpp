@@ -77,7 +77,8 @@ TEST(Sheet, ALedgerAddsUpToTheNanometre) {
         sum += row.length_nm;
         items += std::string(row.item) + ';';
         EXPECT_GT(std::strlen(row.source), 0U) << row.item;
-        EXPECT_GE(row.sd_m, 0.0);
+        // Only what draws out takes off what its group errs.
+        EXPECT_EQ(row.sd_m < 0.0, std::strcmp(row.item, "settling") == 0) << row.item;
         if (std::strcmp(row.item, "tail") == 0) {
             EXPECT_DOUBLE_EQ(row.length_m, 0.216); // 72 D of 3 mm
             EXPECT_EQ(row.end, static_cast<std::uint32_t>(SPLICE_END_A));
@@ -222,7 +223,7 @@ TEST(Sheet, SettingsDecideStepAndRisk) {
     settings.risk = 0.5; // half the lines may be short: no spare
     const auto sheet = open_sheet(&settings);
     ASSERT_EQ(add(sheet.get(), outhaul), 0);
-    // 2.4 + 0.268 of allowances and no spare: up to the next tenth
+    // 2.4 + 0.272 of allowances and no spare: up to the next tenth
     EXPECT_DOUBLE_EQ(piece_of(sheet.get()).cut_m, 2.7);
 }
 

@@ -106,11 +106,28 @@ class Learn(unittest.TestCase):
         cells = re.search(r"^\| cut length \| ([\d.]+) m \| ([\d.]+) m \|$", page, re.M)
         self.assertEqual((before["cut_m"], after["cut_m"]), (float(cells[1]), float(cells[2])))
         self.assertNotEqual(before["cut_m"], after["cut_m"])
-        rows = [row for row in after["ledger"] if row["item"] == "take-up as spliced"]
+        for end in "ab":
+            length, spread, sources = self.take_up(after, end)
+            self.assertAlmostEqual(length, 0.044, 8)  # the mean of 43, 45 and 44 mm
+            # t(0.99; 2) = 6.964557, s = 1 mm; z(99 %) = 2.326348
+            self.assertAlmostEqual(spread, 0.001 * 6.964557 * (4 / 3) ** 0.5 / 2.326348, 7)
+            self.assertTrue(sources["settling"].startswith("shop"), sources)
+
+    def take_up(self, piece, end):
+        """Of one end, once it was loaded: length and spread of both rows, and their sources."""
+        rows = [row for row in piece["ledger"]
+                if row["end"] == end and row["item"] in ("take-up as spliced", "settling")]
         self.assertEqual(len(rows), 2)
-        for row in rows:
-            self.assertAlmostEqual(row["length_m"], 0.044, 8)  # the mean of 43, 45 and 44 mm
-            self.assertTrue(row["source"].startswith("shop"), row["source"])
+        return (sum(row["length_m"] for row in rows), sum(row["sd_m"] for row in rows),
+                {row["item"]: row["source"] for row in rows})
+
+    def test_a_take_up_is_compared_with_the_settled_one(self):
+        # The tables over 72 D of 12 strands, by hand in tests/worked/take-up.toml: K = 0.135 takes
+        # up 4.63102 D, K = 0.095 3.15806 D.
+        (one,) = self.learnt(self.pieces(["23.1551 mm", "24.1551 mm", "22.1551 mm"]))
+        self.assertAlmostEqual(one["tables_diameters"], 4.63102, 5)
+        self.assertAlmostEqual(one["tables_sd_diameters"], 4.63102 - 3.15806, 4)
+        self.assertAlmostEqual(one["constant_value"], 0.135, 5)
 
     def test_before_and_after_are_what_used_is(self):
         rope = "double-braid polyester 8 mm"
@@ -118,16 +135,17 @@ class Learn(unittest.TestCase):
                              f"bowline,{rope},40 in,894\n")
         self.assertAlmostEqual(one["mean_m"], (0.12 + 0.122) / 2, 9)
 
-    def test_one_piece_keeps_the_tables_spread(self):
+    def test_one_piece_keeps_the_tables_spread_of_k(self):
         table = str(self.folder / "own.toml")
         (one,) = self.learnt(self.pieces(["38 mm"]), "--output", table)
         self.assertIsNone(one["limit_diameters"])
         self.assertEqual(one["spread_from"], "tables")
         job = str(ROOT / "docs/examples/pendant.csv")
-        take_ups = [next(row for row in cut(job, *tables)["ledger"] if row["item"] == "take-up as spliced")
-                    for tables in ([], [table])]
-        self.assertEqual(take_ups[0]["sd_m"], take_ups[1]["sd_m"])
-        self.assertAlmostEqual(take_ups[1]["length_m"], 0.038, 8)
+        length, spread, _ = self.take_up(cut(job, table), "a")
+        self.assertAlmostEqual(length, 0.038, 8)
+        # 7.6 D is K = 0.2083873; less by the tables' 0.05 it takes up 2.06255 D less.
+        self.assertAlmostEqual(spread, 0.005 * 2.06255, 7)
+        self.assertAlmostEqual(one["spread_diameters"], 2.06255, 5)
         self.assertIn("one piece does not show", self.learn(self.pieces(["38 mm"])).stdout)
 
     def test_an_outlier_is_named_and_kept(self):

@@ -40,7 +40,7 @@ typedef struct splice_row {
     const char* group;  ///< rows of one group err together
     const char* source; ///< where the figure comes from
     double length_m;    ///< signed
-    double sd_m;        ///< standard deviation; its sign counts in the sum of its group
+    double sd_m;        ///< standard deviation; below 0: takes off what its group errs
     int64_t length_nm;
 } splice_row;
 

@@ -43,8 +43,9 @@ void write_ledger(Page& page, std::span<const LedgerRow> ledger, std::string_vie
     }
     page.row(ledger_columns, std::array<std::string, 5>{std::string(sum_name), "",
                                                         show_length(sum, units), "", ""});
-    page.paragraph("sd: standard deviation. Rows of one group err together, rows of group own each "
-                   "on its own. The rows add up exactly before they are rounded for this page.",
+    page.paragraph("sd: standard deviation. Rows of one group err together: their sd add up with "
+                   "their signs. Rows of group own err each on its own. The rows add up exactly "
+                   "before they are rounded for this page.",
                    4);
 }
 

@@ -6,6 +6,7 @@
 #include "libsplice/sheet/words/words.h"
 
 #include <array>
+#include <cmath>
 
 namespace libsplice {
 
@@ -79,7 +80,7 @@ void write_working(Page& page, const Piece& piece, UnitSystem units, CitationLog
                                                      show_fine(from_nanometres(row.length), units),
                                                      show_fine(from_nanometres(sum), units)});
         page.row_note("= " + working_of(piece, i, units), indent, 2);
-        if (row.sd > 0.0) {
+        if (std::abs(row.sd) > 0.0) {
             page.row_note("sd " + show_fine(Length(row.sd), units) + ", " +
                               std::string(name_of(row.origin)) +
                               ", errs with: " + group_of(piece.ledger, i, "line", citing.names()),
