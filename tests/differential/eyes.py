@@ -85,13 +85,18 @@ def adjustable_eye(m):
 
 
 def stitched_eye(m):
+    """Thin rope is basted, no longer than is published; what the stitches hold is known of one sort of rope."""
     m.cut()
-    overlap = m.given("overlap", m.sized("overlap").value)
+    overlap, basted = m.sized("overlap").value, m.d <= m.sized("basting_size").value
+    if basted:
+        overlap = min(overlap, m.sized("basting_limit").value)
+        m.end.retained = m.end.retained and m.needed("retained_basted").value
+    overlap = m.given("overlap", overlap)
     m.laid_on("tail", overlap)
     m.teardrop()
     m.mark("lap end", m.at + overlap)
     m.end.host = overlap
-    m.end.unfit_for_person = True
+    m.end.unfit_for_person |= m.end.retained is None
 
 
 def seized_eye(m):

@@ -38,11 +38,12 @@ def check_order(line, ends):
         refuse_if(closed_ring and ends[e].keeps == "cut", 413)  # no eye holds it
         # The other end does not pass once it is made, carries something, or is rove.
         passes = not (late and (ends[other].keeps != "cut" or "fitting" in line.fields(other)
-                                or made(line, e) == "aboard" or "route" in line.row))
+                                or made(line, e) == "aboard"))
         free = fields.get("far_end", "free" if passes else "fixed") == "free"
         if ends[e].kind == "locked-eye":
             refuse_if(free and not passes, 413)
             refuse_if(closed_ring and not free, 413)
         refuse_if(ends[e].kind == "two-eye-strop" and closed_ring, 413)
         refuse_if(ends[e].kind == "larked-eye" and late and (
-            line.fields(other).get("captive") == "yes" or "route" in line.row), 413)
+            line.fields(other).get("captive") == "yes"
+                or "route" in line.row and ends[other].keeps != "cut"), 413)
