@@ -35,11 +35,7 @@ def larked_eye(m):
     m.row("throat to bearing point", -bearing, draw.sd)
     if not known:  # the bar may be anything up to twice the one taken
         m.row("soft eye, pin not known", 0, 2 * pin / math.sqrt(3))
-    m.mark("near throat")
-    m.mark("crown", m.at + rope / 2)
-    m.at += rope
-    m.mark("far throat")
-    m.end.far, m.end.to_throat = m.at, bearing
+    m.loop_of(rope, bearing)
     bury(m)
 
 
@@ -57,11 +53,7 @@ def ring_eye(m):
     bearing = eye - (groove - bore) / 2
     m.row("rope round the eye", rope)
     m.row("throat to bearing point", -bearing)
-    m.mark("near throat")
-    m.mark("crown", m.at + rope / 2)
-    m.at += rope
-    m.mark("far throat")
-    m.end.far, m.end.to_throat = m.at, bearing
+    m.loop_of(rope, bearing)
     bury(m)
 
 

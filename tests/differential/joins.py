@@ -1,7 +1,5 @@
 """Joins of two ends, and a thin line in a thick one: docs/splices. A join in one row makes both of its sides."""
 
-import math
-
 from buries import braid, bury, tail, taken
 from eyes import tuck_row
 from parts import COVERED, host_over

@@ -178,12 +178,16 @@ class EndMaker:
         self.row("knot to bearing point" if loop else "throat to bearing point", -eye)
         if pin == 0:
             self.soft_eye(eye, rope)
+        self.loop_of(rope, eye, near, far)
+
+    def loop_of(self, rope, bearing, near="near throat", far="far throat"):
+        """Marks of a loop of this much rope, whose near throat lies here and whose bearing point so far from it."""
         self.mark(near)
         self.mark("crown", self.at + rope / 2)
         self.at += rope
         self.mark(far)
         self.end.far = self.at
-        self.end.to_throat = eye
+        self.end.to_throat = bearing
 
     def soft_eye(self, eye, rope):
         """eyes.md: the largest pin advised for the eye, put in later, brings the bearing point nearer."""
