@@ -104,8 +104,7 @@ void place_marks(const BoundLine& line, Piece& piece) {
 
 bool has_check(const BoundLine& line) {
     const bool both_made = line.first().allowance->made && line.last().allowance->made;
-    const bool cut_to_length = !line.last().allowance->made && line.fit.fit == Fit::exact;
-    return !line.ends.closing && (both_made || cut_to_length);
+    return !line.ends.closing && (both_made || line.fit.fit == Fit::exact);
 }
 
 std::optional<Check> check_figure(const BoundLine& line, const Piece& piece) {

@@ -96,7 +96,7 @@ void add_finish_caution(End& end, const Request& request) {
     if (const auto slip = request.rules.find(FigureId::slip)) {
         end.add(Caution{"half hitches slip in this rope, and a share of {load_past_turns} of the "
                         "load gets past the turns: take more turns or stitch the tail",
-                        slip->source});
+                        slip->source, Caution::Weight::refused_for_person});
     }
 }
 

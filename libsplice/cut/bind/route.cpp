@@ -162,8 +162,8 @@ std::optional<RouteLength> bind_route(const Rope* rope, CellReader& cells) {
     if (!route) {
         return std::nullopt;
     }
-    auto length =
-        std::visit([&](const auto& way) { return measured(way, rope->diameter); }, route->way);
+    auto length = std::visit(
+        [&](const auto& way) { return measured(way, rope->counting_diameter()); }, route->way);
     if (const auto* fault = std::get_if<WayFault>(&length)) {
         cells.add_placed(
             {Code::route_impassable, way_fault_text(*fault), place_of(*route, *fault), "route"});

@@ -87,6 +87,11 @@ void refuse_overload(const StrengthOf& of, const Strength& strength, Force holds
     }
     text += "With these ends a rope that breaks at " + shown(needed) + " or more would hold";
     text += rope == nullptr ? "" : ", such as " + rope->id;
+    if (of.rope.generic_breaking) {
+        text +=
+            ". This strength is the least of any such rope; if the reel gives more, write it as "
+            "rope_breaking";
+    }
     cells.add(LineFault{Fault{Code::overloaded, std::move(text)}, Column::load});
 }
 
@@ -95,7 +100,7 @@ void compare(const StrengthOf& of, Strength& strength, CellReader& cells) {
         of.rope.breaking->value * (strength.retained ? strength.retained->share : 1.0);
     strength.design_factor = holds / *strength.load;
     strength.share = *strength.load / holds;
-    if (*strength.design_factor < 1.0 && !of.rope.generic_breaking) {
+    if (*strength.design_factor < 1.0) {
         refuse_overload(of, strength, holds, cells);
     }
 }

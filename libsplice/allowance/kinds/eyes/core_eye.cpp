@@ -4,6 +4,8 @@
 #include "libsplice/allowance/parts/covered_part.h"
 #include "libsplice/mechanics/rope/braid.h"
 
+#include <algorithm>
+
 namespace libsplice {
 
 namespace {
@@ -193,10 +195,12 @@ End through_the_eye(const Request& request, const EyePart& eye_part, const BuryP
     return end;
 }
 
-/// The cover's tail, as much of it as is kept, goes into the core's where that leaves the cover.
+/// The cover's tail, as much of it as is kept, goes into the core's where that leaves the cover. It
+/// is no longer than the tail.
 End kept_in_the_eye(const Request& request, const EyePart& eye_part, const BuryPart& bury,
-                    Length cover_tail) {
+                    Length usual_cover_tail) {
     End end = eye_with_bury(request, eye_part, bury);
+    const Length cover_tail = std::min(usual_cover_tail, bury.facts.tail);
     const Nanometres near_throat = end.standing_mark - to_nanometres(eye_part.facts.rope_round);
     end.add(Mark{MarkName::cover_tail_end, near_throat - to_nanometres(cover_tail)});
     end.cover = CoverFacts{{}, cover_tail};

@@ -89,7 +89,9 @@ void finish_basted(End& end, const Request& request, Length overlap) {
 /// The field, or the tables' overlap, which is no longer than basting may be.
 SourcedLength read_overlap(Figures& need, const Request& request) {
     const Length diameter = request.rope.counting_diameter();
-    const SourcedLength usual = need.field_or(overlap, FigureId::overlap, diameter);
+    SourcedLength usual = need.field_or(overlap, FigureId::overlap, diameter);
+    usual.sd = Length(); // the bench measures it off
+    usual.origin = SpreadOrigin::none;
     const Figure* longest = request.rules.find(FigureId::basting_limit);
     const bool cut_down = is_basted(request) && longest != nullptr &&
                           !request.fields.has(overlap) && usual.length > longest->length(diameter);

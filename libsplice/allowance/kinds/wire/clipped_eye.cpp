@@ -137,8 +137,8 @@ Result<Clips> read_clips(const Request& request) {
 
 Result<End> work_out(const Request& request) {
     Figures need(request);
-    const auto eye_part =
-        need.part(read_eye(request, {eye, pin}, request.rope.diameter, turned_back_words));
+    const auto eye_part = need.part(
+        read_eye(request, {eye, pin}, request.rope.counting_diameter(), turned_back_words));
     const auto held = need.part(read_clips(request));
     if (need.failed()) {
         return need.fault();

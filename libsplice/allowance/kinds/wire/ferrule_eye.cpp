@@ -56,7 +56,8 @@ constexpr std::array steps{
          "done, then measure it."}};
 
 Result<End> work_out(const Request& request) {
-    const auto eye_part = read_eye(request, {eye, pin}, request.rope.diameter, turned_back_words);
+    const auto eye_part =
+        read_eye(request, {eye, pin}, request.rope.counting_diameter(), turned_back_words);
     if (!eye_part) {
         return Unexpected(eye_part.error());
     }
