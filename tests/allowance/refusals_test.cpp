@@ -64,12 +64,12 @@ TEST(Refusal, TaperLongerThanItsTail) {
 }
 
 TEST(Refusal, FidThatComesOutBeforeTheTailsEnd) {
-    // The tail lies along 360 + 23.989 = 383.989 mm of the host.
-    const auto fault = refuse_end("buried-eye", rope, {{"exit", "383 mm"}});
+    // The tail lies along 360 + 47.309 = 407.309 mm of the host when it is spliced.
+    const auto fault = refuse_end("buried-eye", rope, {{"exit", "407 mm"}});
     EXPECT_EQ(fault.code, Code::field_out_of_range);
     EXPECT_EQ(fault.field, "exit");
-    EXPECT_TRUE(says(fault, "384 mm")) << fault.text;
-    make_end("buried-eye", rope, {{"exit", "384 mm"}});
+    EXPECT_TRUE(says(fault, "408 mm")) << fault.text;
+    make_end("buried-eye", rope, {{"exit", "408 mm"}});
 }
 
 TEST(Refusal, UnknownFieldNamesTheNearest) {

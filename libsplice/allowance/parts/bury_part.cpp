@@ -54,9 +54,11 @@ std::optional<Fault> out_before_the_end(const BuryFacts& bury) {
     if (to_nanometres(bury.exit) >= host) {
         return std::nullopt;
     }
+    const Nanometres whole = to_nanometres(millimetres(1.0));
+    const Nanometres least = (host + whole - 1) / whole * whole; // what is shown is long enough
     return Fault{Code::field_out_of_range,
                  "the fid would come out before the tail's end; the exit must be at least " +
-                     show_length(bury.tail + bury.take_up, UnitSystem::metric) + " from the throat",
+                     show_length(least, UnitSystem::metric) + " from the throat",
                  {},
                  "exit"};
 }
