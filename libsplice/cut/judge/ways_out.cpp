@@ -86,15 +86,21 @@ struct ShorterTail {
     Length tail;
 };
 
+/// Whether the rule is one of that kind, by its own name or by that of a family.
+bool names(const Rule& rule, const KindDeclaration& kind) {
+    return std::ranges::any_of(rule.kinds, [&](const std::string& name) {
+        return name == kind.name || std::ranges::count(kind.families, name) != 0;
+    });
+}
+
 std::vector<ShorterTail> shorter_tails(const Asked& asked, LineEnd end) {
     const BoundEnd& bound = asked.ends.at(end);
     const Length diameter = asked.rope.counting_diameter();
     std::vector<ShorterTail> found;
     for (const Rule& rule : asked.book.catalogue().rules()) {
         const Figure* tail = rule.find(FigureId::tail);
-        const bool of_kind =
-            std::ranges::find(rule.kinds, bound.kind->declaration.name) != rule.kinds.end();
-        if (tail != nullptr && of_kind && rule.applies_to(asked.rope)) {
+        if (tail != nullptr && names(rule, bound.kind->declaration) &&
+            rule.applies_to(asked.rope)) {
             found.push_back({&rule, tail->length(diameter)});
         }
     }
