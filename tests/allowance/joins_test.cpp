@@ -95,11 +95,11 @@ TEST(CoreToCore, CountsFidsOfTheWholeRope) {
     const auto join = make_end("core-to-core", "core-dependent HMPE 10 mm", core);
     EXPECT_NEAR(length_of(join, Item::tail), 1050.0, near);
     EXPECT_NEAR(mark_of(join, MarkName::join), 527.0, near);
-    // Each side 75 core diameters, the last 25 thinned evenly, K = 0.25 and 0.135:
-    // 50/root(1 - K) + 50/(1 + root(1 - K)) - 75 = 9.5299461621 and 4.6663471730.
-    EXPECT_NEAR(length_of(join, Item::take_up), 14.0 * 9.5299461621, near);
-    EXPECT_NEAR(length_of(join, Item::settling), -14.0 * 4.8635989891, near);
-    EXPECT_NEAR(spread_of(join, Item::take_up), 14.0 * 2.235044475, near); // with K = 0.20
+    // Each side 525, the last 7 D of it, 70, thinned evenly: twice
+    // 455/root(1 - K) + 140/(1 + root(1 - K)) - 525, with K = 0.25, 0.20 and 0.135.
+    EXPECT_NEAR(length_of(join, Item::take_up), 150.8290376865, near);
+    EXPECT_NEAR(spread_of(join, Item::take_up), 150.8290376865 - 115.2128623625, near);
+    EXPECT_NEAR(length_of(join, Item::settling), 73.5117406876 - 150.8290376865, near);
     EXPECT_FALSE(cautions_about(join, "assumed"));
     const auto shorter = make_end("core-to-core", "core-dependent HMPE 10 mm",
                                   {{"core", "7 mm"}, {"rule", "two-fids"}});
