@@ -25,10 +25,6 @@ constexpr std::array format_rows{
               .has_pages = true},
 };
 static_assert(format_rows.size() == format_count);
-static_assert(std::ranges::all_of(format_rows, [](const FormatRow& row) {
-    return row.cut != nullptr && row.end != nullptr && row.reel != nullptr &&
-           row.stretch != nullptr;
-}));
 static_assert(format_rows[static_cast<std::size_t>(Format::text)].name == "text");
 static_assert(format_rows[static_cast<std::size_t>(Format::csv)].name == "csv");
 static_assert(format_rows[static_cast<std::size_t>(Format::json)].name == "json");
