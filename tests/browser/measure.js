@@ -48,9 +48,42 @@
     const ink = light(element.closest("svg") ? style.fill : style.color);
     if (1.05 / (ink + 0.05) < 4.5) faint.push(text);
   }
+  // A line of a drawing that runs through letters; a letter's box is higher than the letter.
+  const struck = [];
+  const drawings = new Map();
+  for (const seen of texts) {
+    const svg = seen.element.closest("svg");
+    if (!svg) continue;
+    if (!drawings.has(svg))
+      drawings.set(svg, [...svg.querySelectorAll(".m, .b, .t")].map((line) => line.getBoundingClientRect()));
+    const inset = 0.25 * (seen.bottom - seen.top);
+    for (const line of drawings.get(svg))
+      if (line.left < seen.right - 0.7 && line.right > seen.left + 0.7 &&
+          line.top < seen.bottom - inset && line.bottom > seen.top + inset) {
+        struck.push(seen.text);
+        break;
+      }
+  }
+  const points = (element) => {
+    const svg = element.closest("svg");
+    const scale = svg ? svg.getBoundingClientRect().width / svg.viewBox.baseVal.width : 1;
+    return parseFloat(getComputedStyle(element).fontSize) * scale * 0.75;
+  };
+  const least = (elements) => Math.min(...[...elements].map(points));
+  const small = texts.filter(({element}) => points(element) < 8.99).map(({text}) => text);
+  const cards = [...document.querySelectorAll("article.card")].map((card) => ({
+    id: card.id, name: card.querySelector("h2").textContent,
+    cut: card.querySelector(".cut strong")?.textContent ?? null,
+    height: card.getBoundingClientRect().height * 25.4 / 96, reckoned: +card.dataset.height,
+    cut_pt: least(card.querySelectorAll(".cut strong")),
+    number_pt: least(card.querySelectorAll(".marks tbody .r, .marks tbody th")),
+    step_pt: least(card.querySelectorAll(".steps li")),
+    foot: card.querySelector("footer").textContent,
+    strips: [...card.querySelectorAll("svg.strip")].map((strip) => strip.getBoundingClientRect().width * 25.4 / 96),
+  }));
   const levels = [...document.querySelectorAll("h1,h2,h3,h4")].map((heading) => +heading.tagName[1]);
   return {
-    overlaps, clipped, faint,
+    overlaps, clipped, faint, struck, small, cards,
     wide: document.documentElement.scrollWidth > window.innerWidth,
     first: levels.filter((level) => level === 1).length,
     skips: levels.some((level, i) => i > 0 && level > levels[i - 1] + 1),
@@ -61,7 +94,7 @@
     outside: [...document.querySelectorAll("script,img,link,iframe,[src]")].length,
     pwned: typeof window.pwned,
     marks: [...document.querySelectorAll("[data-mark]")].map((mark) => ({
-      line: mark.closest("article")?.id, end: mark.dataset.end, name: mark.dataset.mark,
+      card: mark.closest("article")?.id, end: mark.dataset.end, name: mark.dataset.mark,
       x: +mark.getAttribute("x"),
       seen: mark.getBoundingClientRect().left, drawing: mark.closest("svg").getBoundingClientRect().left,
       scale: mark.closest("svg").getBoundingClientRect().width / mark.closest("svg").viewBox.baseVal.width,

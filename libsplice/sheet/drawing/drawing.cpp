@@ -26,6 +26,7 @@ constexpr double half_rope = 8.0;
 constexpr double width_of_letter = 6.6; // of the names' letters, on the safe side of most faces
 constexpr double row_height = 15.0;
 constexpr double gap = 10.0;
+constexpr double gap_on_card = 3.0; // where marks are numbered
 constexpr double least_between_names = 24.0;
 constexpr double least_between_numbers = 13.0;
 
@@ -106,8 +107,8 @@ class Drawing {
         if (right) {
             lay_out(*right, of_b, below_, above_);
         }
-        rope_ = gap + height(above_);
-        const double total = rope_ + height(below_) + gap;
+        rope_ = edge() + height(above_);
+        const double total = rope_ + height(below_) + edge();
         into_ += "<svg class=\"rope\" viewBox=\"0 0 " + number(width) + ' ' + number(total) +
                  "\" role=\"img\" aria-label=\"" + html_text(title) + "\"><title>" +
                  html_text(title) + "</title>";
@@ -122,9 +123,11 @@ class Drawing {
     }
 
   private:
+    [[nodiscard]] double edge() const { return numbered_ ? gap_on_card : gap; }
+
     double height(const Stacking& side) const {
-        return half_rope * (numbered_ && side.rows() == 0 ? 1.2 : 2.5) +
-               static_cast<double>(side.rows()) * row_height + gap;
+        return half_rope * (numbered_ && side.rows() == 0 ? 1.4 : 2.5) +
+               static_cast<double>(side.rows()) * row_height + edge();
     }
 
     std::string label_of_mark(const PieceMark& mark) const {

@@ -11,8 +11,8 @@ namespace libsplice {
 inline constexpr double strip_millimetres = 190.0;
 
 /// A strip 190 mm wide: the end from its cut end on, 1:1, its marks numbered, the rope drawn as
-/// thick as it is, and a bar of 100 mm to check the printer by. Nothing is added where no mark lies
-/// within the strip. `diameter` is the rope's.
-void append_strip(std::string& into, const CardEnd& end, Length diameter);
+/// thick as it is, and a bar of 100 mm to check the printer by. Nothing is added where fewer than
+/// two marks lie within the strip. `diameter` is the rope's. Returns the height, in millimetres.
+double append_strip(std::string& into, const CardEnd& end, Length diameter);
 
 } // namespace libsplice

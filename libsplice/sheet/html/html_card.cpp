@@ -1,130 +1,193 @@
 // A bench card as blocks of HTML, each with the height that it has on paper.
 #include "libsplice/sheet/html/html_card.h"
 
-#include "libsplice/base/text.h"
 #include "libsplice/sheet/html/card_pages.h"
 #include "libsplice/sheet/html/html_text.h"
+#include "libsplice/sheet/html/text_width.h"
 #include "libsplice/sheet/words/column_length.h"
 #include "libsplice/sheet/words/words.h"
 
 #include <algorithm>
-#include <cmath>
-#include <span>
+#include <array>
+#include <cstdint>
+#include <iterator>
 
 namespace libsplice {
 
 namespace {
 
-// Millimetres on paper; they follow the style sheet.
-constexpr double line_of_steps = 5.1;
-constexpr double line_of_facts = 4.4;
-constexpr double row_of_marks = 6.0;
-constexpr double head_of_marks = 8.2;
-constexpr double row_of_boxes = 7.4;
-constexpr double room_of_strip = 18.0;
-constexpr double gap_of_blocks = 2.0;
+// The sizes of the style sheet, on paper: millimetres and points.
 constexpr double width_of_page = 190.0;
-// Letters to a line.
-constexpr double letters_of_step = 37.0;
-constexpr double letters_of_fact = 34.0;
-constexpr double letters_of_end = 46.0;
-constexpr double letters_of_mark = 21.0;
-constexpr double letters_beside_figure = 25.0;
+constexpr double width_of_column = 92.0;
+constexpr TypeSize of_text{10.0};
+constexpr TypeSize of_numbers{14.0};
+constexpr TypeSize of_steps{12.0};
+constexpr TypeSize of_small{9.0};
+constexpr double line_of_text = 4.06;
+constexpr double line_of_numbers = 5.0;
+constexpr double line_of_steps = 4.87;
+constexpr double line_of_small = 3.49;
+// Measured in Chromium, in print: what lies round the lines of text.
+constexpr double round_paragraph = 1.0;
+constexpr double round_step = 0.6;
+constexpr double round_row = 0.6;
+constexpr double gap_of_blocks = 1.5;
+constexpr double round_header = 1.2;
+constexpr double height_of_cut = 10.8;
+constexpr double height_of_sizes = 17.4; ///< cut length, and the pull to mark at
 
-double lines_of(std::string_view text, double letters) {
-    return std::max(1.0, std::ceil(static_cast<double>(character_count(text)) / letters));
+std::string caution_html(const std::string& caution) {
+    return "<p class=\"caution\"><strong>Caution</strong> " + html_text(caution) + "</p>\n";
 }
 
-std::string cautions_html(const std::vector<std::string>& cautions) {
-    std::string html;
-    for (const std::string& caution : cautions) {
-        html += "<p class=\"caution\"><strong>Caution</strong> " + html_text(caution) + "</p>";
-    }
-    return html;
+/// A paragraph in a column, with words of one type size.
+double height_of_paragraph(std::string_view text, double indent) {
+    return round_paragraph + line_of_text * lines_of(text, width_of_column - indent, of_text);
 }
 
-double height_of_cautions(const std::vector<std::string>& cautions, double letters) {
-    double height = 0.0;
-    for (const std::string& caution : cautions) {
-        height += 2.6 + line_of_facts * lines_of("Caution " + caution, letters);
-    }
-    return height;
+CardBlock caution_block(const std::string& caution) {
+    constexpr double bar = 3.2;
+    return {caution_html(caution), height_of_paragraph("Caution: " + caution, bar)};
 }
 
+CardBlock fact_block(const CardFact& fact) {
+    constexpr double width_of_label = 21.0;
+    constexpr double gap = 2.0;
+    const double lines =
+        std::max(lines_of(fact.label, width_of_label, of_text),
+                 lines_of(fact.text, width_of_column - width_of_label - gap, of_text));
+    return {"<dl class=\"how\"><dt>" + html_text(fact.label) + "</dt><dd>" + html_text(fact.text) +
+                "</dd></dl>\n",
+            0.3 + line_of_text * lines};
+}
+
+std::vector<double> heights_of(std::span<const CardBlock> blocks) {
+    std::vector<double> heights;
+    std::ranges::transform(blocks, std::back_inserter(heights), &CardBlock::height);
+    return heights;
+}
+
+/// What must be known before the work, in two even columns. The first fact is in the head.
 CardBlock facts_block(const Card& card) {
-    CardBlock block{"<dl class=\"how\">", gap_of_blocks};
-    double lines = 0.0;
-    for (std::size_t i = 0; i < card.how.size(); ++i) {
-        const CardFact& fact = card.how[i];
-        block.html += std::string(i == 0 ? "<div class=\"pull\">" : "<div>") + "<dt>" +
-                      html_text(fact.label) + "</dt><dd>" + html_text(fact.text) + "</dd></div>";
-        lines += i == 0 ? 1.6 : lines_of(fact.text, letters_of_fact);
+    std::vector<CardBlock> blocks;
+    for (const CardFact& fact : std::span(card.how).subspan(1)) {
+        blocks.push_back(fact_block(fact));
     }
-    block.html += "</dl>\n";
-    block.height += 0.5 * line_of_facts * (lines + 1.5);
-    if (!card.cautions.empty()) {
-        block.html += "<div class=\"cautions\">" + cautions_html(card.cautions);
-        if (card.more_cautions != 0) {
-            block.html += "<p class=\"more\">" + std::to_string(card.more_cautions) +
-                          " more on the last page</p>";
-        }
-        block.html += "</div>\n";
-        block.height += height_of_cautions(card.cautions, 2.0 * letters_of_end);
+    for (const std::string& caution : card.cautions) {
+        blocks.push_back(caution_block(caution));
     }
-    return block;
+    if (card.more_cautions != 0) {
+        const std::string text = std::to_string(card.more_cautions) + " more on the last page";
+        blocks.push_back({"<p class=\"more\">" + text + "</p>\n", height_of_paragraph(text, 0.0)});
+    }
+    const std::vector<double> heights = heights_of(blocks);
+    const std::size_t left = even_columns(heights);
+    return {columns_html(blocks, left),
+            gap_of_blocks + height_of_columns(heights, {left, blocks.size() - left})};
+}
+
+std::string head_cell(std::string_view words, std::string_view css) {
+    return "<th scope=\"col\" class=\"" + std::string(css) + "\">" + std::string(words) + "</th>";
+}
+
+/// The columns of a table of marks.
+struct MarkColumns {
+    bool last = false; ///< of the end made last, whose marks are also counted from the first end
+
+    static constexpr double number = 7.0;
+    static constexpr double from_end = 21.0;
+    static constexpr double gap = 17.0;
+    static constexpr double padding = 1.5;
+
+    [[nodiscard]] double name() const {
+        return width_of_column - number - gap - from_end * (last ? 2.0 : 1.0);
+    }
+};
+
+double height_of_row(const CardMark& mark, const MarkColumns& columns) {
+    const auto numbers = [](std::string_view text, double width) {
+        return lines_of(text, width - MarkColumns::padding, of_numbers);
+    };
+    const double lines = std::max({numbers(mark.from_cut_end, MarkColumns::from_end),
+                                   numbers(mark.from_before, MarkColumns::gap),
+                                   numbers(mark.from_first, MarkColumns::from_end)});
+    const double of_name =
+        line_of_text * lines_of(mark.name, columns.name() - MarkColumns::padding, of_text);
+    // The name's first line is on the numbers' base line.
+    constexpr double lower = line_of_numbers - line_of_text;
+    return round_row + std::max(line_of_numbers * lines, of_name + 0.5 * lower);
 }
 
 /// The head of the marks' table names the unit once.
-std::string marks_table(const CardEnd& end, UnitSystem units) {
-    const bool last = !end.marks.empty() && !end.marks.front().from_first.empty();
-    std::string html =
-        "<table class=\"marks\"><thead><tr><th scope=\"col\">no</th><th scope=\"col\">mark, in " +
-        std::string(tape_unit(units)) +
-        "</th><th scope=\"col\" class=\"r\">from the cut end</th><th scope=\"col\" class=\"r\">"
-        "from the last</th>";
-    html += last ? "<th scope=\"col\" class=\"r\">from the first end</th>" : "";
-    html += "</tr></thead><tbody>";
+CardBlock marks_table(const CardEnd& end, UnitSystem units) {
+    const MarkColumns columns{!end.marks.empty() && !end.marks.front().from_first.empty()};
+    constexpr double height_of_head = 4.6;
+    CardBlock table{"<table class=\"marks\"><thead><tr>" + head_cell("no", "c-no") +
+                        head_cell("mark, in " + std::string(tape_unit(units)), "name") +
+                        head_cell("from cut end", "r") + head_cell("from last", "r gap") +
+                        (columns.last ? head_cell("from first end", "r") : std::string()) +
+                        "</tr></thead><tbody>",
+                    height_of_head};
     for (const CardMark& mark : end.marks) {
-        html += "<tr><th scope=\"row\">" + std::to_string(mark.number) + "</th><td>" +
-                html_text(mark.name) + "</td><td class=\"r n\">" + html_text(mark.from_cut_end) +
-                "</td><td class=\"r\">" + html_text(mark.from_before) + "</td>";
-        html += last ? "<td class=\"r n\">" + html_text(mark.from_first) + "</td>" : "";
-        html += "</tr>";
+        table.html += "<tr><th scope=\"row\">" + std::to_string(mark.number) + "</th><td>" +
+                      html_text(mark.name) + "</td><td class=\"r n\">" +
+                      html_text(mark.from_cut_end) + "</td><td class=\"r\">" +
+                      html_text(mark.from_before) + "</td>";
+        table.html +=
+            columns.last ? "<td class=\"r n\">" + html_text(mark.from_first) + "</td>" : "";
+        table.html += "</tr>";
+        table.height += height_of_row(mark, columns);
     }
-    return html + "</tbody></table>";
+    table.html += "</tbody></table>\n";
+    return table;
 }
 
-CardBlock ends_block(const Card& card, const CardPictures& pictures, UnitSystem units) {
-    CardBlock block{"<div class=\"ends\">", 0.0};
+/// An end's name and picture, and its marks.
+CardBlock end_block(const CardEnd& end, const std::string& picture, UnitSystem units) {
+    constexpr double width_of_picture = 28.0;
+    constexpr double height_of_picture = 9.8;
+    constexpr double gap = 2.0;
+    constexpr double line_of_title = 4.66;
+    constexpr TypeSize of_title{11.0, true};
+    const double beside = width_of_column - (picture.empty() ? 0.0 : width_of_picture + gap);
+    double height = line_of_title * lines_of(end.title, beside, of_title);
+    if (!picture.empty()) {
+        height =
+            std::max(height + line_of_small * lines_of("the dot: " + end.datum, beside, of_small),
+                     height_of_picture);
+    }
+    CardBlock block{"<section><div class=\"end\"><h3>" + html_text(end.title) + "</h3>" + picture +
+                        "</div>",
+                    gap_of_blocks + height};
+    if (!end.marks.empty()) {
+        const CardBlock table = marks_table(end, units);
+        block.html += table.html;
+        block.height += table.height;
+    }
+    block.html += "</section>\n";
+    return block;
+}
+
+void add_ends(std::vector<CardBlock>& blocks, const Card& card, const CardPictures& pictures,
+              UnitSystem units) {
     for (std::size_t i = 0; i < card.ends.size(); ++i) {
         const CardEnd& end = card.ends[i];
-        const std::string picture = i < pictures.ends.size() ? pictures.ends[i] : std::string();
-        double height = 6.0 + (picture.empty() ? 0.0 : 14.0);
-        block.html += "<section><h3>" + html_text(end.title) + "</h3>" + picture;
-        if (!end.marks.empty()) {
-            block.html += marks_table(end, units);
-            height += head_of_marks;
-            for (const CardMark& mark : end.marks) {
-                height +=
-                    std::max(row_of_marks, line_of_facts * lines_of(mark.name, letters_of_mark));
-            }
-        }
+        blocks.push_back(
+            end_block(end, i < pictures.ends.size() ? pictures.ends[i] : std::string(), units));
         if (!end.bury.empty()) {
-            block.html += "<p class=\"go\"><strong>Bury</strong> " + html_text(end.bury) + "</p>";
-            height += 1.0 + line_of_facts * lines_of(end.bury, letters_of_end);
+            blocks.push_back(
+                {"<p class=\"go\"><strong>Bury</strong> " + html_text(end.bury) + "</p>\n",
+                 height_of_paragraph("Bury: " + end.bury, 0.0)});
         }
-        block.html += cautions_html(end.cautions) + "</section>";
-        height += height_of_cautions(end.cautions, letters_of_end);
-        block.height = std::max(block.height, height);
+        for (const std::string& caution : end.cautions) {
+            blocks.push_back(caution_block(caution));
+        }
     }
-    block.html += "</div>\n";
     if (card.ends.size() == 2 && !card.ends[0].marks.empty() && !card.ends[1].marks.empty()) {
-        block.html +=
-            "<p class=\"between\">Between the marks, " + html_text(card.between) + "</p>\n";
-        block.height += line_of_facts + 1.0;
+        const std::string text = "Between the marks, " + card.between;
+        blocks.push_back(
+            {"<p class=\"between\">" + html_text(text) + "</p>\n", height_of_paragraph(text, 0.0)});
     }
-    block.height += gap_of_blocks;
-    return block;
 }
 
 /// The numbers of the marks that a step names: `[3, 5]`.
@@ -133,136 +196,157 @@ std::string marks_in_brackets(const CardStep& step) {
     return marks.empty() ? std::string() : '[' + marks.substr(marks.find(' ') + 1) + ']';
 }
 
-/// How many lines a step's text takes, with a figure at its side if it has one.
-double lines_of_step(std::string_view text, bool has_figure) {
-    if (!has_figure) {
-        return lines_of(text, letters_of_step);
-    }
-    constexpr double beside = 2.0; // lines that a figure is high
-    const double all_beside = lines_of(text, letters_beside_figure);
-    if (all_beside <= beside) {
-        return beside + 0.2;
-    }
-    const auto past = static_cast<std::size_t>(beside * letters_beside_figure);
-    return beside + lines_of(text.substr(std::min(text.size(), past)), letters_of_step);
-}
-
-/// Some steps, in two columns. `numbered_from` is the first one's number.
-struct StepsOnPaper {
-    std::span<const CardStep> steps;
-    std::span<const std::string> pictures; ///< one for each step, or none at all
-    std::size_t numbered_from = 1;
-
-    [[nodiscard]] StepsOnPaper part(std::size_t from, std::size_t to) const {
-        return {steps.subspan(from, to - from),
-                pictures.empty() ? pictures : pictures.subspan(from, to - from),
-                numbered_from + from};
-    }
-};
-
-CardBlock steps_block(const StepsOnPaper& some) {
-    CardBlock block{"<ol class=\"steps\" start=\"" + std::to_string(some.numbered_from) + "\">",
-                    0.0};
-    double height = 0.0;
-    double highest = 0.0;
-    for (std::size_t i = 0; i < some.steps.size(); ++i) {
-        const CardStep& step = some.steps[i];
-        const std::string picture = some.pictures.empty() ? std::string() : some.pictures[i];
+void add_steps(std::vector<CardBlock>& blocks, std::span<const CardStep> steps) {
+    constexpr double beside_box = width_of_column - 13.7;
+    std::size_t number = 0;
+    for (const CardStep& step : steps) {
+        ++number;
         const std::string marks = marks_in_brackets(step);
-        block.html += "<li><span class=\"tick\"></span><b>" +
-                      std::to_string(some.numbered_from + i) +
-                      (step.end ? std::string(letter_of(*step.end)) : std::string()) + "</b><div>" +
-                      picture + html_text(step.text) +
-                      (marks.empty() ? std::string()
-                                     : " <span class=\"at\">" + html_text(marks) + "</span>") +
-                      "</div></li>";
-        const double of_step =
-            0.6 + line_of_steps * lines_of_step(step.text + marks, !picture.empty());
-        height += of_step;
-        highest = std::max(highest, of_step);
-    }
-    block.html += "</ol>\n";
-    // Two columns are as even as whole steps allow.
-    block.height = 0.5 * (height + highest) + gap_of_blocks;
-    return block;
-}
-
-/// The steps as one block; or, if they would fill most of a page, as several.
-void add_steps(std::vector<CardBlock>& blocks, const StepsOnPaper& steps) {
-    constexpr double most_together = 0.5 * height_of_page;
-    if (steps.steps.empty()) {
-        return;
-    }
-    CardBlock whole = steps_block(steps);
-    const auto chunks = static_cast<std::size_t>(std::ceil(whole.height / most_together));
-    if (chunks <= 1) {
-        blocks.push_back(std::move(whole));
-        return;
-    }
-    const std::size_t count = steps.steps.size();
-    for (std::size_t i = 0; i < chunks; ++i) {
-        blocks.push_back(steps_block(steps.part(count * i / chunks, count * (i + 1) / chunks)));
+        blocks.push_back(
+            {"<li><span class=\"tick\"></span><b>" + std::to_string(number) +
+                 (step.end ? std::string(letter_of(*step.end)) : std::string()) + "</b><div>" +
+                 html_text(step.text) +
+                 (marks.empty() ? std::string()
+                                : " <span class=\"at\">" + html_text(marks) + "</span>") +
+                 "</div></li>\n",
+             round_step + line_of_steps * lines_of(step.text + (marks.empty() ? "" : " ") + marks,
+                                                   beside_box, of_steps),
+             number});
     }
 }
 
-/// A row to tick and write in for each piece.
-CardBlock boxes_block(const Card& card) {
+/// Boxes to write in, a row for each of some pieces.
+CardBlock boxes_table(std::span<const std::string> boxes, std::span<const std::string> pieces,
+                      bool ticked) {
+    constexpr double width_of_made = 27.0;
+    constexpr double row = 7.0;
+    constexpr double padding = 1.5;
+    std::string head = "<table class=\"boxes\"><thead><tr><th scope=\"col\">made</th>";
+    double lines = 1.0;
+    const double width = (width_of_column - width_of_made) / static_cast<double>(boxes.size());
+    for (const std::string& box : boxes) {
+        head += "<th scope=\"col\">" + html_text(box) + "</th>";
+        lines = std::max(lines, lines_of(box, width - padding, of_small));
+    }
     std::string rows;
-    std::size_t count = 0;
+    double height = 0.0;
+    for (const std::string& piece : pieces) {
+        rows += "<tr><th scope=\"row\">" +
+                std::string(ticked ? "<span class=\"tick\"></span>" : "") + html_text(piece) +
+                "</th>";
+        for (std::size_t box = 0; box < boxes.size(); ++box) {
+            rows += "<td></td>";
+        }
+        rows += "</tr>";
+        height += std::max(row, line_of_text * lines_of(piece, width_of_made - 7.5, of_text) + 0.5);
+    }
+    return {head + "</tr></thead><tbody>" + rows + "</tbody></table>\n",
+            gap_of_blocks + 0.6 + line_of_small * lines + height};
+}
+
+/// A row to tick and write in for each piece; many boxes are two tables, one under the other.
+void add_boxes(std::vector<CardBlock>& blocks, const Card& card) {
     constexpr std::size_t most_rows = 24; // more are ticked on the boats' own lists
+    constexpr std::size_t rows_together = 8;
+    constexpr std::size_t boxes_abreast = 4;
+    std::vector<std::string> pieces;
     for (const BoatCount& boat : card.pieces) {
-        for (std::int64_t i = 0; i < boat.quantity && count < most_rows; ++i) {
-            ++count;
-            rows += "<tr><th scope=\"row\"><span class=\"tick\"></span>" +
-                    (boat.boat.empty() ? std::to_string(count) : html_text(boat.boat)) + "</th>";
-            for (std::size_t box = 0; box < card.boxes.size(); ++box) {
-                rows += "<td></td>";
-            }
-            rows += "</tr>";
+        for (std::int64_t i = 0; i < boat.quantity && pieces.size() < most_rows; ++i) {
+            pieces.push_back(boat.boat.empty() ? std::to_string(pieces.size() + 1) : boat.boat);
         }
     }
-    std::string head = "<table class=\"boxes\"><thead><tr><th scope=\"col\">made</th>";
-    for (const std::string& box : card.boxes) {
-        head += "<th scope=\"col\">" + html_text(box) + "</th>";
+    const std::span<const std::string> boxes(card.boxes);
+    const std::size_t tables = (boxes.size() + boxes_abreast - 1) / boxes_abreast;
+    for (std::size_t from = 0; from < pieces.size(); from += rows_together) {
+        const auto some = std::span<const std::string>(pieces).subspan(
+            from, std::min(rows_together, pieces.size() - from));
+        for (std::size_t table = 0; table < tables; ++table) {
+            const std::size_t first = boxes.size() * table / tables;
+            blocks.push_back(
+                boxes_table(boxes.subspan(first, boxes.size() * (table + 1) / tables - first), some,
+                            table == 0));
+        }
     }
-    const bool more = static_cast<std::int64_t>(count) < card.count;
-    return {head + "</tr></thead><tbody>" + rows + "</tbody></table>\n" +
-                (more ? "<p class=\"more\">and " +
-                            std::to_string(card.count - static_cast<std::int64_t>(count)) +
-                            " more pieces</p>\n"
-                      : std::string()),
-            gap_of_blocks + 6.5 + row_of_boxes * static_cast<double>(count) + (more ? 5.0 : 0.0)};
+    if (const auto shown = static_cast<std::int64_t>(pieces.size()); shown < card.count) {
+        const std::string text = "and " + std::to_string(card.count - shown) + " more pieces";
+        blocks.push_back({"<p class=\"more\">" + text + "</p>\n", height_of_paragraph(text, 0.0)});
+    }
 }
 
 std::string count_and_boats(const Card& card) {
     return "make " + std::to_string(card.count) + (card.boats.empty() ? "" : ": " + card.boats);
 }
 
+/// Number, name and what is under it, beside a column of sizes or a picture.
+CardBlock header_block(std::string_view number, std::string_view name,
+                       std::span<const std::string> under, std::string_view right,
+                       double width_of_right, double height_of_right) {
+    constexpr TypeSize of_name{18.0, true};
+    constexpr double line_of_name = 6.99;
+    constexpr double line_of_under = 4.87;
+    constexpr double number_and_gaps = 17.0;
+    const double room = width_of_page - number_and_gaps - width_of_right;
+    CardBlock block{"<header><p class=\"no\">" + std::string(number) +
+                        "</p><div class=\"who\"><h2>" + html_text(name) + "</h2>",
+                    line_of_name * lines_of(name, room, of_name)};
+    for (const std::string& text : under) {
+        block.html += "<p>" + html_text(text) + "</p>";
+        block.height += line_of_under * lines_of(text, room, of_steps);
+    }
+    block.html += "</div>" + std::string(right) + "</header>\n";
+    block.height = std::max(block.height, height_of_right) + round_header;
+    return block;
+}
+
+std::string cut_html(const Card& card) {
+    return "<p class=\"cut\">cut <strong>" + html_text(card.cut) + "</strong></p>";
+}
+
+double width_of_cut(const Card& card) {
+    constexpr TypeSize of_cut{32.0, true};
+    constexpr double least = 66.0;
+    constexpr double word = 9.0;
+    return std::max(least, word + text_width(card.cut, of_cut));
+}
+
 } // namespace
 
-CardBlock head_of_card(const Card& card, std::size_t number) {
-    std::string html = "<header><p class=\"no\">" + std::to_string(number) +
-                       "</p><div class=\"who\"><h2>" + html_text(card.name) +
-                       "</h2><p class=\"boats\">" + html_text(count_and_boats(card)) +
-                       "</p><p class=\"of\">" + html_text(card.rope) + "</p></div>";
+CardBlock head_of_card(const Card& card, const CardPictures& pictures, std::size_t number) {
+    const std::array under{count_and_boats(card), card.rope};
     if (!card.error.empty()) {
-        return {html + "<p class=\"cut\">not cut</p></header>\n<p class=\"why\">" +
-                    html_text(card.error) + "</p>\n",
-                24.0 + line_of_facts * lines_of(card.error, 2.0 * letters_of_end)};
+        constexpr double least = 66.0;
+        CardBlock head = header_block(std::to_string(number), card.name, under,
+                                      "<div class=\"sizes\"><p class=\"cut\">not cut</p></div>",
+                                      least, height_of_cut);
+        head.html += "<p class=\"why\">" + html_text(card.error) + "</p>\n";
+        head.height += 2.0 + line_of_text * lines_of(card.error, width_of_page, of_text);
+        return head;
     }
-    const double lines = lines_of(card.name, 30.0) + 0.75 * lines_of(count_and_boats(card), 50.0) +
-                         0.75 * lines_of(card.rope, 50.0);
-    return {html + "<p class=\"cut\">cut <strong>" + html_text(card.cut) +
-                "</strong></p></header>\n",
-            3.0 + 7.2 * lines};
+    const CardFact& pull = card.how.front();
+    CardBlock head = header_block(std::to_string(number), card.name, under,
+                                  "<div class=\"sizes\">" + cut_html(card) + "<p class=\"pull\">" +
+                                      html_text(pull.label) + " <strong>" + html_text(pull.text) +
+                                      "</strong></p></div>",
+                                  width_of_cut(card), height_of_sizes);
+    const CardBlock facts = facts_block(card);
+    head.html += facts.html;
+    head.height += facts.height;
+    if (!pictures.bar.empty()) {
+        head.html += "<div class=\"draw\">" + pictures.bar + "</div>\n";
+        head.height += gap_of_blocks + pictures.bar_shape * width_of_page;
+    }
+    if (!pictures.strips.empty()) {
+        head.html += "<div class=\"strips\">" + pictures.strips + "</div>\n";
+        head.height += gap_of_blocks + pictures.strips_height;
+    }
+    return head;
 }
 
 CardBlock short_head_of_card(const Card& card, std::size_t number) {
-    return {"<header class=\"next\"><p class=\"no\">" + std::to_string(number) +
-                "</p><div class=\"who\"><h2>" + html_text(card.name) +
-                ", continued</h2></div><p class=\"cut\">cut <strong>" + html_text(card.cut) +
-                "</strong></p></header>\n",
-            16.5};
+    CardBlock head = header_block(std::to_string(number), card.name + ", continued", {},
+                                  "<div class=\"sizes\">" + cut_html(card) + "</div>",
+                                  width_of_cut(card), height_of_cut);
+    return head;
 }
 
 std::vector<CardBlock> blocks_of(const Card& card, const CardPictures& pictures, UnitSystem units) {
@@ -270,43 +354,51 @@ std::vector<CardBlock> blocks_of(const Card& card, const CardPictures& pictures,
     if (!card.error.empty()) {
         return blocks;
     }
-    blocks.push_back(facts_block(card));
-    if (!pictures.bar.empty()) {
-        blocks.push_back({"<div class=\"draw\">" + pictures.bar + "</div>\n",
-                          gap_of_blocks + pictures.bar_shape * width_of_page});
-    }
-    blocks.push_back(ends_block(card, pictures, units));
-    if (!pictures.strips.empty()) {
-        blocks.push_back(
-            {"<div class=\"strips\">" + pictures.strips + "</div>\n",
-             gap_of_blocks + room_of_strip * static_cast<double>(pictures.strip_count)});
-    }
-    add_steps(blocks, {card.steps, pictures.steps});
-    blocks.push_back(boxes_block(card));
+    add_ends(blocks, card, pictures, units);
+    add_steps(blocks, card.steps);
+    add_boxes(blocks, card);
     return blocks;
 }
 
-CardBlock head_of_method(const Method& method) {
+CardBlock head_of_method(const Method& method, const std::string& picture) {
+    constexpr double width_of_picture = 45.0;
+    constexpr double height_of_picture = 17.0;
+    const std::string datum = "the dot: " + std::string(method.made_by->declaration.datum);
+    const double with_words =
+        height_of_picture + line_of_small * lines_of(datum, width_of_picture, of_small);
     std::string cards;
     for (const std::size_t card : method.cards) {
         cards += (cards.empty() ? "" : ", ") + std::to_string(card);
     }
-    const std::string uses = method.title + ". For cards " + cards + '.';
-    return {"<header><p class=\"no\">" + method.id + "</p><div class=\"who\"><h2>" +
-                html_text(method.kind) + "</h2><p class=\"of\">" + html_text(uses) +
-                "</p></div></header>\n<p class=\"more\">What is in brackets is on the card: marks "
-                "by their names, figures beside the step that refers here.</p>\n",
-            16.0 + 5.2 * lines_of(uses, 75.0)};
+    const std::array under{method.title + ". For cards " + cards + '.',
+                           std::string("What is in brackets is on the card.")};
+    return header_block(method.id, method.kind, under, picture, width_of_picture, with_words);
 }
 
-std::vector<CardBlock> blocks_of(const Method& method, const CardPictures& pictures) {
+std::vector<CardBlock> blocks_of(const Method& method) {
     std::vector<CardBlock> blocks;
-    if (!pictures.bar.empty()) {
-        blocks.push_back({"<div class=\"finished\">" + pictures.bar + "</div>\n",
-                          gap_of_blocks + pictures.bar_shape});
-    }
-    add_steps(blocks, {method.steps, pictures.steps});
+    add_steps(blocks, method.steps);
     return blocks;
+}
+
+std::string columns_html(std::span<const CardBlock> blocks, std::size_t left) {
+    std::string html = "<div class=\"two\">";
+    for (const std::span<const CardBlock> column : {blocks.first(left), blocks.subspan(left)}) {
+        html += "<div>";
+        bool in_steps = false;
+        for (const CardBlock& block : column) {
+            const bool is_step = block.step_number != 0;
+            if (is_step && !in_steps) {
+                html += "<ol class=\"steps\" start=\"" + std::to_string(block.step_number) + "\">";
+            } else if (!is_step && in_steps) {
+                html += "</ol>\n";
+            }
+            in_steps = is_step;
+            html += block.html;
+        }
+        html += in_steps ? "</ol></div>" : "</div>";
+    }
+    return html + "</div>\n";
 }
 
 } // namespace libsplice

@@ -12,6 +12,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <span>
 
 namespace libsplice {
 
@@ -33,9 +34,7 @@ CardPictures pictures_of(const Piece& piece, const Card& card, UnitSystem units)
             append_bearing_sketch(sketch, bound.kind->declaration, *bound.allowance, end.end);
         }
         if (end.made) {
-            const std::size_t before = pictures.strips.size();
-            append_strip(pictures.strips, end, card.diameter);
-            pictures.strip_count += pictures.strips.size() == before ? 0U : 1U;
+            pictures.strips_height += append_strip(pictures.strips, end, card.diameter);
         }
     }
     return pictures;
@@ -48,23 +47,20 @@ struct LaidOut {
     CardBlock head;
     CardBlock next_head; ///< of its further parts
     std::vector<CardBlock> blocks;
-    std::vector<std::size_t> parts; ///< how many blocks each has
+    std::vector<CardPart> parts{};
+    std::vector<double> heights{}; ///< of the parts, in millimetres
 
     void divide() {
-        std::vector<double> heights;
-        for (const CardBlock& block : blocks) {
-            heights.push_back(block.height);
+        std::vector<double> of_blocks;
+        std::ranges::transform(blocks, std::back_inserter(of_blocks), &CardBlock::height);
+        parts = parts_of_card(of_blocks, head.height + height_of_foot,
+                              next_head.height + height_of_foot);
+        std::span<const double> rest(of_blocks);
+        for (const CardPart& part : parts) {
+            heights.push_back((heights.empty() ? head.height : next_head.height) + height_of_foot +
+                              height_of_columns(rest, part));
+            rest = rest.subspan(part.left + part.right);
         }
-        parts = parts_of_card(heights, head.height, next_head.height, height_of_foot);
-    }
-
-    /// Of the last part, which shares its page with others.
-    [[nodiscard]] double last_height() const {
-        double height = height_of_foot + (parts.size() == 1 ? head.height : next_head.height);
-        for (std::size_t i = blocks.size() - parts.back(); i < blocks.size(); ++i) {
-            height += blocks[i].height;
-        }
-        return height;
     }
 };
 
@@ -109,23 +105,21 @@ class HtmlSheet : public SheetWriter {
 
     LaidOut lay_out_card(const LikeLines& lines, std::size_t number) {
         const Card card = card_of(lines, methods_, options_.units, citing_);
-        LaidOut made{
-            "card-" + std::to_string(number),
-            "card " + std::to_string(number) + " of " + std::to_string(lines_.entries().size()),
-            head_of_card(card, number),
-            short_head_of_card(card, number),
-            blocks_of(card, pictures_of(lines.piece(), card, options_.units), options_.units),
-            {}};
+        const CardPictures pictures = pictures_of(lines.piece(), card, options_.units);
+        LaidOut made{"card-" + std::to_string(number),
+                     "card " + std::to_string(number) + " of " +
+                         std::to_string(lines_.entries().size()),
+                     head_of_card(card, pictures, number), short_head_of_card(card, number),
+                     blocks_of(card, pictures, options_.units)};
         made.divide();
         return made;
     }
 
     static LaidOut lay_out_method(const Method& method) {
-        CardPictures pictures;
-        append_bearing_sketch(pictures.bar, method.made_by->declaration, *method.example);
-        pictures.bar_shape = 18.0;
-        LaidOut made{"method-" + method.id,  "sheet " + method.id,        head_of_method(method),
-                     head_of_method(method), blocks_of(method, pictures), {}};
+        std::string picture;
+        append_bearing_sketch(picture, method.made_by->declaration, *method.example);
+        const CardBlock head = head_of_method(method, picture);
+        LaidOut made{"method-" + method.id, "sheet " + method.id, head, head, blocks_of(method)};
         made.divide();
         return made;
     }
@@ -134,30 +128,30 @@ class HtmlSheet : public SheetWriter {
         const std::size_t count = lines_.entries().size() + sheets_.size();
         std::vector<double> heights;
         for (std::size_t at = 0; at < count; ++at) {
-            heights.push_back(count > very_many ? height_of_page : lay_out(at).last_height());
+            heights.push_back(count > very_many ? height_of_page : lay_out(at).heights.back());
         }
         return order_of_cards(heights);
     }
 
     void write(const LaidOut& made) {
-        std::size_t block = 0;
-        for (std::size_t part = 0; part < made.parts.size(); ++part) {
-            const bool last = part + 1 == made.parts.size();
+        std::span<const CardBlock> rest(made.blocks);
+        for (std::size_t at = 0; at < made.parts.size(); ++at) {
+            const CardPart& part = made.parts[at];
+            const bool last = at + 1 == made.parts.size();
             const std::string of_parts = made.parts.size() == 1
                                              ? std::string()
-                                             : ", part " + std::to_string(part + 1) + " of " +
+                                             : ", part " + std::to_string(at + 1) + " of " +
                                                    std::to_string(made.parts.size());
-            std::string html = "<article class=\"card\" id=\"" + made.id +
-                               (part == 0 ? std::string() : "-" + std::to_string(part + 1)) +
-                               "\">\n" + (part == 0 ? made.head.html : made.next_head.html);
-            for (std::size_t i = 0; i < made.parts[part]; ++i) {
-                html += made.blocks[block++].html;
-            }
-            html += "<footer><p>" + made.name + of_parts + "</p><p>" +
-                    (last ? "tables " + credits_.tables_version()
-                          : std::string("goes on with the next part")) +
-                    "</p></footer>\n</article>\n";
-            output_.write(html);
+            output_.write("<article class=\"card\" id=\"" + made.id +
+                          (at == 0 ? std::string() : "-" + std::to_string(at + 1)) +
+                          "\" data-height=\"" + show_number(made.heights[at], 1) + "\">\n" +
+                          (at == 0 ? made.head.html : made.next_head.html));
+            output_.write(columns_html(rest.first(part.left + part.right), part.left));
+            rest = rest.subspan(part.left + part.right);
+            output_.write("<footer><p>" + made.name + of_parts + "</p><p>" +
+                          (last ? "tables " + credits_.tables_version()
+                                : std::string("goes on with the next part")) +
+                          "</p></footer>\n</article>\n");
         }
     }
 

@@ -38,7 +38,8 @@ main { max-width: none; }
   .chart td.c-rope, .chart td.c-ends { grid-column: 1 / 3; }
 }
 @media print {
-  .chart { break-after: page; }
+  .chart + .chart { break-before: page; }
+  .chart { margin: 0; }
   .chart h2 { font-size: 24pt; margin: 0; }
   .chart thead th { font-size: 10pt; padding: 0 4mm 0 0; }
   .chart td, .chart th { padding: 1mm 4mm 1mm 0; font-size: 14pt; line-height: 1.1; }
@@ -46,6 +47,12 @@ main { max-width: none; }
   .chart td.c-finished, .chart td.c-colour { font-size: 16pt; }
   .chart td.c-ends { font-size: 12pt; }
   .chart td.c-thick { white-space: nowrap; }
+  .many td, .many th { padding-top: 0.2mm; padding-bottom: 0.2mm; font-size: 12pt; }
+  .many td, .many th { padding-right: 2.5mm; }
+  .many td.c-rope, .many td.c-colour { white-space: nowrap; }
+  .many td.c-ends { font-size: 11pt; }
+  .many h2 { font-size: 20pt; line-height: 1; }
+  .many td.c-finished, .many td.c-colour { font-size: 14pt; }
   .some td, .some th { padding-top: 2.2mm; padding-bottom: 2.2mm; }
   .few td, .few th { padding-top: 4.5mm; padding-bottom: 4.5mm; }
   .few tbody th, .few td.c-cut, .few td.c-thick { font-size: 24pt; }

@@ -37,7 +37,7 @@ std::string cell(std::string_view css, std::string_view text) {
 /// A chart of few rows is set larger, so that it fills its paper.
 std::string size_on_paper(std::string_view rows) {
     const auto lines = std::ranges::count(rows, '\n');
-    return lines <= 6 ? " few" : lines <= 10 ? " some" : "";
+    return lines <= 6 ? " few" : lines <= 10 ? " some" : " many";
 }
 
 class WallChart : public SheetWriter {

@@ -10,7 +10,7 @@ namespace libsplice {
 
 namespace {
 
-constexpr std::size_t fewest_steps = 4; ///< shorter work is said on the card itself
+constexpr std::size_t fewest_steps = 2; ///< shorter work is said on the card itself
 
 bool may_be_shared(const Piece& piece, LineEnd end) {
     return piece.line != nullptr && piece.line->counts(end) &&
