@@ -12,7 +12,7 @@
 //     tolerance = "1 %"                       # else half of the last digit of what is expected
 //     tolerance_reason = "the page rounds"    # needed with a tolerance
 //     printed_row = true                      # the very row that our table took its figure from
-//     accepted = true                         # expects what `fields` gives: only that it is accepted
+//     accepted = true                         # repeats `fields`: shows that they are taken
 //     disagrees = "why"                       # print and we differ, and the case must say why
 //
 // A line stands as in a job file:

@@ -92,7 +92,8 @@ Exit run_stretch(const CommandLine& command) {
         say(known.error());
         return Exit::refused;
     }
-    StretchAnswer stretch{asked->load, pull_of(asked->load, known->rope), asked->length, *known, {}};
+    StretchAnswer stretch{
+        asked->load, pull_of(asked->load, known->rope), asked->length, *known, {}};
     if (!asked->against.empty()) {
         const auto equal =
             size_for_equal_stretch(*book, *rope, asked->load, asked->length, asked->against);

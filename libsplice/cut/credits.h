@@ -1,4 +1,4 @@
-// What an answer names things by and owes them to: words, documents, versions and plug-ins of a book.
+// What an answer names things by: the words, documents, versions and plug-ins of a book.
 #pragma once
 
 #include "libsplice/allowance/name_table.h"

@@ -1,9 +1,9 @@
 // What a sheet writer is: begin, a piece at a time, end.
 #pragma once
 
-#include "libsplice/cut/credits.h"
 #include "libsplice/base/output.h"
 #include "libsplice/catalogue/rope_stretch.h"
+#include "libsplice/cut/credits.h"
 #include "libsplice/cut/cutter.h"
 #include "libsplice/cut/piece.h"
 #include "libsplice/units/show.h"

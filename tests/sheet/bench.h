@@ -81,8 +81,9 @@ inline std::string end_sheet_of(std::string_view kind_name, std::string_view rop
     EXPECT_TRUE(end.has_value());
     std::string text;
     Output output = Output::to_string(text);
-    row_of(format).end({(*kind)->declaration, *rope, *end, stretch_of(*rope, book.common_rules(*rope))}, output,
-                       book, options);
+    row_of(format).end(
+        {(*kind)->declaration, *rope, *end, stretch_of(*rope, book.common_rules(*rope))}, output,
+        book, options);
     output.flush();
     return text;
 }

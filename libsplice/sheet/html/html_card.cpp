@@ -31,23 +31,23 @@ constexpr double line_of_small = 3.49;
 constexpr double round_paragraph = 1.0;
 constexpr double round_step = 0.6;
 constexpr double round_row = 0.6;
+constexpr double bar_and_gap = 3.2; ///< at the left of a caution
 constexpr double gap_of_blocks = 1.5;
 constexpr double round_header = 1.2;
 constexpr double height_of_cut = 10.8;
 constexpr double height_of_sizes = 17.4; ///< cut length, and the pull to mark at
 
-std::string caution_html(const std::string& caution) {
-    return "<p class=\"caution\"><strong>Caution</strong> " + html_text(caution) + "</p>\n";
-}
-
-/// A paragraph in a column, with words of one type size.
-double height_of_paragraph(std::string_view text, double indent) {
-    return round_paragraph + line_of_text * lines_of(text, width_of_column - indent, of_text);
+/// A paragraph in a column that opens with a word in bold, or with none.
+CardBlock paragraph_block(std::string_view css, std::string_view word, std::string_view text) {
+    const std::string bold = word.empty() ? "" : "<strong>" + std::string(word) + "</strong> ";
+    const std::string shown = std::string(word) + ' ' + std::string(text);
+    return {"<p class=\"" + std::string(css) + "\">" + bold + html_text(text) + "</p>\n",
+            round_paragraph +
+                line_of_text * lines_of(shown, width_of_column - bar_and_gap, of_text)};
 }
 
 CardBlock caution_block(const std::string& caution) {
-    constexpr double bar = 3.2;
-    return {caution_html(caution), height_of_paragraph("Caution: " + caution, bar)};
+    return paragraph_block("caution", "Caution", caution);
 }
 
 CardBlock fact_block(const CardFact& fact) {
@@ -78,7 +78,7 @@ CardBlock facts_block(const Card& card) {
     }
     if (card.more_cautions != 0) {
         const std::string text = std::to_string(card.more_cautions) + " more on the last page";
-        blocks.push_back({"<p class=\"more\">" + text + "</p>\n", height_of_paragraph(text, 0.0)});
+        blocks.push_back(paragraph_block("more", {}, text));
     }
     const std::vector<double> heights = heights_of(blocks);
     const std::size_t left = even_columns(heights);
@@ -175,18 +175,14 @@ void add_ends(std::vector<CardBlock>& blocks, const Card& card, const CardPictur
         blocks.push_back(
             end_block(end, i < pictures.ends.size() ? pictures.ends[i] : std::string(), units));
         if (!end.bury.empty()) {
-            blocks.push_back(
-                {"<p class=\"go\"><strong>Bury</strong> " + html_text(end.bury) + "</p>\n",
-                 height_of_paragraph("Bury: " + end.bury, 0.0)});
+            blocks.push_back(paragraph_block("go", "Bury", end.bury));
         }
         for (const std::string& caution : end.cautions) {
             blocks.push_back(caution_block(caution));
         }
     }
     if (card.ends.size() == 2 && !card.ends[0].marks.empty() && !card.ends[1].marks.empty()) {
-        const std::string text = "Between the marks, " + card.between;
-        blocks.push_back(
-            {"<p class=\"between\">" + html_text(text) + "</p>\n", height_of_paragraph(text, 0.0)});
+        blocks.push_back(paragraph_block("between", {}, "Between the marks, " + card.between));
     }
 }
 
@@ -269,7 +265,7 @@ void add_boxes(std::vector<CardBlock>& blocks, const Card& card) {
     }
     if (const auto shown = static_cast<std::int64_t>(pieces.size()); shown < card.count) {
         const std::string text = "and " + std::to_string(card.count - shown) + " more pieces";
-        blocks.push_back({"<p class=\"more\">" + text + "</p>\n", height_of_paragraph(text, 0.0)});
+        blocks.push_back(paragraph_block("more", {}, text));
     }
 }
 

@@ -17,8 +17,8 @@ void write_end_as_html(const EndSheet& sheet, Output& output, Credits credits,
         panel.title();
         page.close();
         text += "<div class=\"draw\">";
-        append_drawing(text, sheet.kind, sheet.allowance,
-                       sheet.rope.counting_diameter(), credits.names(), options.units);
+        append_drawing(text, sheet.kind, sheet.allowance, sheet.rope.counting_diameter(),
+                       credits.names(), options.units);
         text += "</div>\n";
         if (sheet.kind.reach != Reach::both_ends) {
             append_bearing_sketch(text, sheet.kind, sheet.allowance);

@@ -1,6 +1,7 @@
 // How much a rope stretches, and which size of another stretches no more.
 #pragma once
 
+#include "libsplice/cut/credits.h"
 #include "libsplice/cut/equal_stretch.h"
 #include "libsplice/sheet/panel/page.h"
 #include "libsplice/units/show.h"

@@ -5,8 +5,7 @@
 
 namespace libsplice {
 
-CitationLog::CitationLog(Credits credits)
-    : credits_(credits), texts_(credits.citation_count()) {}
+CitationLog::CitationLog(Credits credits) : credits_(credits), texts_(credits.citation_count()) {}
 
 std::string_view CitationLog::text(CitationId id) {
     std::string& text = texts_.at(static_cast<std::size_t>(id));

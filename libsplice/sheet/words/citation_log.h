@@ -1,9 +1,9 @@
 // Citations as text, and the documents that a sheet has used so far.
 #pragma once
 
-#include "libsplice/cut/credits.h"
 #include "libsplice/catalogue/source.h"
 #include "libsplice/cut/bound_line.h"
+#include "libsplice/cut/credits.h"
 
 #include <span>
 #include <string>
