@@ -1,7 +1,9 @@
 // Which folders of tables are in use, and the book that they make with the plug-ins.
 #include "cli/tables.h"
 
+#include "libsplice/base/input.h"
 #include "libsplice/catalogue/own_tables.h"
+#include "libsplice/cut/ropes/listed_rope.h"
 #include "libsplice/plugin/load_plug_in.h"
 
 #include "cli/messages.h"
@@ -27,6 +29,21 @@ std::optional<PluggedIn> load_plug_ins(const CommandLine& command, Catalogue& ca
         }
     }
     return all ? std::optional(std::move(plugged_in)) : std::nullopt;
+}
+
+/// Adds the ropes of the lists that --ropes names; false after a fault, which has been said.
+bool add_rope_lists(const CommandLine& command, Catalogue& catalogue) {
+    FaultSink faults = printing_sink();
+    bool all = true;
+    for (const std::string& file : command.values("ropes")) {
+        auto input = Input::open(file);
+        if (!input) {
+            faults.push(input.error());
+        }
+        all = input && add_rope_list(*input, catalogue, faults) && all;
+    }
+    say_rest(faults);
+    return all;
 }
 
 /// The user's own tables, if there are any and the environment names no others.
@@ -63,6 +80,9 @@ std::optional<Book> open_book(const CommandLine& command) {
     }
     auto plugged_in = load_plug_ins(command, *catalogue);
     if (!plugged_in) {
+        return std::nullopt;
+    }
+    if (!add_rope_lists(command, *catalogue)) {
         return std::nullopt;
     }
     auto book = Book::open(*std::move(catalogue), *std::move(plugged_in));

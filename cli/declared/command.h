@@ -66,6 +66,7 @@ struct Command {
 /// The knots that tighten knows by name.
 [[nodiscard]] std::vector<Word> knot_words();
 
+Exit run_choose(const CommandLine& command);
 Exit run_cut(const CommandLine& command);
 Exit run_chart(const CommandLine& command);
 Exit run_labels(const CommandLine& command);

@@ -33,8 +33,22 @@ constexpr std::array meanings_of_exits{
 constexpr std::array every_format{Format::text, Format::csv, Format::json, Format::html};
 constexpr std::array no_pages{Format::text, Format::csv, Format::json};
 constexpr std::array lists_only{Format::text, Format::json};
+constexpr std::array no_csv{Format::text, Format::json, Format::html};
 
 constexpr std::array all_commands{
+    Command{.name = "choose",
+            .summary = "which rope each line of a job may be made of, and what each gives up",
+            .synopsis = "JOB...",
+            .about = "Holds ropes against what each line asks: load, give, what holds it, sheave, "
+                     "hand and the other columns for the choice of rope. place names a row of "
+                     "places.toml, which speaks if the line is silent. Every rope is cut as cut "
+                     "does it. It shows the rope named now, a size down and up, and the best three "
+                     "others, each with the first need that fails. --output JOB writes the job "
+                     "with a rope in each line that names none; the answer stays on standard "
+                     "output.",
+            .example = "splice new - | splice choose -",
+            .run = run_choose,
+            .formats = no_csv},
     Command{.name = "cut",
             .summary = "work out a job: what length to cut for every line, and where to mark it",
             .synopsis = "JOB...",

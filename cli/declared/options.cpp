@@ -2,6 +2,7 @@
 #include "cli/declared/options.h"
 
 #include "libsplice/base/text.h"
+#include "libsplice/choose/choice.h"
 #include "libsplice/reel/plan.h"
 #include "libsplice/sheet/formats.h"
 #include "libsplice/sheet/paper/label_sheets.h"
@@ -47,15 +48,19 @@ Words objectives(std::string_view /*command*/) {
     return {objective_names.begin(), objective_names.end()};
 }
 
+Words preferences(std::string_view /*command*/) {
+    return {preference_words.begin(), preference_words.end()};
+}
+
 Words colours(std::string_view /*command*/) {
     return {"auto", "always", "never"};
 }
 
 constexpr std::string_view with_tables =
-    " cut show stretch end list reel chart labels learn check ";
+    " choose cut show stretch end list reel chart labels learn check ";
 constexpr std::string_view with_output =
-    " cut show stretch end list new reel chart labels tighten learn ";
-constexpr std::string_view of_jobs = " cut show reel chart labels ";
+    " choose cut show stretch end list new reel chart labels tighten learn ";
+constexpr std::string_view of_jobs = " choose cut show reel chart labels ";
 
 constexpr std::array options{
     OptionDeclaration{.name = "output",
@@ -93,8 +98,22 @@ constexpr std::array options{
                       .argument = "FILE",
                       .meaning = "the reels and offcuts there are, and what can be ordered",
                       .otherwise = "",
-                      .commands = " reel ",
+                      .commands = " choose reel ",
                       .setting = true},
+    OptionDeclaration{.name = "ropes",
+                      .argument = "FILE",
+                      .meaning = "a list of ropes, CSV or TOML, that jobs may name",
+                      .otherwise = "",
+                      .commands = with_tables,
+                      .repeatable = true,
+                      .setting = true},
+    OptionDeclaration{.name = "prefer",
+                      .argument = "WHAT",
+                      .meaning = "what comes first among ropes that meet every need",
+                      .otherwise = "cost",
+                      .commands = " choose ",
+                      .setting = true,
+                      .choices = preferences},
     OptionDeclaration{.name = "commit",
                       .argument = "",
                       .meaning = "write the stock as it is after the cuts",
@@ -141,14 +160,14 @@ constexpr std::array options{
                       .argument = "SYSTEM",
                       .meaning = "units of text and CSV",
                       .otherwise = "metric",
-                      .commands = " cut show stretch end reel chart labels learn ",
+                      .commands = " choose cut show stretch end reel chart labels learn ",
                       .setting = true,
                       .choices = unit_systems},
     OptionDeclaration{.name = "risk",
                       .argument = "PERCENT",
                       .meaning = "accepted chance that the rope is short, over 0 to 50",
                       .otherwise = "1",
-                      .commands = " cut show reel chart labels learn ",
+                      .commands = " choose cut show reel chart labels learn ",
                       .setting = true},
     OptionDeclaration{.name = "step",
                       .argument = "LENGTH",

@@ -41,4 +41,9 @@ inline constexpr std::array need_columns{
     Column::price_limit,
 };
 
+/// The name of a need's column, by its place in `need_columns`.
+[[nodiscard]] constexpr std::string_view name_of_need(std::size_t need) {
+    return column_name(need_columns.at(need));
+}
+
 } // namespace libsplice

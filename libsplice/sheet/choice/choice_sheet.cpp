@@ -1,0 +1,96 @@
+// Words for needs, and the sentence that compares the cheaper rope with the chosen one.
+#include "libsplice/sheet/choice/choice_sheet.h"
+
+#include <vector>
+
+namespace libsplice {
+
+namespace {
+
+template <class Words, class Word>
+std::string word_of(const Words& words, Word word) {
+    return std::string(words.at(static_cast<std::size_t>(word)));
+}
+
+std::string holders_in_words(const std::vector<Holder>& holders) {
+    std::string text;
+    for (const Holder holder : holders) {
+        text += (text.empty() ? "" : ", ") + word_of(holder_words, holder);
+    }
+    return text;
+}
+
+std::string tension_in_words(const Tension& tension, UnitSystem units) {
+    return tension.basis == Tension::Basis::share
+               ? show_number(100.0 * tension.value, 1) + " % of its strength"
+               : show_force(Force(tension.value), units);
+}
+
+} // namespace
+
+std::string need_in_words(const Needs& needs, std::size_t need, UnitSystem units) {
+    const auto length = [&](const std::optional<Length>& value) {
+        return value ? show_length(*value, units) : std::string();
+    };
+    switch (need_columns.at(need)) {
+    case Column::carries_person:
+        return needs.carries_person ? "yes" : "";
+    case Column::load:
+        return needs.load ? show_force(*needs.load, units) : "";
+    case Column::set_tension:
+        return needs.set ? tension_in_words(*needs.set, units) : "";
+    case Column::most_give:
+        return length(needs.most_give);
+    case Column::standing:
+        return needs.standing ? word_of(standing_words, *needs.standing) : "";
+    case Column::held_by:
+        return holders_in_words(needs.held_by);
+    case Column::held_range:
+        return needs.held_range ? show_length(needs.held_range->from, units) + " to " +
+                                      show_length(needs.held_range->up_to, units)
+                                : "";
+    case Column::sheave:
+        return length(needs.sheave);
+    case Column::smallest_hole:
+        return length(needs.smallest_hole);
+    case Column::hand:
+        return needs.hand ? word_of(handling_words, *needs.hand) : "";
+    case Column::runs:
+        return needs.runs ? word_of(running_words, *needs.runs) : "";
+    case Column::floats:
+        return needs.floats ? "yes" : "";
+    case Column::price_limit:
+        return needs.price_limit ? show_number(*needs.price_limit, 2) + " a metre" : "";
+    default:
+        return {};
+    }
+}
+
+std::string what_cheaper_gives_up(const LineChoice& line, UnitSystem units) {
+    if (!line.chosen || !line.ropes[*line.chosen].verdict.price) {
+        return {};
+    }
+    const TriedRope& chosen = line.ropes[*line.chosen];
+    const TriedRope* cheapest = nullptr;
+    for (const TriedRope& rope : line.ropes) {
+        if (rope.verdict.price && *rope.verdict.price < *chosen.verdict.price - 0.005 &&
+            (cheapest == nullptr || *rope.verdict.price < *cheapest->verdict.price)) {
+            cheapest = &rope;
+        }
+    }
+    if (cheapest == nullptr) {
+        return {};
+    }
+    std::string text = cheapest->rope->title + " costs " +
+                       show_number(*chosen.verdict.price - *cheapest->verdict.price, 2) +
+                       " less than " + chosen.rope->title;
+    if (chosen.verdict.give && cheapest->verdict.give) {
+        const Length more = *cheapest->verdict.give - *chosen.verdict.give;
+        text += more < Length() ? " and gives " + show_length(-more, units) + " less"
+                                : " and gives " + show_length(more, units) + " more";
+        text += " from set to load";
+    }
+    return text + (cheapest->verdict.fails ? "; " + cheapest->verdict.fails->text : "") + '.';
+}
+
+} // namespace libsplice

@@ -1,0 +1,124 @@
+#!/usr/bin/python3
+"""The command `splice choose`: its answers, its ends, the job that it fills in, and lists of ropes.
+
+    choose.py SPLICE TABLES
+"""
+
+import csv
+import io
+import json
+import os
+import subprocess
+import sys
+import tempfile
+import tomllib
+import unittest
+from pathlib import Path
+
+SPLICE, TABLES = sys.argv[1], sys.argv[2]
+ENVIRONMENT = {**os.environ, "LIBSPLICE_TABLES": TABLES}
+JOB = """name,rope,length,place,load,end_a,end_a.loop,note
+main sheet,,9 m,main sheet,400 N,bowline,60 mm,"blue, if there is any"
+outhaul,double-braid polyester 6 mm,3 m,outhaul,300 N,bowline,60 mm,
+"""
+LIST = """id,construction,fibre,diameter,breaking,price
+cheap,double-braid,polyester,10 mm,15 kN,1.50
+dear,double-braid,polyester,10 mm,16 kN,2.50
+thin,double-braid,polyester,6 mm,8 kN,0.50
+"""
+
+
+def run(*words):
+    return subprocess.run(
+        [SPLICE, *map(str, words)], capture_output=True, text=True, check=False, env=ENVIRONMENT
+    )
+
+
+class Choose(unittest.TestCase):
+    def setUp(self):
+        folder = tempfile.TemporaryDirectory()
+        self.addCleanup(folder.cleanup)
+        self.folder = Path(folder.name)
+
+    def write(self, name, text):
+        path = self.folder / name
+        path.write_text(text)
+        return path
+
+    def choice(self, *words, status=0):
+        done = run("choose", *words, "--format", "json")
+        self.assertEqual(done.returncode, status, done.stderr)
+        return json.loads(done.stdout)
+
+    def test_each_line_has_its_ropes(self):
+        job, ropes = self.write("job.csv", JOB), self.write("list.csv", LIST)
+        answer = self.choice(job, "--ropes", ropes)
+        self.assertEqual((answer["schema"], answer["together"]), (1, None))
+        sheet, outhaul = answer["lines"]
+        self.assertEqual(sheet["chosen"], "cheap", "the thinner one is no rope for the hand all day")
+        self.assertEqual(sheet["needs"]["hand"], "all-day")
+        self.assertIn("small-boat-rope-advice", sheet["needs"]["source"]["hand"])
+        self.assertEqual(sheet["needs"]["source"]["load"], "job")
+        best = next(rope for rope in sheet["candidates"] if rope["rope"] == "cheap")
+        self.assertAlmostEqual(best["price"], 1.5 * best["buy_m"], 9)
+        self.assertIsNone(best["fails"])
+        self.assertTrue(best["fits"]["hand"] and best["fits"]["ends"])
+        self.assertEqual(outhaul["candidates"][0]["rope"], "double-braid polyester 6 mm")
+
+    def test_rope_to_buy_is_what_cut_says(self):
+        job = self.write("job.csv", JOB)
+        named = self.choice(job)["lines"][1]["candidates"][0]
+        cut = json.loads(run("cut", job, "--format", "json").stdout)["pieces"][1]
+        self.assertEqual(named["buy_m"], cut["cut_m"])
+        self.assertAlmostEqual(named["factor"], cut["design_factor"], 9)
+
+    def test_the_job_is_filled_in(self):
+        job, ropes, out = self.write("job.csv", JOB), self.write("list.csv", LIST), self.folder / "new.csv"
+        self.assertEqual(run("choose", job, "--ropes", ropes, "--output", out).returncode, 0)
+        before, after = (list(csv.DictReader(io.StringIO(path.read_text()))) for path in (job, out))
+        self.assertEqual(after[0].pop("rope"), "cheap")
+        self.assertEqual(before[0].pop("rope"), "")
+        self.assertEqual(before, after)
+        self.assertEqual(run("cut", out, "--ropes", ropes).returncode, 0)
+
+    def test_a_toml_job_keeps_its_remarks(self):
+        text = '# the fleet\n[[line]] # first\nname = "a"\nlength = "3 m"\nload = "100 N"\n'
+        job, out = self.write("job.toml", text), self.folder / "new.toml"
+        self.assertEqual(run("choose", job, "-o", out).returncode, 0)
+        filled = out.read_text()
+        kept = [line for line in filled.splitlines() if not line.startswith("rope =")]
+        self.assertEqual(kept, text.splitlines())
+        self.assertIn("rope", tomllib.loads(filled)["line"][0])
+
+    def test_a_person_is_never_given_a_generic_strength(self):
+        job = self.write("job.csv", "name,rope,length,place,load,end_a,end_b\n"
+                                    "trapeze,12-strand HMPE 4 mm,2 m,trapeze line,800 N,locked-eye,buried-eye\n")
+        (line,) = self.choice(job, status=1)["lines"]
+        self.assertIsNone(line["chosen"])
+        self.assertEqual(line["candidates"][0]["fails"]["need"], "carries_person")
+        self.assertIn("No rule that was read", line["caution"])
+
+    def test_what_is_wrong_is_said(self):
+        job = self.write("job.csv", JOB)
+        self.assertEqual(run("choose").returncode, 2)
+        self.assertEqual(run("choose", job, "--prefer", "colour").returncode, 2)
+        self.assertEqual(run("choose", job, "--format", "csv").returncode, 2)
+        self.assertEqual(run("choose", "-", "-o", self.folder / "new.csv").returncode, 2)
+        self.assertEqual(run("choose", job, "--ropes", self.folder / "none.csv").returncode, 3)
+        self.assertEqual(run("choose", self.folder / "none.csv").returncode, 3)
+        wrong = self.write("wrong.csv", "name,length,hand\na,3 m,often\n")
+        done = run("choose", wrong)
+        self.assertEqual(done.returncode, 1)
+        self.assertIn("wrong.csv:2:", done.stderr)
+
+    def test_text_and_pages_say_it_too(self):
+        job = self.write("job.csv", JOB)
+        for form in ("text", "html"):
+            done = run("choose", job, "--format", form)
+            self.assertEqual(done.returncode, 0, done.stderr)
+            self.assertIn("main sheet", done.stdout)
+            self.assertIn("double-braid polyester 8 mm", done.stdout)
+
+
+if __name__ == "__main__":
+    unittest.main(argv=sys.argv[:1])
