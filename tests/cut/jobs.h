@@ -7,6 +7,7 @@
 #include "tests/support/tables.h"
 
 #include <algorithm>
+#include <deque>
 #include <limits>
 #include <map>
 #include <memory>
@@ -69,6 +70,7 @@ struct Made {
     Piece piece;
     std::string name;
     std::optional<Fault> fault;
+    std::deque<std::string> quoted = {}; ///< what the steps quote of the job, which is gone
 };
 
 struct Run {
@@ -84,11 +86,14 @@ inline Run cut_input(Input& input, const CutSettings& settings, const Book& book
     FaultSink faults(1000);
     const auto whole = read_job(input, book.field_names(), faults, [&](const JobRow& row) {
         const Piece& piece = run.cutter->cut(row, faults);
-        Made made{piece, std::string(piece.name), std::nullopt};
+        Made made{piece, std::string(piece.name), std::nullopt, {}};
         if (piece.fault != nullptr) {
             made.fault = *piece.fault;
         }
         made.piece.fault = nullptr;
+        for (PieceStep& step : made.piece.steps) {
+            step.named = made.quoted.emplace_back(step.named);
+        }
         run.lines.push_back(std::move(made));
         return true;
     });
