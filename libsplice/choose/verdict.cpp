@@ -331,19 +331,19 @@ Needs with_route(const Needs& needs, const Piece& piece) {
 
 } // namespace
 
-Verdict verdict_on(const Piece& piece, const Candidate& candidate, const Needs& of_job,
+Verdict verdict_on(const Piece& piece, const Candidate& candidate, const Needs& needs,
                    const ChoiceTables& tables) {
-    const Needs needs = with_route(of_job, piece);
-    const Judge judge(candidate, needs, tables);
+    const Needs all_needs = with_route(needs, piece);
+    const Judge judge(candidate, all_needs, tables);
     Verdict verdict;
-    verdict.fits = fits_of(judge, needs, tables);
+    verdict.fits = fits_of(judge, all_needs, tables);
     verdict.fits.ends = piece.fault == nullptr || !piece.fault->field.starts_with("end_");
     if (piece.fault != nullptr) {
         verdict.fails = Failure{piece.fault->field, piece.fault->text};
         return verdict;
     }
     const Length loaded = from_nanometres(piece.loaded);
-    verdict.give = give_of(candidate, needs, loaded);
+    verdict.give = give_of(candidate, all_needs, loaded);
     verdict.factor = piece.strength.design_factor;
     verdict.buy = piece.cut * piece.quantity;
     const double metres_to_buy = from_nanometres(*verdict.buy).si();
