@@ -43,7 +43,8 @@ struct CardPictures {
 /// Two columns side by side: of the blocks, the first `left` and the others.
 [[nodiscard]] std::string columns_html(std::span<const CardBlock> blocks, std::size_t left);
 
-/// Of every part: the foot, and what separates it from the next.
-inline constexpr double height_of_foot = 8.0;
+/// Of every part: the foot, what separates it from the next, and 3 mm because a browser may break
+/// one line more than the widths of the letters say.
+inline constexpr double height_of_foot = 11.0;
 
 } // namespace libsplice
