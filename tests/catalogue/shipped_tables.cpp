@@ -1,5 +1,6 @@
 // The shipped tables as a whole: every number has a source, and every source a number.
 #include "folder.h"
+#include "tests/support/tables.h"
 
 #include <algorithm>
 #include <array>
@@ -46,7 +47,7 @@ TEST(ShippedTables, EverySourceResolvesAndIsUsed) {
         }
     }
     // What places ask of a rope is read where a rope is chosen.
-    std::ifstream places(tables_folder() + "/places.toml");
+    std::ifstream places(testing::tables_folder() + "/places.toml");
     const std::string text{std::istreambuf_iterator<char>(places), {}};
     ASSERT_FALSE(text.empty());
     for (const std::string& key : listed) {
