@@ -182,7 +182,7 @@ std::optional<Fault> Book::index_rules() {
             if (name == kind_of_person_rules) {
                 continue;
             }
-            if (add_to_family(name, rule)) {
+            if (add_to_named(name, rule)) {
                 continue;
             }
             auto found = kind(name);
@@ -197,10 +197,10 @@ std::optional<Fault> Book::index_rules() {
     return std::nullopt;
 }
 
-bool Book::add_to_family(std::string_view name, const Rule& rule) {
+bool Book::add_to_named(std::string_view name, const Rule& rule) {
     bool found = false;
     for (std::size_t i = 0; i < kinds_.size(); ++i) {
-        if (std::ranges::count(kinds_[i].declaration.families, name) != 0) {
+        if (kinds_[i].declaration.is_named_by(name)) {
             rules_by_kind_[i].push_back(&rule);
             found = true;
         }

@@ -73,8 +73,9 @@ class Book {
     /// Kinds' rules by kind, in the order of the tables; the last entry holds those of any kind.
     [[nodiscard]] std::optional<Fault> index_rules();
     [[nodiscard]] std::span<const Rule* const> rules_of(const Kind& kind) const;
-    /// The rule is one of every kind of that family; false where no kind is of it.
-    [[nodiscard]] bool add_to_family(std::string_view name, const Rule& rule);
+    /// The rule is one of every kind that the word names, itself or its family; false where it
+    /// names none.
+    [[nodiscard]] bool add_to_named(std::string_view name, const Rule& rule);
 
     Catalogue catalogue_;
     std::vector<Kind> kinds_;

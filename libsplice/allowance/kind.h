@@ -95,6 +95,9 @@ struct KindDeclaration {
         false; ///< a field given in D counts diameters of the core; a field has that role
     /// Names by which rules of the tables name several kinds together; empty where there is none.
     std::array<std::string_view, 2> families = {};
+
+    /// Whether a rule that names `word` is one of this kind.
+    [[nodiscard]] bool is_named_by(std::string_view word) const;
 };
 
 /// The fields of one end, bound to its kind's declaration and in range, by the declaration's order.

@@ -55,6 +55,9 @@ class Catalogue {
     /// Code::rope_not_understood.
     [[nodiscard]] Result<Rope> rope(std::string_view text) const;
 
+    /// The record of that very id; null where there is none.
+    [[nodiscard]] const Rope* find_rope(std::string_view id) const;
+
     /// Works out anew what the rope has from add_generic_figures(), after its facts have changed.
     void add_generic_figures(Rope& rope) const { libsplice::add_generic_figures(rope, generics_); }
     /// The rope of a description, as above.
@@ -78,8 +81,6 @@ class Catalogue {
     [[nodiscard]] std::optional<Fault> add_rope(Rope rope);
 
   private:
-    [[nodiscard]] const Rope* find_rope(std::string_view id) const;
-
     Citations citations_;
     Aliases aliases_;
     std::vector<GenericRope> generics_;

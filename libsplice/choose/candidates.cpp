@@ -23,8 +23,13 @@ Candidate candidate_of(const Book& book, const Rope& rope) {
     Candidate candidate;
     candidate.rope = &rope;
     candidate.stretch = stretch_of(rope, rules);
-    candidate.invented =
-        rope.breaking && book.citation(rope.breaking->source).status == Status::demo;
+    if (rope.breaking && !rope.generic_breaking) {
+        const Status status = book.citation(rope.breaking->source).status;
+        const Rope* record = book.catalogue().find_rope(rope.id);
+        candidate.invented = status == Status::demo;
+        candidate.strength_is_its_own =
+            status == Status::job || (record != nullptr && !record->generic);
+    }
     if (const Figure* share = rules.find(FigureId::working_share)) {
         candidate.working_share = {share->number(), share->source};
     }

@@ -20,6 +20,9 @@ struct Candidate {
     std::optional<RopeStretch> stretch;           ///< if a source gives one
     std::optional<Sourced<double>> working_share; ///< of what it holds, in use
     std::optional<Sourced<Length>> advised_sheave;
+    /// Its strength is that of the reel in the job, or of a rope with a record of its own. What any
+    /// rope of a sort has never counts for a person.
+    bool strength_is_its_own = false;
     bool invented = false; ///< for the demo: nobody can buy it
 
     [[nodiscard]] std::optional<double> price() const {

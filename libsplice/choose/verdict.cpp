@@ -53,7 +53,7 @@ class Judge {
         if (!needs_.carries_person) {
             return std::nullopt;
         }
-        if (!rope_.breaking || rope_.generic_breaking) {
+        if (!candidate_.strength_is_its_own) {
             return fail(Column::carries_person,
                         "it carries a person, and no strength of the reel itself is known: the "
                         "strength that any rope of its sort has at least never counts for a "
@@ -290,7 +290,7 @@ std::optional<Length> give_of(const Candidate& candidate, const Needs& needs, Le
     if (!at_load || !at_set) {
         return std::nullopt;
     }
-    return length * ((1.0 + *at_load) / (1.0 + *at_set) - 1.0);
+    return length_at(length, *at_set, *at_load) - length;
 }
 
 std::optional<Failure> failure_of_rope(const Candidate& candidate, const Needs& needs,

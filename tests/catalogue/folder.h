@@ -83,7 +83,7 @@ inline Catalogue load(const std::vector<std::string>& folders) {
 /// The tables that the library ships; the environment may name changed ones.
 inline const Catalogue& shipped() {
     static const Catalogue catalogue = [] {
-        const char* changed = std::getenv("LIBSPLICE_TABLES_DIR");
+        const char* changed = std::getenv("LIBSPLICE_TABLES");
         return load({changed == nullptr ? LIBSPLICE_TABLES_DIR : changed});
     }();
     return catalogue;

@@ -9,30 +9,17 @@
 
 namespace libsplice::testing {
 
-/// The families that rules may name a kind by; empty where it has none.
-inline auto families_of(const std::string& kind) {
-    for (const Kind& known : built_in_kinds()) {
-        if (known.declaration.name == kind) {
-            return known.declaration.families;
-        }
-    }
-    return decltype(KindDeclaration::families){};
-}
-
+/// Those of the kind; of every kind where `kind` is empty.
 inline std::vector<const Rule*> rules_of(const std::string& kind) {
-    std::vector<const Rule*> rules;
-    const auto families = families_of(kind);
-    const auto names = [](const Rule& rule, std::string_view name) {
-        return std::ranges::find(rule.kinds, name) != rule.kinds.end();
+    const Kinds kinds = built_in_kinds();
+    const auto known = std::ranges::find(
+        kinds, kind, [](const Kind& one) { return std::string(one.declaration.name); });
+    const auto names_it = [&](const std::string& word) {
+        return known == kinds.end() ? word == kind : known->declaration.is_named_by(word);
     };
+    std::vector<const Rule*> rules;
     for (const Rule& rule : shipped().rules()) {
-        const bool belongs =
-            kind.empty()
-                ? rule.kinds.empty()
-                : names(rule, kind) || std::ranges::any_of(families, [&](std::string_view family) {
-                      return !family.empty() && names(rule, family);
-                  });
-        if (belongs) {
+        if (kind.empty() ? rule.kinds.empty() : std::ranges::any_of(rule.kinds, names_it)) {
             rules.push_back(&rule);
         }
     }

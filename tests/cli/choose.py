@@ -96,6 +96,10 @@ class Choose(unittest.TestCase):
         (line,) = self.choice(job, status=1)["lines"]
         self.assertIsNone(line["chosen"])
         self.assertEqual(line["candidates"][0]["fails"]["need"], "carries_person")
+        # Nor is the printed strength of rope in general that of the reel in hand.
+        job = self.write("any.csv", "name,length,place,load\ntrapeze,2 m,trapeze line,800 N\n")
+        (line,) = self.choice(job, status=1)["lines"]
+        self.assertIsNone(line["chosen"])
         self.assertIn("No rule that was read", line["caution"])
 
     def test_what_is_wrong_is_said(self):

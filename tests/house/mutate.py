@@ -5,8 +5,8 @@
               -- COMMAND ARGUMENT... [--- COMMAND ARGUMENT...]...
 
 A number is protected if one of the commands fails once it is changed by a tenth (a whole number by
-at least 1). The commands find the changed folder in LIBSPLICE_TABLES and LIBSPLICE_TABLES_DIR. First
-all of them must pass with the tables as they are. A sample is every k-th number, always the same.
+at least 1). The commands find the changed folder in LIBSPLICE_TABLES. First all of them must pass
+with the tables as they are. A sample is every k-th number, always the same.
 `mutate.py --self-test` checks the search for numbers and the counting.
 Exit: 0, 1 if the protected share is below --at-least, 2 if the question cannot be asked.
 """
@@ -107,7 +107,7 @@ def sample_of(numbers, size):
 
 def first_failure(commands, tables):
     """The first command that does not pass with these tables, or None."""
-    environment = dict(os.environ, LIBSPLICE_TABLES=str(tables), LIBSPLICE_TABLES_DIR=str(tables))
+    environment = dict(os.environ, LIBSPLICE_TABLES=str(tables))
     for command in commands:
         try:
             run = subprocess.run(

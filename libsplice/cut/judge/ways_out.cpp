@@ -86,11 +86,9 @@ struct ShorterTail {
     Length tail;
 };
 
-/// Whether the rule is one of that kind, by its own name or by that of a family.
 bool names(const Rule& rule, const KindDeclaration& kind) {
-    return std::ranges::any_of(rule.kinds, [&](const std::string& name) {
-        return name == kind.name || std::ranges::count(kind.families, name) != 0;
-    });
+    return std::ranges::any_of(rule.kinds,
+                               [&](const std::string& name) { return kind.is_named_by(name); });
 }
 
 std::vector<ShorterTail> shorter_tails(const Asked& asked, LineEnd end) {

@@ -30,7 +30,7 @@ class ChoiceJson {
 
   private:
     void optional_length(std::string_view name, const std::optional<Length>& length) {
-        json_.number(name, length ? std::optional(length->si()) : std::nullopt);
+        json_.metres(name, length ? std::optional(to_nanometres(*length)) : std::nullopt);
     }
 
     void optional_word(std::string_view name, std::optional<std::string_view> word) {
@@ -129,7 +129,7 @@ class ChoiceJson {
         json_.begin_object();
         json_.text("rope", rope.rope->id);
         json_.text("title", rope.rope->title);
-        json_.number("diameter_m", rope.rope->diameter.si());
+        json_.metres("diameter_m", to_nanometres(rope.rope->diameter));
         json_.text("shown_as", shown_as_words.at(static_cast<std::size_t>(rope.shown_as)));
         optional_length("give_m", verdict.give);
         json_.number("factor", verdict.factor);

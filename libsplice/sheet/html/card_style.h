@@ -61,14 +61,6 @@ main { max-width: 60rem; }
 .card footer p { margin: 0; }
 .draw { overflow-x: auto; margin: 0.5rem 0; }
 .rope { display: block; width: 100%; min-width: 40rem; height: auto; }
-.rope text { font: 12.6px "Liberation Sans", Arial, Helvetica, sans-serif; fill: var(--ink); }
-.rope .n, .rope .e { font-weight: 700; }
-.rope .e { font-size: 14px; }
-.rope .m { fill: var(--ink); }
-.rope .w { fill: none; stroke: var(--ink); stroke-width: 1.1; }
-.rope .b { fill: none; stroke: var(--soft); stroke-width: 1; }
-.rope .o, .bearing .o { fill: var(--paper); stroke: var(--ink); stroke-width: 1.4; }
-.bearing .d { fill: var(--ink); stroke: var(--paper); stroke-width: 1.2; }
 .bearing { display: block; width: 9rem; height: auto; }
 .card figure { margin: 0; }
 .office { margin-top: 1.5rem; }
@@ -86,10 +78,7 @@ main { max-width: 60rem; }
   .marks td, .marks th { padding-right: 0.3rem; }
   .boxes th, .boxes td { padding: 0.1rem 0.15rem; font-size: 0.8rem; overflow-wrap: anywhere; }
 }
-@page { margin: 8mm 10mm; }
 @media print {
-  html { font-size: 10pt; line-height: 1.2; }
-  main { max-width: none; padding: 0; }
   main > h1 { display: none; }
   .card { border: 0; border-bottom: 0.6mm solid var(--ink); padding: 1mm 0; margin: 0 0 1mm;
     width: 190mm; break-inside: avoid; }

@@ -66,51 +66,28 @@ constexpr Step load{Action::load,
                     "Load the ring in the way it will work. Measure from the bearing face of its "
                     "bore: the throat should lie {bearing} from there."};
 
-constexpr std::array steps_seized{
-    tape_end,
-    put_marks,
-    thread,
-    lead_through,
-    draw_through,
-    thin,
-    bury_it,
-    lock,
-    Step{Action::seize,
-         {MarkName::near_throat},
-         "Press the rope into the groove all round. Seize the legs together close behind the ring, "
-         "{seizing} long, and pass two or three "
-         "crossing turns between the legs. The ring must not turn out when it is twisted by hand."},
-    load};
-constexpr std::array steps_counted{
-    tape_end,
-    put_marks,
-    thread,
-    lead_through,
-    draw_through,
-    thin,
-    bury_it,
-    lock,
-    Step{Action::seize,
-         {MarkName::near_throat},
-         "Press the rope into the groove all round. Seize the legs together close behind the ring "
-         "with {turns} turns of doubled twine over {seizing}, and two or three crossing turns "
-         "between the legs; the ring must not turn out when it is twisted by hand."},
-    load};
-constexpr std::array steps_stitched{
-    tape_end,
-    put_marks,
-    thread,
-    lead_through,
-    draw_through,
-    thin,
-    bury_it,
-    lock,
-    Step{Action::stitch,
-         {MarkName::near_throat},
-         "Press the rope into the groove all round. Stitch through both legs from close behind the "
-         "ring for {overlap}, and back again between the first passes; the ring must not turn out "
-         "when it is twisted by hand."},
-    load};
+/// All of them, with the closing that keeps the ring in.
+constexpr auto closed_by(Action action, std::string_view text) {
+    return std::array{tape_end,     put_marks,    thread,
+                      lead_through, draw_through, thin,
+                      bury_it,      lock,         Step{action, {MarkName::near_throat}, text},
+                      load};
+}
+constexpr auto steps_seized = closed_by(
+    Action::seize,
+    "Press the rope into the groove all round. Seize the legs together close behind the ring, "
+    "{seizing} long. Pass two or three crossing turns between the legs. The ring must not turn out "
+    "when it is twisted by hand.");
+constexpr auto steps_counted = closed_by(
+    Action::seize,
+    "Press the rope into the groove all round. Seize the legs together close behind the ring with "
+    "{turns} turns of doubled twine over {seizing}. Pass two or three crossing turns between the "
+    "legs. The ring must not turn out when it is twisted by hand.");
+constexpr auto steps_stitched = closed_by(
+    Action::stitch,
+    "Press the rope into the groove all round. Stitch through both legs from close behind the ring "
+    "for {overlap}, and back again between the first passes. The ring must not turn out when it is "
+    "twisted by hand.");
 
 struct Ring {
     Length groove;

@@ -24,14 +24,12 @@ constexpr std::array steps{
          {MarkName::near_throat, MarkName::far_throat},
          "Bend the end round the pin or thimble until near throat and far throat meet: {eye} from "
          "the inside of the crown to the throat, {tail} of tail along the standing part."},
-    Step{
-        Action::seize,
-        {MarkName::far_throat, MarkName::seizing_end},
-        "The standing part carries all and the tail nothing, so the turns are racked. Make line of "
-        "about a sixth of the rope's thickness fast to one part by its eye. From the throat lead "
-        "it over one part and under the other, to and fro like an 8, for {seizing}; heave each "
-        "turn "
-        "tight with a spike."},
+    Step{Action::seize,
+         {MarkName::far_throat, MarkName::seizing_end},
+         "Rack the turns, because the standing part carries all and the tail nothing. Make line of "
+         "about a sixth of the rope's thickness fast to one part by its eye. From the throat lead "
+         "it over one part and under the other, to and fro like an 8, for {seizing}. Heave "
+         "each turn tight with a spike."},
     Step{Action::seize,
          {MarkName::far_throat, MarkName::seizing_end},
          "Lead riders back round both parts, in the hollows between the turns and one fewer than "
