@@ -8,7 +8,7 @@ namespace libsplice::cli {
 namespace {
 
 /// A TOML string of one line.
-std::string quoted(std::string_view text) {
+std::string toml_string(std::string_view text) {
     std::string out = "\"";
     for (const char c : text) {
         if (c == '"' || c == '\\') {
@@ -24,12 +24,12 @@ std::string figure(std::string_view name, double value, std::string_view unit,
     std::string text = std::string(name) + " = { value = ";
     append_number_cell(text, value);
     if (!unit.empty()) {
-        text += ", unit = " + quoted(unit);
+        text += ", unit = " + toml_string(unit);
     }
     if (sd) {
         text += ", sd = ";
         append_number_cell(text, *sd);
-        text += ", spread = " + quoted(measured ? "measured" : "stated guess");
+        text += ", spread = " + toml_string(measured ? "measured" : "stated guess");
     }
     return text + " }\n";
 }
@@ -55,23 +55,23 @@ std::string figures(const Learnt& learnt) {
 
 void write_shop_table(const LearntFile& file, Output& output) {
     output.write(std::string(first_line_of_shop_table) + "\n");
-    output.write(
-        "version = " +
-        quoted("shop, " + std::to_string(file.rows - file.left_out) + " pieces of " + file.file) +
-        "\n");
+    output.write("version = " +
+                 toml_string("shop, " + std::to_string(file.rows - file.left_out) + " pieces of " +
+                             file.file) +
+                 "\n");
     output.write("title = \"The shop's own measurements\"\n\n");
     output.write("[[source]]\nkey = \"shop-pieces\"\ntitle = " +
-                 quoted("Pieces measured by the shop, " + file.file) +
+                 toml_string("Pieces measured by the shop, " + file.file) +
                  "\nterms = \"the shop's own\"\n");
     for (const LearntPieces& pieces : file.all) {
         const std::string kind(pieces.kind->declaration.name);
         const std::size_t count = pieces.learnt.sample.count;
         output.write(
-            "\n[[rule]]\nid = " + quoted("shop/" + kind + '/' + pieces.rope.id) +
-            "\nname = \"shop\"\nkinds = [" + quoted(kind) + "]\nropes = [" +
-            quoted(pieces.rope.id) + "]\ndefault = true\nsource = \"shop-pieces\"\n" +
+            "\n[[rule]]\nid = " + toml_string("shop/" + kind + '/' + pieces.rope.id) +
+            "\nname = \"shop\"\nkinds = [" + toml_string(kind) + "]\nropes = [" +
+            toml_string(pieces.rope.id) + "]\ndefault = true\nsource = \"shop-pieces\"\n" +
             "locator = " +
-            quoted(std::to_string(count) + (count == 1 ? " piece" : " pieces") + " measured") +
+            toml_string(std::to_string(count) + (count == 1 ? " piece" : " pieces") + " measured") +
             "\nstatus = \"shop\"\n" + figures(pieces.learnt));
     }
 }

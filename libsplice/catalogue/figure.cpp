@@ -18,7 +18,7 @@ static_assert(unit_words.size() == static_cast<std::size_t>(FigureUnit::lbf) + 1
 
 /// Longer than any rope that a figure speaks of, in metres and in rope diameters.
 constexpr double longest_figure = 1000.0;
-constexpr double most_diameters = 10'000.0;
+constexpr double most_rope_diameters = 10'000.0;
 constexpr double most_counted = 10'000.0;
 constexpr double widest_angle = 180.0;
 constexpr double greatest_force = 1e9;
@@ -69,7 +69,7 @@ double highest_of(FigureId id, FigureUnit unit) {
         return 100.0 * declaration_of(id).highest_share;
     case FigureUnit::diameters:
     case FigureUnit::picks:
-        return most_diameters;
+        return most_rope_diameters;
     case FigureUnit::degrees:
         return widest_angle;
     case FigureUnit::newtons:

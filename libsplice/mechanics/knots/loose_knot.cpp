@@ -21,7 +21,7 @@ constexpr double longest = 6000.0;
 constexpr double long_enough = 300.0;
 /// What a line without strands that come near one another is brought to: it ties no knot.
 constexpr double length_without_knot = 10.0;
-constexpr double shortest = 1e-3;
+constexpr double shortest_curve = 1e-3;
 
 struct Ball {
     Point centre;
@@ -173,7 +173,7 @@ std::variant<Curve, LooseError> readable(std::vector<Point> line, bool closed) {
     if (curve.points.size() > most_points) {
         return LooseError::too_many;
     }
-    if (!(length_of(curve) >= shortest)) {
+    if (!(length_of(curve) >= shortest_curve)) {
         return LooseError::too_short;
     }
     return curve;
