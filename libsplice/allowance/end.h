@@ -31,6 +31,9 @@ struct Row {
 struct Mark {
     MarkName name{};
     Nanometres from_tail_end = 0;
+    /// In a finished end: its place among the end's own marks, from 1 in the order of the tape.
+    /// Places at which pairs of strands are dropped one after the other share a number.
+    std::size_t number = 0;
 };
 
 /// One of the end's figures, in the unit that the name carries.
@@ -143,8 +146,8 @@ struct End {
 
     /// Rope beyond the bearing point: the exact sum of the rows.
     [[nodiscard]] Nanometres total() const;
-    /// Brings the marks into the order of the tape. The book does it once for every end that a kind
-    /// has worked out.
+    /// Brings the marks into the order of the tape and numbers them. The book does it once for
+    /// every end that a kind has worked out.
     void finish();
 };
 

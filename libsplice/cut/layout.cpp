@@ -21,8 +21,7 @@ void set_between(const BoundLine& line, Piece& piece) {
         const auto& marks = line.end(end).allowance->marks;
         auto& name = piece.between[static_cast<std::size_t>(end)];
         name = marks.empty() ? std::nullopt : std::optional(marks.back().name);
-        between -=
-            outside_tail(piece.ledger, end) + (marks.empty() ? 0 : marks.back().from_tail_end);
+        between -= piece.outside(end) + (marks.empty() ? 0 : marks.back().from_tail_end);
     }
     if (between >= 0) {
         piece.between_marks = between;
@@ -40,20 +39,10 @@ LineEnd free_end(const BoundEnds& ends) {
     return ends.at(LineEnd::a).allowance->milks_cover ? LineEnd::b : LineEnd::a;
 }
 
-Nanometres outside_tail(std::span<const LedgerRow> ledger, LineEnd end) {
-    Nanometres outside = 0;
-    for (const LedgerRow& entry : ledger) {
-        if (entry.end == end && lies_outside_tail(entry.row.item)) {
-            outside += entry.row.length;
-        }
-    }
-    return outside;
-}
-
 Nanometres room_between(const BoundLine& line, const Piece& piece) {
     Nanometres room = piece.cut;
     for (const LineEnd end : both_ends) {
-        room -= outside_tail(piece.ledger, end) + line.end(end).allowance->standing_mark;
+        room -= piece.outside(end) + line.end(end).allowance->standing_mark;
     }
     return room;
 }
@@ -74,17 +63,9 @@ std::size_t marks_outside(const BoundLine& line, LineEnd end) {
     return keeps_rope(line, end) && line.end(end).allowance->made ? 2 : 1;
 }
 
-std::size_t number_in_end(const End& end, std::size_t mark) {
-    std::size_t number = 1;
-    for (std::size_t i = 1; i <= mark; ++i) {
-        number += drops_pair(end.marks[i - 1].name) && drops_pair(end.marks[i].name) ? 0U : 1U;
-    }
-    return number;
-}
-
 void place_marks(const BoundLine& line, Piece& piece) {
     for (const LineEnd end : both_ends) {
-        const Nanometres shift = outside_tail(piece.ledger, end);
+        const Nanometres shift = piece.outside(end);
         std::size_t number = 0;
         if (marks_outside(line, end) > 1) {
             const Nanometres kept = line.fit.extra + line.fit.wear;
@@ -93,10 +74,9 @@ void place_marks(const BoundLine& line, Piece& piece) {
         if (marks_outside(line, end) > 0) {
             piece.marks.push_back({end, MarkName::tail_end, shift, ++number});
         }
-        const End& own = *line.end(end).allowance;
-        for (std::size_t i = 0; i < own.marks.size(); ++i) {
-            piece.marks.push_back({end, own.marks[i].name, shift + own.marks[i].from_tail_end,
-                                   number + number_in_end(own, i)});
+        for (const Mark& mark : line.end(end).allowance->marks) {
+            piece.marks.push_back(
+                {end, mark.name, shift + mark.from_tail_end, number + mark.number});
         }
     }
     set_between(line, piece);

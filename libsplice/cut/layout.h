@@ -13,9 +13,6 @@ inline constexpr std::array both_ends{LineEnd::a, LineEnd::b};
 /// The end at which cover that a splice pushes along the rope comes out and is trimmed.
 [[nodiscard]] LineEnd free_end(const BoundEnds& ends);
 
-/// Rope outside the tail of one end: it lies nearer to the cut end than any of the end's own marks.
-[[nodiscard]] Nanometres outside_tail(std::span<const LedgerRow> ledger, LineEnd end);
-
 /// Rope between the two ends' standing marks.
 [[nodiscard]] Nanometres room_between(const BoundLine& line, const Piece& piece);
 
@@ -29,10 +26,6 @@ inline constexpr std::array both_ends{LineEnd::a, LineEnd::b};
 /// How many marks lie outside those of the end itself: its tail end, and where to trim if rope is
 /// kept between the two.
 [[nodiscard]] std::size_t marks_outside(const BoundLine& line, LineEnd end);
-
-/// The number of an end's own mark among its own, from 1 in the order of the tape. Places at which
-/// pairs of strands are dropped one after the other share a number.
-[[nodiscard]] std::size_t number_in_end(const End& end, std::size_t mark);
 
 /// Whether there is a figure to check before the last end is made: the first is made, so that it
 /// may have come out otherwise, or the last is cut to an exact length.

@@ -173,6 +173,17 @@ void add_over(Ledger& ledger, const BoundLine& line, const std::vector<LedgerRow
                {FormulaId::rounding, {in_metres(line.fit.step)}}, last);
 }
 
+/// Rope outside the tail of one end: it lies nearer to the cut end than any of the end's own marks.
+Nanometres outside_tail(std::span<const LedgerRow> ledger, LineEnd end) {
+    Nanometres outside = 0;
+    for (const LedgerRow& entry : ledger) {
+        if (entry.end == end && lies_outside_tail(entry.row.item)) {
+            outside += entry.row.length;
+        }
+    }
+    return outside;
+}
+
 } // namespace
 
 void write_ledger(const BoundLine& line, Nanometres finished, Piece& piece) {
@@ -187,9 +198,8 @@ void write_ledger(const BoundLine& line, Nanometres finished, Piece& piece) {
     piece.loaded = loaded;
     piece.cut = ledger.sum();
     for (const LineEnd end : both_ends) {
-        piece.outside[static_cast<std::size_t>(end)] = outside_tail(piece.ledger, end);
+        piece.outside_tails[static_cast<std::size_t>(end)] = outside_tail(piece.ledger, end);
     }
-    piece.over = outside_tail(piece.ledger, line.ends.last_end());
 }
 
 } // namespace libsplice

@@ -96,11 +96,11 @@ struct Piece : LineTexts {
     Nanometres between_marks = 0; ///< last mark of end a to last mark of end b, never negative
     /// The marks that it lies between; nothing for a cut end.
     std::array<std::optional<MarkName>, 2> between;
-    Nanometres over = 0;                     ///< rope outside the tail of the end made last
-    std::array<Nanometres, 2> outside{};     ///< rope outside the tail of either end
-    std::optional<Check> check;              ///< none where the last end is only cut
-    std::optional<double> chance_outside;    ///< of falling outside the tolerance
-    std::optional<ChanceCause> chance_cause; ///< the largest share of that chance
+    std::array<Nanometres, 2> outside_tails{}; ///< rope outside the tail of either end: nearer to
+                                               ///< its cut end than any mark of its own
+    std::optional<Check> check;                ///< none where the last end is only cut
+    std::optional<double> chance_outside;      ///< of falling outside the tolerance
+    std::optional<ChanceCause> chance_cause;   ///< the largest share of that chance
     std::optional<double>
         chance_apart;  ///< of lines of a pair: that two differ by more than they may
     Strength strength; ///< its line's; empty in a refused piece
@@ -109,6 +109,10 @@ struct Piece : LineTexts {
     std::optional<Elastic> elastic; ///< of elastic of which the job says how far it is pulled out
     std::vector<PieceStep> steps;   ///< in the order in which they can be done
     std::vector<PieceCaution> cautions; ///< all of them: of its ends, its line and its length
+
+    [[nodiscard]] Nanometres outside(LineEnd end) const {
+        return outside_tails[static_cast<std::size_t>(end)];
+    }
 
     /// A line that cannot be cut. The fault outlives the piece.
     [[nodiscard]] static Piece refused(const LineTexts& texts, std::optional<Nanometres> finished,

@@ -12,7 +12,7 @@ namespace libsplice {
 
 /// A quantity in a sentence.
 struct TextAmount {
-    enum class Sort : unsigned char { length, force, share, number };
+    enum class Sort : unsigned char { length, force, share };
     Sort sort{};
     double value = 0.0; ///< in SI units; a share as a part of one
 };
@@ -24,9 +24,6 @@ struct TextAmount {
 }
 [[nodiscard]] constexpr TextAmount share_amount(double share) {
     return {TextAmount::Sort::share, share};
-}
-[[nodiscard]] constexpr TextAmount number_amount(double number) {
-    return {TextAmount::Sort::number, number};
 }
 
 /// The most marks of one end of a piece, the trim and the tail end included.

@@ -357,10 +357,6 @@ static_assert(column_count == static_cast<std::size_t>(Column::price_limit) + 1,
 [[nodiscard]] constexpr std::string_view column_name(Column column) {
     return declaration_of(column).name;
 }
-/// Whether the column's heading may give a unit of length.
-[[nodiscard]] constexpr bool takes_unit(Column column) {
-    return declaration_of(column).sort == CellSort::length;
-}
 
 /// The names of all columns, in order.
 inline constexpr auto column_names = [] {

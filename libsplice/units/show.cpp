@@ -112,10 +112,21 @@ void append_metres(std::string& text, Nanometres count) {
     if (count < 0) {
         text += '-';
     }
+    constexpr auto per_metre = static_cast<std::uint64_t>(nanometres_per_metre);
     const auto bits = static_cast<std::uint64_t>(count);
-    std::string number = with_places(count < 0 ? 0 - bits : bits, 9);
-    drop_trailing_zeros(number);
-    text += number;
+    const std::uint64_t size = count < 0 ? 0 - bits : bits;
+    std::array<char, 21> whole; // the largest count is shorter
+    text.append(whole.data(),
+                std::to_chars(whole.data(), whole.data() + whole.size(), size / per_metre).ptr);
+    std::uint64_t rest = size % per_metre;
+    if (rest == 0) {
+        return;
+    }
+    text += '.';
+    for (std::uint64_t place = per_metre / 10; rest != 0; place /= 10) {
+        text += static_cast<char>('0' + rest / place);
+        rest %= place;
+    }
 }
 
 std::string show_number(double value, int places) {

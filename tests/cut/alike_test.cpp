@@ -6,7 +6,7 @@ namespace {
 
 void expect_same(const Piece& one, const Piece& another, const std::string& which) {
     EXPECT_EQ(one.cut, another.cut) << which;
-    EXPECT_EQ(one.over, another.over) << which;
+    EXPECT_EQ(one.outside_tails, another.outside_tails) << which;
     EXPECT_EQ(one.between_marks, another.between_marks) << which;
     EXPECT_EQ(one.check.has_value(), another.check.has_value()) << which;
     if (one.check && another.check) {

@@ -95,7 +95,7 @@ TEST(Ledger, WholeLineByHand) {
     // 4456.2662 is rounded up to 4460.
     EXPECT_NEAR(length_of(piece, Item::rounding), 3.7338, 1e-3);
     EXPECT_EQ(piece.cut, 4'460'000'000);
-    EXPECT_EQ(piece.over,
+    EXPECT_EQ(piece.outside(piece.line->ends.last_end()),
               find_row(piece, Item::spare)->length + find_row(piece, Item::rounding)->length);
 }
 
@@ -119,7 +119,7 @@ TEST(Ledger, ExtraAndWearBelongToTheEndMadeLast) {
         }
         EXPECT_NEAR(length_of(piece, Item::extra), 300.0, near);
         EXPECT_NEAR(length_of(piece, Item::wear), 200.0, near);
-        EXPECT_NEAR(in_millimetres(piece.over),
+        EXPECT_NEAR(in_millimetres(piece.outside(last)),
                     500.0 + length_of(piece, Item::spare) + length_of(piece, Item::rounding), near);
     }
 }

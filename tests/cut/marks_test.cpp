@@ -140,12 +140,14 @@ TEST(Marks, SpareAndRoundingMoveOnlyTheEndMadeLast) {
             EXPECT_EQ(mark_of(without.piece(), first, name), mark_of(over.piece(), first, name));
             EXPECT_NEAR(mark_of(over.piece(), other(first), name) -
                             mark_of(without.piece(), other(first), name),
-                        in_millimetres(over.piece().over - without.piece().over), near);
+                        in_millimetres(over.piece().outside(other(first)) -
+                                       without.piece().outside(other(first))),
+                        near);
         }
         EXPECT_EQ(without.piece().between_marks, over.piece().between_marks);
         EXPECT_EQ(without.piece().check->reads_loaded, over.piece().check->reads_loaded);
         EXPECT_NEAR(mark_of(over.piece(), other(first), MarkName::tail_end),
-                    in_millimetres(over.piece().over), near);
+                    in_millimetres(over.piece().outside(other(first))), near);
         EXPECT_TRUE(std::isnan(mark_of(over.piece(), first, MarkName::tail_end)));
     }
 }

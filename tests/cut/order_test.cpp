@@ -6,8 +6,6 @@
 namespace libsplice::testing {
 namespace {
 
-using ::testing::HasSubstr;
-
 /// Where the first such step stands; the end of the list if there is none.
 std::size_t place_of(const Piece& piece, Action action, std::optional<LineEnd> end) {
     const auto found = std::ranges::find_if(piece.steps, [&](const PieceStep& step) {
@@ -86,8 +84,8 @@ TEST(Order, SurplusOfASplicedEndIsTrimmedBeforeItIsThinnedOrClosed) {
 TEST(Order, TrimNamesWhatItCutsOff) {
     const auto one = cut_one(with(strop, {{"fit", "exact"}}));
     const PieceStep& trim = step_of(one.piece(), Action::trim, LineEnd::b);
-    EXPECT_THAT(std::string(trim.text), HasSubstr("spare"));
-    EXPECT_THAT(std::string(trim.text), HasSubstr("rounding"));
+    EXPECT_THAT(std::string(trim.text), ::testing::HasSubstr("spare"));
+    EXPECT_THAT(std::string(trim.text), ::testing::HasSubstr("rounding"));
 }
 
 TEST(Order, RopeForWearLiesAtAnEndThatKeepsIt) {

@@ -66,7 +66,7 @@ TEST(Wholes, MarksHoldFromEitherCutEnd) {
     for (const PieceMark& mark : piece.marks) {
         if (mark.name != MarkName::tail_end) {
             (mark.end == LineEnd::a ? from_a : from_b)
-                .push_back(mark.from_end - (mark.end == LineEnd::a ? 0 : piece.over));
+                .push_back(mark.from_end - (mark.end == LineEnd::a ? 0 : piece.outside(mark.end)));
         }
     }
     EXPECT_FALSE(from_a.empty());

@@ -5,7 +5,7 @@
 
 #include <array>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 constexpr std::array points{BendPoint{1.0, 0.50}, BendPoint{4.0, 0.75}, BendPoint{40.0, 0.95}};
@@ -32,4 +32,4 @@ TEST(Bend, LargerPinsKeepNoMoreThanTheLargestPrinted) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 constexpr double radians_per_degree = std::numbers::pi / 180.0;
@@ -47,24 +47,6 @@ TEST(Braid, LooserPackingTakesUpLess) {
     // K is in proportion to the packing.
     EXPECT_NEAR(braid_constant(degrees(15.0), 0.5), 0.1435935394 / 2.0, 5e-11);
     EXPECT_NEAR(braid_constant(degrees(0.0)), 0.0, 1e-15);
-}
-
-TEST(Braid, ConstantComesFromOneTestSplice) {
-    // A 6 in bury that ends up 5 in long: K = 1 - (5/6)^2 = 11/36, which is a braid of 21.35
-    // degrees.
-    const double constant = braid_constant_from_test(millimetres(152.4), millimetres(127.0));
-    EXPECT_NEAR(constant, 11.0 / 36.0, 1e-12);
-    EXPECT_NEAR(braid_constant(degrees(21.35)), constant, 2e-4);
-    // About 5 % lost: K = 1 - 0.95^2 = 0.0975, a braid of 12.45 degrees.
-    EXPECT_NEAR(braid_constant_from_test(metres(1.0), metres(0.95)), 0.0975, 1e-12);
-    EXPECT_NEAR(braid_constant(degrees(12.45)), 0.0975, 1e-4);
-}
-
-TEST(Braid, TestSpliceAndHostAgree) {
-    const double constant = braid_constant_from_test(metres(0.5), metres(0.45));
-    const auto host = host_over({metres(0.45), 1.0, 1.0}, constant);
-    ASSERT_TRUE(host);
-    EXPECT_NEAR(host->si(), 0.5, 1e-12);
 }
 
 TEST(Braid, TakeUpOf48DiametersFullAnd24Tapered) {
@@ -131,4 +113,4 @@ TEST(Braid, RopeOverASameSizeTailIsRootTwoThicker) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 TEST(Curve, IsSpacedEvenlyWithItsEndsKept) {
@@ -69,4 +69,4 @@ TEST(NearPairs, MissNone) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

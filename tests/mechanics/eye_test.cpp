@@ -6,7 +6,7 @@
 #include <array>
 #include <numbers>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 constexpr double degrees_per_radian = 180.0 / std::numbers::pi;
@@ -126,4 +126,4 @@ TEST(Eye, TwiceTheSizeIsTwiceTheRope) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <vector>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 const Length diameter = millimetres(5.0);
@@ -20,10 +20,6 @@ GrippingBraid braid(double angle, double friction) {
 /// Full over its first part, then evenly to nothing; lengths in diameters.
 BuriedTail full_and_tapered(double full, double tapered) {
     return tapered_tail(diameter * (full + tapered), diameter * tapered);
-}
-
-double in_diameters(const std::optional<Length>& length) {
-    return length ? *length / diameter : std::nan("");
 }
 
 double margin_of(std::span<const BuriedPart> tail, const GrippingBraid& in) {
@@ -42,21 +38,17 @@ TEST(Grip, OfAnEmptyBraidIsThatOfItsHelixAlone) {
     EXPECT_NEAR(grip_per_diameter(degrees(15.0), 1.0, 0.0).value_or(0.0), 0.2030719308, 5e-10);
 }
 
-TEST(Grip, LeastBuryOfATailInFullSection) {
-    EXPECT_NEAR(in_diameters(least_bury(diameter, braid(15.0, 0.07), half, 1.0)), 24.10997889,
-                5e-9);
-    EXPECT_NEAR(in_diameters(least_bury(diameter, braid(12.0, 0.07), half, 1.0)), 40.69509235,
-                5e-9);
+TEST(Grip, OfATailInFullSectionThatJustHolds) {
+    EXPECT_NEAR(margin_of(full_and_tapered(24.10997889, 0.0), braid(15.0, 0.07)), 1.0, 5e-10);
+    EXPECT_NEAR(margin_of(full_and_tapered(40.69509235, 0.0), braid(12.0, 0.07)), 1.0, 5e-10);
 }
 
-TEST(Grip, LeastBuryWithItsLastThirdTapered) {
-    const auto least = [](double margin) {
-        return in_diameters(least_bury(diameter, braid(15.0, 0.07), half, margin, 1.0 / 3.0));
+TEST(Grip, OfATailWithItsLastThirdTaperedThatJustHolds) {
+    const auto margin = [](double tail) {
+        return margin_of(full_and_tapered(tail * 2.0 / 3.0, tail / 3.0), braid(15.0, 0.07));
     };
-    EXPECT_NEAR(least(1.0), 26.28710817, 5e-9);
-    EXPECT_NEAR(least(2.0), 52.57421633, 5e-9);
-    // So a taper keeps 0.9172 of the grip.
-    EXPECT_NEAR(24.10997889 / least(1.0), 0.9172, 5e-5);
+    EXPECT_NEAR(margin(26.28710817), 1.0, 5e-10);
+    EXPECT_NEAR(margin(52.57421633), 2.0, 5e-10);
 }
 
 TEST(Grip, ExponentOf48DiametersFullAnd24Tapered) {
@@ -131,13 +123,11 @@ TEST(Grip, NoneWhereTheBraidJams) {
     EXPECT_TRUE(grip_per_diameter(degrees(24.2), 0.5));
     EXPECT_FALSE(grip_exponent(full_and_tapered(10.0, 5.0), diameter, braid(25.0, 0.1)));
     EXPECT_FALSE(grip_margin(full_and_tapered(10.0, 5.0), diameter, braid(25.0, 0.1), half));
-    EXPECT_FALSE(least_bury(diameter, braid(25.0, 0.1), half, 1.0));
 }
 
 TEST(Grip, NoneWithoutATail) {
     EXPECT_DOUBLE_EQ(margin_of(full_and_tapered(0.0, 0.0), braid(15.0, 0.07)), 0.0);
-    EXPECT_FALSE(least_bury(diameter, braid(0.0, 0.07), half, 1.0));
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

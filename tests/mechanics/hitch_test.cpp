@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 TEST(Turn, IsTheCircleOfTheCentreline) {
@@ -29,15 +29,6 @@ TEST(Turn, RoundTwoUnlikeDoesNotMindTheOrder) {
     };
     EXPECT_NEAR(turn(15.0, 5.0), 0.08209734051, 1e-12);
     EXPECT_NEAR(turn(5.0, 15.0), turn(15.0, 5.0), 1e-15);
-}
-
-TEST(Turn, RoundARectangleIsFourSidesAndFourCorners) {
-    // 2 (40 + 25) + pi 6 = 148.8495559.
-    EXPECT_NEAR(turn_round_rectangle(millimetres(40.0), millimetres(25.0), millimetres(6.0)).si() *
-                    1000.0,
-                148.8495559, 5e-8);
-    // A thread round a slat: there and back.
-    EXPECT_NEAR(turn_round_rectangle(metres(2.0), {}, {}).si(), 4.0, 1e-15);
 }
 
 TEST(Capstan, TurnsThatBringALoadDownAThousandfold) {
@@ -76,4 +67,4 @@ TEST(CloveHitch, FrictionOnThePostAndOnTheRopeCountApart) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

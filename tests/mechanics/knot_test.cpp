@@ -11,7 +11,7 @@
 #include <numbers>
 #include <string>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 constexpr double coarse = 0.2;
@@ -190,4 +190,4 @@ TEST(TightKnot, TellsHowFarItIsAndStopsWhenTold) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 const Length none;
@@ -291,4 +291,4 @@ TEST(LacingProperty, ALittleChangeIsALittleChangeOfLength) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -5,7 +5,7 @@
 
 #include <numbers>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 constexpr Speed knots(double value) {
@@ -73,4 +73,4 @@ TEST(RightingMoment, IsAsReadForABoatOfTwoHulls) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

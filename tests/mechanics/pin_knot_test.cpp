@@ -10,7 +10,7 @@
 #include <numbers>
 #include <string_view>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 constexpr double coarse = 0.2;
@@ -184,4 +184,4 @@ TEST(PinKnot, StopsWhenTold) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

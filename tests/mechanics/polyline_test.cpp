@@ -6,7 +6,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 TEST(Polyline, IsMeasuredInAllThreeDirections) {
@@ -83,4 +83,4 @@ TEST(Polyline, DeflectionTurnsAboutItsAxis) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -5,7 +5,7 @@
 
 #include <numbers>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 const Length rope = millimetres(5.0);
@@ -129,4 +129,4 @@ TEST(PurchaseProperty, WhatTheRunGivesUpTheTailGains) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

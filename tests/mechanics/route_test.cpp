@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 const Length rope = millimetres(10.0);
@@ -197,4 +197,4 @@ TEST(RouteProperty, ALittleChangeOfPlaceIsALittleChangeOfLength) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -6,7 +6,7 @@
 #include <array>
 #include <cmath>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 TEST(Spread, QuantilesAreThoseOfTheNormalTable) {
@@ -70,7 +70,7 @@ TEST(Student, QuantilesAreThoseOfTheTable) {
 TEST(Prediction, OfTheNextSpliceOfTheExample) {
     const Sample sample = sample_of(take_ups);
     EXPECT_NEAR(prediction_limit(sample, 0.95), 8.011009705, 5e-10);
-    EXPECT_NEAR(prediction_half_width(sample, 0.95), 1.183429669, 5e-10);
+    EXPECT_NEAR(prediction_limit(sample, 0.975) - sample.mean, 1.183429669, 5e-10);
 }
 
 TEST(Prediction, ManySplicesAlikeComeToTheNormalLaw) {
@@ -93,4 +93,4 @@ TEST(Outlier, IsTheFarthestBeyondTheLimit) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

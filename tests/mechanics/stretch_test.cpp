@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 const StretchCurve polyester = StretchCurve::line({0.2, 0.025});
@@ -109,4 +109,4 @@ TEST(Stretch, ReferenceTensionIsTheSquareOverEight) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -5,7 +5,7 @@
 
 #include <array>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 const Length diameter = millimetres(10.0);
@@ -138,4 +138,4 @@ TEST(Taper, LooserPackingMakesSmallerSteps) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -12,7 +12,7 @@
 #include <variant>
 #include <vector>
 
-namespace libsplice {
+namespace libsplice::testing {
 
 inline Position at(double x, double y, double z = 0.0) {
     return {millimetres(x), millimetres(y), millimetres(z)};
@@ -114,4 +114,4 @@ class Motion {
     Position shift_;
 };
 
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -103,18 +103,14 @@ std::optional<std::size_t> Work::number_of(LineEnd end, MarkName name) const {
     }
     const End& own = *line_.end(end).allowance;
     const auto mark = std::ranges::find(own.marks, name, &Mark::name);
-    return mark == own.marks.end()
-               ? std::nullopt
-               : std::optional(outside + number_in_end(own, static_cast<std::size_t>(
-                                                                mark - own.marks.begin())));
+    return mark == own.marks.end() ? std::nullopt : std::optional(outside + mark->number);
 }
 
 void Work::add_numbers(PieceStep& step, LineEnd end, std::span<const MarkName> names) const {
     if (step.action == Action::mark && names.empty()) {
         const End& own = *line_.end(end).allowance;
         const std::size_t count =
-            marks_outside(line_, end) +
-            (own.marks.empty() ? 0 : number_in_end(own, own.marks.size() - 1));
+            marks_outside(line_, end) + (own.marks.empty() ? 0 : own.marks.back().number);
         for (std::size_t number = 1; number <= count; ++number) {
             step.at.push_back(static_cast<std::uint8_t>(number));
         }

@@ -79,7 +79,7 @@ void add_steps(const BoundLine& line, Piece& piece) {
         }
         if (work.cut_raw[at]) {
             piece.steps[*work.cut_raw[at]].amounts.push_back(
-                amount_of(from_nanometres(piece.outside[at])));
+                amount_of(from_nanometres(piece.outside(end))));
         }
         if (work.aboard[at] && line.fit.wear > 0 && end == line.fit.kept_at) {
             PieceStep& step = piece.steps[*work.aboard[at]];

@@ -59,11 +59,6 @@ double prediction_limit(const Sample& sample, double probability) {
                              std::sqrt(1.0 + 1.0 / count);
 }
 
-double prediction_half_width(const Sample& sample, double probability) {
-    // As much is left out above as below.
-    return prediction_limit(sample, (1.0 + probability) / 2.0) - sample.mean;
-}
-
 double grubbs_limit(std::size_t count, double level) {
     Expects(count >= 3 && level > 0.0 && level < 1.0);
     const auto n = static_cast<double>(count);

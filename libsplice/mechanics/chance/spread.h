@@ -40,10 +40,6 @@ struct Sample {
 /// normal law, from memory after Hahn & Meeker.
 [[nodiscard]] double prediction_limit(const Sample& sample, double probability);
 
-/// How far to either side of the mean the next piece lies at most, with probability `probability`:
-/// the two-sided prediction interval's half width. Ranges as above.
-[[nodiscard]] double prediction_half_width(const Sample& sample, double probability);
-
 /// How many standard deviations the value farthest from the mean of `count` (3 or more) made alike
 /// may lie from it, so that one of sound pieces lies farther with probability `level` only: the
 /// two-sided limit of Grubbs' test, (n-1)/sqrt(n) sqrt(t^2/(n-2+t^2)), t the quantile of Student's

@@ -20,12 +20,6 @@ double braid_constant(Angle braid_angle, double packing) {
     return 2.0 * packing * tangent * tangent;
 }
 
-double braid_constant_from_test(Length before, Length after) {
-    Expects(before.si() > 0.0);
-    const double share = after / before;
-    return 1.0 - share * share;
-}
-
 std::optional<double> stuffed_share(double constant, double section) {
     const double square = 1.0 - constant * section;
     // The braid jams where its strands lie at 45 degrees: the stuffed length over the empty one is

@@ -34,10 +34,6 @@ using BuriedTail = ShortList<BuriedPart, most_buried_parts>;
 /// strands of fixed length per turn; it falls when the rope is under tension.
 [[nodiscard]] double braid_constant(Angle braid_angle, double packing = 1.0);
 
-/// K from one test splice: a full-section tail that lay along `before` of the host's marks covers
-/// only `after` of it once buried. K = 1 - (after/before)^2.
-[[nodiscard]] double braid_constant_from_test(Length before, Length after);
-
 /// Length of a braid over a tail of section `section`, as a share of its empty length:
 /// sqrt(1 - K section). Nothing where the strands would lie at more than 45 degrees to the axis,
 /// where a braid jams (from memory: 45 to 50 degrees): such a tail does not go in.

@@ -23,10 +23,4 @@ Length size_for_strength(Length known, Force strength, Force needed) {
     return known * std::sqrt(needed / strength);
 }
 
-double stretch_saved(Length from, Length to) {
-    Expects(to > Length());
-    const double ratio = from / to;
-    return 1.0 - ratio * ratio;
-}
-
 } // namespace libsplice

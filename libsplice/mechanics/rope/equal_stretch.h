@@ -21,8 +21,4 @@ namespace libsplice {
 /// has `strength`: strength goes with the section, the square of the diameter.
 [[nodiscard]] Length size_for_strength(Length known, Force strength, Force needed);
 
-/// The share of its stretch that a rope loses when the same make is taken in a larger size, where
-/// stretch goes with the load and strength with the section: 1 - (from/to)^2.
-[[nodiscard]] double stretch_saved(Length from, Length to);
-
 } // namespace libsplice

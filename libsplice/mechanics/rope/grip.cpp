@@ -68,16 +68,4 @@ std::optional<double> grip_margin(std::span<const BuriedPart> tail, Length diame
     return exponent ? std::optional(*exponent / grip_needed(load_share)) : std::nullopt;
 }
 
-std::optional<Length> least_bury(Length diameter, const GrippingBraid& braid, double load_share,
-                                 double margin, double tapered) {
-    Expects(braid.friction > 0.0 && tapered >= 0.0 && tapered <= 1.0);
-    // The exponent is in proportion to the tail, so that of one diameter tells all.
-    const auto of_one_diameter =
-        grip_exponent(tapered_tail(diameter, diameter * tapered), diameter, braid);
-    if (!of_one_diameter || !(*of_one_diameter > 0.0)) {
-        return std::nullopt;
-    }
-    return diameter * (margin * grip_needed(load_share) / *of_one_diameter);
-}
-
 } // namespace libsplice

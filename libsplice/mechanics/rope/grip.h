@@ -42,10 +42,4 @@ struct GrippingBraid {
 [[nodiscard]] std::optional<double> grip_margin(std::span<const BuriedPart> tail, Length diameter,
                                                 const GrippingBraid& braid, double load_share);
 
-/// The shortest tail with that margin, the share `tapered` (0 to 1) of it thinned evenly to
-/// nothing.
-[[nodiscard]] std::optional<Length> least_bury(Length diameter, const GrippingBraid& braid,
-                                               double load_share, double margin,
-                                               double tapered = 0.0);
-
 } // namespace libsplice

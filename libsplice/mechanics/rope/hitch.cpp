@@ -28,10 +28,6 @@ Length turn_round_two(Length first, Length second, Length gap, Length diameter) 
     return Length(legs + std::numbers::pi * (r + s) + 2.0 * step * std::asin(step / apart));
 }
 
-Length turn_round_rectangle(Length wide, Length deep, Length diameter) {
-    return 2.0 * (wide + deep) + diameter * std::numbers::pi;
-}
-
 double load_past(double turns, double friction) {
     Expects(turns >= 0.0 && friction > 0.0);
     return std::exp(-full_turn * friction * turns);

@@ -14,10 +14,6 @@ namespace libsplice {
 /// above 0, gap 0 or more.
 [[nodiscard]] Length turn_round_two(Length first, Length second, Length gap, Length diameter);
 
-/// Rope in one full turn round a rectangle of `wide` by `deep`, bent sharply round its corners:
-/// 2 (wide + deep) + pi rope.
-[[nodiscard]] Length turn_round_rectangle(Length wide, Length deep, Length diameter);
-
 /// The share of a load that gets past `turns` full turns at friction `friction` (above 0): the
 /// capstan formula, exp(-2 pi friction turns). Turns that bury each other hold more.
 [[nodiscard]] double load_past(double turns, double friction);

@@ -308,7 +308,7 @@ DrawnEnd drawn_end(const Piece& piece, LineEnd end) {
             drawn.marks.push_back(mark);
         }
     }
-    drawn.over = outside_tail(piece.ledger, end);
+    drawn.over = piece.outside(end);
     drawn.checked = piece.check.has_value();
     return drawn;
 }

@@ -19,9 +19,8 @@ std::span<const PieceMark> marks_of(const Piece& piece, LineEnd end) {
 
 std::vector<PieceMark> marks_of(const End& allowance) {
     std::vector<PieceMark> marks;
-    for (std::size_t i = 0; i < allowance.marks.size(); ++i) {
-        const Mark& mark = allowance.marks[i];
-        marks.push_back({LineEnd::a, mark.name, mark.from_tail_end, number_in_end(allowance, i)});
+    for (const Mark& mark : allowance.marks) {
+        marks.push_back({LineEnd::a, mark.name, mark.from_tail_end, mark.number});
     }
     return marks;
 }

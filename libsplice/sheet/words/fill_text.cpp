@@ -63,11 +63,9 @@ std::string show_amount(const TextAmount& amount, UnitSystem units) {
     case TextAmount::Sort::force:
         return show_force(Force(amount.value), units);
     case TextAmount::Sort::share:
-        return show_number(amount.value * 100.0, 1) + " %";
-    case TextAmount::Sort::number:
         break;
     }
-    return show_number(amount.value, 1);
+    return show_number(amount.value * 100.0, 1) + " %";
 }
 
 /// Whether the name is `named` or the number of an amount, which then has been appended.

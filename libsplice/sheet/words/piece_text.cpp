@@ -9,7 +9,7 @@ namespace libsplice {
 
 TemplateContext filling_of(const Piece& piece, LineEnd end, UnitSystem units) {
     Expects(piece.line != nullptr);
-    const Nanometres over = piece.outside[static_cast<std::size_t>(end)];
+    const Nanometres over = piece.outside(end);
     return {*piece.line->end(end).allowance, *piece.line->names, over, units, {}, {}};
 }
 

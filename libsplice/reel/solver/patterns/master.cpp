@@ -130,10 +130,6 @@ void Master::set_highest(std::size_t column, double highest) {
     model_->simplex.setColumnUpper(static_cast<int>(column), bounded(highest));
 }
 
-void Master::set_cost(std::size_t column, double cost) {
-    model_->simplex.setObjectiveCoefficient(static_cast<int>(column), cost);
-}
-
 bool Master::solve() {
     try {
         model_->simplex.primal();

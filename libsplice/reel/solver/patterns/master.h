@@ -32,7 +32,6 @@ class Master {
     void set_row(std::size_t row, double lowest, double highest);
     void add_column(double cost, std::span<const Coefficient> coefficients);
     void set_highest(std::size_t column, double highest);
-    void set_cost(std::size_t column, double cost);
 
     /// Solves the linear programme from where the last one ended; false if it has no solution or
     /// numbers fail.

@@ -17,8 +17,7 @@ namespace {
 /// From the first end's bearing point to the cut end of the other.
 Nanometres beyond_first_bearing(const Piece& piece) {
     const LineEnd first = piece.line->ends.first_end;
-    return piece.cut - piece.line->first().allowance->total() -
-           piece.outside[static_cast<std::size_t>(first)];
+    return piece.cut - piece.line->first().allowance->total() - piece.outside(first);
 }
 
 /// The places at which pairs of strands are dropped have one name together.
