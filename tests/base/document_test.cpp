@@ -5,7 +5,7 @@
 
 #include <string>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 TEST(Document, HoldsEverySortOfValue) {
@@ -167,4 +167,4 @@ TEST(Document, LeavesFullStopsInTextAlone) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 TEST(PlaceText, LeavesOutWhatIsNotKnown) {
@@ -80,4 +80,4 @@ TEST(FaultSink, KeepsTwoHundredUnlessToldOtherwise) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -9,12 +9,10 @@
 #include <string>
 #include <unistd.h>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 using std::string_literals::operator""s;
-using test::fill;
-using test::TemporaryFolder;
 
 TEST(Input, ReadsAFileWhole) {
     const TemporaryFolder folder;
@@ -99,4 +97,4 @@ TEST(Input, DashIsStandardInput) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -12,12 +12,8 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using test::content;
-using test::fill;
-using test::TemporaryFolder;
 
 struct stat status_of(const std::string& path) {
     struct stat status {};
@@ -141,4 +137,4 @@ TEST(Copies, DoNotWaitForAPipe) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

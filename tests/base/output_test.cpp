@@ -11,12 +11,8 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using test::content;
-using test::fill;
-using test::TemporaryFolder;
 
 mode_t mode_of(const std::string& path) {
     struct stat status {};
@@ -253,4 +249,4 @@ TEST(Output, WritesToMemory) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

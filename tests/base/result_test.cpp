@@ -6,7 +6,7 @@
 #include <memory>
 #include <string>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 Result<int> half(int number) {
@@ -59,4 +59,4 @@ TEST(ResultDeathTest, StopsAProgramThatTakesWhatIsNotThere) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -10,11 +10,11 @@
 #include <string>
 #include <string_view>
 
-namespace libsplice::test {
+namespace libsplice::testing {
 
 class TemporaryFolder {
   public:
-    TemporaryFolder() : path_(testing::TempDir() + "splice-test-XXXXXX") {
+    TemporaryFolder() : path_(::testing::TempDir() + "splice-test-XXXXXX") {
         if (::mkdtemp(path_.data()) == nullptr) {
             ADD_FAILURE() << "no temporary folder";
         }
@@ -49,4 +49,4 @@ inline std::string content(const std::string& path) {
     return {std::istreambuf_iterator<char>(file), {}};
 }
 
-} // namespace libsplice::test
+} // namespace libsplice::testing

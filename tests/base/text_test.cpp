@@ -6,7 +6,7 @@
 #include <array>
 #include <string>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 using std::string_literals::operator""s;
@@ -93,4 +93,4 @@ TEST(Listed, JoinsWords) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -8,12 +8,12 @@
 
 #include <list>
 
-namespace libsplice {
+namespace libsplice::testing {
 
 namespace {
 
 TEST(UnfinishedFile, IsRemovedWhileItIsWritten) {
-    const test::TemporaryFolder folder;
+    const TemporaryFolder folder;
     auto output = Output::open(folder.file("sheet.csv"));
     ASSERT_TRUE(output);
     output->write("half a sheet");
@@ -25,7 +25,7 @@ TEST(UnfinishedFile, IsRemovedWhileItIsWritten) {
 }
 
 TEST(UnfinishedFile, OnceItIsFinishedItStays) {
-    const test::TemporaryFolder folder;
+    const TemporaryFolder folder;
     auto output = Output::open(folder.file("sheet.csv"));
     ASSERT_TRUE(output && output->commit());
     remove_unfinished_files();
@@ -33,7 +33,7 @@ TEST(UnfinishedFile, OnceItIsFinishedItStays) {
 }
 
 TEST(UnfinishedFile, MoreThanCanBeRememberedDoNoHarm) {
-    const test::TemporaryFolder folder;
+    const TemporaryFolder folder;
     std::list<Result<Output>> outputs;
     for (int i = 0; i < 10; ++i) {
         outputs.push_back(Output::open(folder.file(std::to_string(i))));
@@ -53,4 +53,4 @@ TEST(UnfinishedFile, MoreThanCanBeRememberedDoNoHarm) {
 
 } // namespace
 
-} // namespace libsplice
+} // namespace libsplice::testing

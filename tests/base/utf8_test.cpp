@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 using std::string_literals::operator""s;
@@ -16,7 +16,7 @@ TEST(Utf8, WellFormedTextHasNoBadByte) {
     for (const std::string& text : {""s, "rope"s, "a\0b"s, "\x7F"s, "\xC2\x80"s, "\xDF\xBF"s,
                                     "\xE0\xA0\x80"s, "\xED\x9F\xBF"s, "\xEE\x80\x80"s,
                                     "\xEF\xBF\xBF"s, "\xF0\x90\x80\x80"s, "\xF4\x8F\xBF\xBF"s}) {
-        EXPECT_EQ(first_bad_utf8(text), std::nullopt) << testing::PrintToString(text);
+        EXPECT_EQ(first_bad_utf8(text), std::nullopt) << ::testing::PrintToString(text);
     }
 }
 
@@ -48,7 +48,7 @@ TEST(Utf8, MalformedTextIsBadFromTheStartOfTheSequence) {
         {"caf\xE9 au lait", 3},
     };
     for (const auto& [text, bad_at] : cases) {
-        EXPECT_EQ(first_bad_utf8(text), bad_at) << testing::PrintToString(text);
+        EXPECT_EQ(first_bad_utf8(text), bad_at) << ::testing::PrintToString(text);
     }
 }
 
@@ -62,4 +62,4 @@ TEST(CharacterCount, CountsCodePoints) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -5,11 +5,8 @@
 
 #include <array>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using ::testing::HasSubstr;
-using testing::shipped;
 
 struct Spelling {
     std::string_view written;
@@ -110,7 +107,7 @@ TEST(RopeWords, AreAnsweredWithTheWordThatHelps) {
         const auto rope = shipped().rope(written);
         ASSERT_FALSE(rope) << written << " is taken as " << rope->id;
         EXPECT_EQ(rope.error().code, code) << written << ": " << rope.error().text;
-        EXPECT_THAT(rope.error().text, HasSubstr(std::string(says))) << written;
+        EXPECT_THAT(rope.error().text, ::testing::HasSubstr(std::string(says))) << written;
     }
 }
 
@@ -148,4 +145,4 @@ TEST(PlainWords, AreWithoutCapitalsHyphensAndMarks) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

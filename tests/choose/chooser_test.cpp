@@ -7,17 +7,15 @@
 #include <algorithm>
 #include <memory>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using testing::shipped_places;
 
 /// The shipped tables with a list of invented ropes, and the choice for one line.
 class Shop {
   public:
     explicit Shop(const std::string& list) {
         FaultSink faults;
-        auto catalogue = Catalogue::load(std::array{testing::tables_folder()}, faults);
+        auto catalogue = Catalogue::load(std::array{tables_folder()}, faults);
         Input input = Input::of_text(list, "list.csv");
         EXPECT_TRUE(list.empty() || add_rope_list(input, *catalogue, faults));
         for (const Fault& fault : faults.kept()) {
@@ -268,4 +266,4 @@ TEST(Chooser, NoGenericStrengthIsOfSolidBraidOrShockCord) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

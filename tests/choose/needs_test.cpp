@@ -1,11 +1,8 @@
 // What a line asks of its rope: its own words, and those of its place where it is silent.
 #include "asked.h"
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using testing::asked_by;
-using testing::source_of;
 
 TEST(Needs, WordsOfTheLineAreRead) {
     const auto [needs, faults] = asked_by({{"name", "line"},
@@ -107,4 +104,4 @@ TEST(Needs, WhatCannotBeReadIsSaidAtItsColumn) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

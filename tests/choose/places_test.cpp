@@ -4,13 +4,8 @@
 
 #include <array>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using testing::asked_by;
-using testing::cited;
-using testing::Folder;
-using testing::shipped_places;
 
 TEST(Places, FibresAreAsThePublishedRangesSay) {
     struct Row {
@@ -99,7 +94,7 @@ TEST(Places, ALaterFolderReplacesAPlace) {
     const Folder own;
     own.write("places.toml",
               "[[place]]\nid = \"main sheet\"\nheld_by = { is = \"winch\", " + cited + " }\n");
-    const Catalogue catalogue = testing::load({LIBSPLICE_TABLES_DIR, own.path()});
+    const Catalogue catalogue = load({LIBSPLICE_TABLES_DIR, own.path()});
     FaultSink faults;
     const auto tables = ChoiceTables::open(catalogue, faults);
     ASSERT_TRUE(tables);
@@ -111,4 +106,4 @@ TEST(Places, ALaterFolderReplacesAPlace) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -7,7 +7,9 @@
 
 #include <set>
 
-namespace libsplice::cli {
+namespace libsplice::testing {
+
+using namespace cli;
 
 namespace {
 
@@ -102,4 +104,4 @@ TEST(Options, OfferTheFormatsThatTheCommandWrites) {
 
 } // namespace
 
-} // namespace libsplice::cli
+} // namespace libsplice::testing

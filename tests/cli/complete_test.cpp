@@ -6,7 +6,9 @@
 
 #include <algorithm>
 
-namespace libsplice::cli {
+namespace libsplice::testing {
+
+using namespace cli;
 
 namespace {
 
@@ -102,4 +104,4 @@ TEST(Synopsis, IsTakenApart) {
 
 } // namespace
 
-} // namespace libsplice::cli
+} // namespace libsplice::testing

@@ -7,7 +7,9 @@
 
 #include <fstream>
 
-namespace libsplice::cli {
+namespace libsplice::testing {
+
+using namespace cli;
 
 namespace {
 
@@ -23,18 +25,18 @@ Said said_by(std::vector<std::string> words) {
     if (!line) {
         return {line.error().text, Exit::wrong_command};
     }
-    testing::internal::CaptureStderr();
-    testing::internal::CaptureStdout();
+    ::testing::internal::CaptureStderr();
+    ::testing::internal::CaptureStdout();
     const Exit exit = find_command(line->command)->run(*line);
-    testing::internal::GetCapturedStdout();
-    return {testing::internal::GetCapturedStderr(), exit};
+    ::testing::internal::GetCapturedStdout();
+    return {::testing::internal::GetCapturedStderr(), exit};
 }
 
 void expect_nearest(const std::vector<std::string>& words, const std::string& nearest,
                     Exit exit = Exit::wrong_command) {
     const Said said = said_by(words);
     EXPECT_NE(said.text.find("did you mean \"" + nearest + "\"?"), std::string::npos)
-        << testing::PrintToString(words) << " says " << said.text;
+        << ::testing::PrintToString(words) << " says " << said.text;
     EXPECT_EQ(said.exit, exit);
 }
 
@@ -60,7 +62,7 @@ TEST(NearestWord, OfTheCommandLine) {
 
 TEST(NearestWord, OfAJob) {
     const auto in_a_job = [](const std::string& text, const std::string& nearest, Exit exit) {
-        const std::string path = testing::TempDir() + "nearest-word.csv";
+        const std::string path = ::testing::TempDir() + "nearest-word.csv";
         std::ofstream(path) << text;
         expect_nearest({"cut", path}, nearest, exit);
     };
@@ -73,4 +75,4 @@ TEST(NearestWord, OfAJob) {
 
 } // namespace
 
-} // namespace libsplice::cli
+} // namespace libsplice::testing

@@ -3,7 +3,9 @@
 
 #include <gtest/gtest.h>
 
-namespace libsplice::cli {
+namespace libsplice::testing {
+
+using namespace cli;
 
 namespace {
 
@@ -40,4 +42,4 @@ TEST(ProgressText, NothingToGoAtTheEnds) {
 
 } // namespace
 
-} // namespace libsplice::cli
+} // namespace libsplice::testing

@@ -8,7 +8,9 @@
 #include <string>
 #include <unistd.h>
 
-namespace libsplice::cli {
+namespace libsplice::testing {
+
+using namespace cli;
 namespace {
 
 /// What a run of check came to.
@@ -147,4 +149,4 @@ TEST(Check, WorksOutLines) {
 }
 
 } // namespace
-} // namespace libsplice::cli
+} // namespace libsplice::testing

@@ -8,7 +8,9 @@
 
 #include <filesystem>
 
-namespace libsplice::cli {
+namespace libsplice::testing {
+
+using namespace cli;
 namespace {
 
 void expect_printed(std::string_view text, Measure measure, double value, double half_digit) {
@@ -73,4 +75,4 @@ TEST(PublishedFiles, AreMostlyNotTheRowsOfOurTables) {
 }
 
 } // namespace
-} // namespace libsplice::cli
+} // namespace libsplice::testing

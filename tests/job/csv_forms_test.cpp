@@ -7,10 +7,8 @@
 
 #include <string>
 
-namespace libsplice::test {
+namespace libsplice::testing {
 namespace {
-
-using ::testing::HasSubstr;
 
 std::map<std::string, std::string> cells_of(std::string_view text) {
     const auto job = read_csv(text);
@@ -102,7 +100,7 @@ TEST(CsvForms, ATitleRowIsSaidOnce) {
     const Fault fault = only_fault("Marsh Wren ropes 2026\nname,rope\na,b\n");
     EXPECT_EQ(fault.code, Code::no_heading);
     EXPECT_EQ(fault.at, csv_place(1, 1));
-    EXPECT_THAT(fault.text, HasSubstr("take a title out"));
+    EXPECT_THAT(fault.text, ::testing::HasSubstr("take a title out"));
 }
 
 TEST(CsvForms, ARowOfValuesInPlaceOfAHeadingIsSaidOnce) {
@@ -125,7 +123,7 @@ TEST(CsvForms, OtherKindsOfFileAreNamed) {
              {"%PDF-1.7\n", "PDF"}}) {
         const Fault fault = only_fault(text);
         EXPECT_EQ(fault.code, Code::foreign_file) << says;
-        EXPECT_THAT(fault.text, HasSubstr(says));
+        EXPECT_THAT(fault.text, ::testing::HasSubstr(says));
         EXPECT_EQ(fault.at, csv_place(1, 1));
     }
 }
@@ -135,7 +133,8 @@ TEST(CsvForms, AnUnknownHeadingNamesTheNearestFew) {
     EXPECT_EQ(fault.code, Code::unknown_column);
     EXPECT_EQ(fault.at, csv_place(1, 11));
     EXPECT_LT(fault.text.size(), 130U) << fault.text;
-    EXPECT_THAT(only_fault("name,rope,lenght\n").text, HasSubstr("did you mean \"length\""));
+    EXPECT_THAT(only_fault("name,rope,lenght\n").text,
+                ::testing::HasSubstr("did you mean \"length\""));
 }
 
 TEST(CsvForms, ATwiceNamedColumnIsFoundInAnySpelling) {
@@ -155,7 +154,7 @@ TEST(CsvForms, TheSameFaultOfEveryRowIsToldOnceWithItsCount) {
     }
     ASSERT_EQ(job.faults.size(), 2U);
     EXPECT_EQ(job.faults[0].at, csv_place(2, 1));
-    EXPECT_THAT(job.faults[1].text, HasSubstr("499 more"));
+    EXPECT_THAT(job.faults[1].text, ::testing::HasSubstr("499 more"));
     EXPECT_EQ(job.faults[1].at, csv_place(501, 1));
 }
 
@@ -166,9 +165,9 @@ TEST(TomlForms, SingleBracketsAreAnsweredWithTwo) {
         const auto job = read_toml(text);
         ASSERT_EQ(job.faults.size(), 1U) << text;
         EXPECT_EQ(job.faults[0].code, Code::broken_toml) << text;
-        EXPECT_THAT(job.faults[0].text, HasSubstr("two brackets")) << text;
+        EXPECT_THAT(job.faults[0].text, ::testing::HasSubstr("two brackets")) << text;
     }
 }
 
 } // namespace
-} // namespace libsplice::test
+} // namespace libsplice::testing

@@ -10,7 +10,7 @@
 #include <sys/resource.h>
 #include <unistd.h>
 
-namespace libsplice::test {
+namespace libsplice::testing {
 namespace {
 
 /// Name of row `i`, of a length that varies so that chunk ends fall everywhere in a row.
@@ -36,7 +36,7 @@ void expect_rows(const std::string& line_end) {
                   csv_place(line, static_cast<std::uint32_t>(row_name(i).size() + 2)));
         EXPECT_EQ(row.line.place(row.line.cell(Column::rope)), csv_place(line + 1, 4));
         ++i;
-        return !testing::Test::HasFailure();
+        return !::testing::Test::HasFailure();
     });
     EXPECT_TRUE(read);
     EXPECT_TRUE(faults.empty());
@@ -97,7 +97,7 @@ struct Flood {
     friend void PrintTo(const Flood& flood, std::ostream* out) { *out << flood.what; }
 };
 
-class LargeCells : public testing::TestWithParam<Flood> {};
+class LargeCells : public ::testing::TestWithParam<Flood> {};
 
 TEST_P(LargeCells, KeepMemoryBounded) {
     const Flood& flood = GetParam();
@@ -114,15 +114,15 @@ TEST_P(LargeCells, KeepMemoryBounded) {
 }
 
 INSTANTIATE_TEST_SUITE_P(CsvRows, LargeCells,
-                         testing::Values(Flood{"plain", "a,", ",r\nz\n", 'x'},
-                                         Flood{"quoted", "a,\"", "\",r\nz\n", 'x'},
-                                         Flood{"line_ends", "a,\"", "\",r\nz\n", '\n'},
-                                         Flood{"doubled_quotes", "a,\"", "\",r\nz\n", '"'},
-                                         Flood{"leading_blanks", "a,", "x,r\nz\n", ' '},
-                                         Flood{"blanks_within", "a,x", "x,r\nz\n", ' '},
-                                         Flood{"trailing_blanks", "a,\"x\"", ",r\nz\n", ' '},
-                                         Flood{"commas", "a,", "\nz\n", ','}),
+                         ::testing::Values(Flood{"plain", "a,", ",r\nz\n", 'x'},
+                                           Flood{"quoted", "a,\"", "\",r\nz\n", 'x'},
+                                           Flood{"line_ends", "a,\"", "\",r\nz\n", '\n'},
+                                           Flood{"doubled_quotes", "a,\"", "\",r\nz\n", '"'},
+                                           Flood{"leading_blanks", "a,", "x,r\nz\n", ' '},
+                                           Flood{"blanks_within", "a,x", "x,r\nz\n", ' '},
+                                           Flood{"trailing_blanks", "a,\"x\"", ",r\nz\n", ' '},
+                                           Flood{"commas", "a,", "\nz\n", ','}),
                          [](const auto& flood) { return std::string(flood.param.what); });
 
 } // namespace
-} // namespace libsplice::test
+} // namespace libsplice::testing

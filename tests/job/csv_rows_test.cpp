@@ -7,7 +7,7 @@
 
 #include <string>
 
-namespace libsplice::test {
+namespace libsplice::testing {
 namespace {
 
 TEST(CsvRows, ReadsCellsUnderTheirHeadings) {
@@ -187,4 +187,4 @@ TEST(CsvRows, StopsWhenToldTo) {
 }
 
 } // namespace
-} // namespace libsplice::test
+} // namespace libsplice::testing

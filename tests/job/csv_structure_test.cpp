@@ -5,7 +5,7 @@
 
 #include <string>
 
-namespace libsplice::test {
+namespace libsplice::testing {
 namespace {
 
 void expect_file_fault(const ReadJob& job, Code code, const Place& at) {
@@ -133,4 +133,4 @@ TEST(CsvQuotes, AreFoundOpenInAFileLargerThanAnyCell) {
 }
 
 } // namespace
-} // namespace libsplice::test
+} // namespace libsplice::testing

@@ -6,7 +6,7 @@
 #include <array>
 #include <string>
 
-namespace libsplice::test {
+namespace libsplice::testing {
 namespace {
 
 struct ReadLine {
@@ -75,4 +75,4 @@ TEST(LineOfCells, HandsOnNothingWhereAllIsBlank) {
 }
 
 } // namespace
-} // namespace libsplice::test
+} // namespace libsplice::testing

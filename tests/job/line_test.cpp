@@ -10,7 +10,7 @@
 #include <string>
 #include <string_view>
 
-namespace libsplice::test {
+namespace libsplice::testing {
 namespace {
 
 /// The columns as the contract lists them.
@@ -150,4 +150,4 @@ TEST(PlanKey, CannotBeForgedByTheTextOfACell) {
 }
 
 } // namespace
-} // namespace libsplice::test
+} // namespace libsplice::testing

@@ -6,10 +6,8 @@
 
 #include <string>
 
-namespace libsplice::test {
+namespace libsplice::testing {
 namespace {
-
-using ::testing::HasSubstr;
 
 struct ReadList {
     std::vector<RopeRow> rows;
@@ -73,8 +71,8 @@ TEST(RopeRows, NeedTheirColumns) {
     const auto list = read_list("id,title,fibre\na,b,c\n", "list.csv");
     ASSERT_EQ(list.faults.size(), 2U);
     EXPECT_EQ(list.faults[0].code, Code::no_heading);
-    EXPECT_THAT(list.faults[0].text, HasSubstr("construction"));
-    EXPECT_THAT(list.faults[1].text, HasSubstr("diameter"));
+    EXPECT_THAT(list.faults[0].text, ::testing::HasSubstr("construction"));
+    EXPECT_THAT(list.faults[1].text, ::testing::HasSubstr("diameter"));
     EXPECT_EQ(read_list("[[ropes]]\nid = \"a\"\n", "list.toml").faults.at(0).code,
               Code::unknown_column);
 }
@@ -88,4 +86,4 @@ TEST(RopeRows, HoldThousands) {
 }
 
 } // namespace
-} // namespace libsplice::test
+} // namespace libsplice::testing

@@ -9,7 +9,7 @@
 #include <string_view>
 #include <vector>
 
-namespace libsplice::test {
+namespace libsplice::testing {
 
 inline constexpr std::array<std::string_view, 5> known_fields{"eye", "bury", "loop", "tail", "pin"};
 
@@ -79,4 +79,4 @@ inline Place csv_place(std::uint32_t line, std::uint32_t column) {
     return {"job.csv", line, column};
 }
 
-} // namespace libsplice::test
+} // namespace libsplice::testing

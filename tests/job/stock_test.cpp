@@ -3,9 +3,9 @@
 
 #include <gtest/gtest.h>
 
-namespace {
+namespace libsplice::testing {
 
-using namespace libsplice;
+namespace {
 
 struct ReadStock {
     std::vector<StockRow> rows;
@@ -102,5 +102,7 @@ TEST(Stock, WhatIsWrittenReadsTheSame) {
         EXPECT_EQ(again.rows[0].texts, read.rows[0].texts);
     }
 }
+
+} // namespace libsplice::testing
 
 } // namespace

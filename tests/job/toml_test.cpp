@@ -5,7 +5,7 @@
 
 #include <string>
 
-namespace libsplice::test {
+namespace libsplice::testing {
 namespace {
 
 using Cells = std::map<std::string, std::string>;
@@ -178,4 +178,4 @@ fit = "trim-aboard"
 }
 
 } // namespace
-} // namespace libsplice::test
+} // namespace libsplice::testing

@@ -6,9 +6,9 @@
 #include <map>
 #include <random>
 
-namespace {
+namespace libsplice::testing {
 
-using namespace libsplice;
+namespace {
 
 constexpr Nanometres tenth = 100'000; // a tenth of a millimetre
 
@@ -99,7 +99,7 @@ void expect_balance(const ReelQuestion& question, const ReelPlan& plan) {
     EXPECT_LE(plan.quality.bound, plan.quality.value);
 }
 
-class BalanceTrial : public testing::TestWithParam<std::uint32_t> {};
+class BalanceTrial : public ::testing::TestWithParam<std::uint32_t> {};
 
 TEST_P(BalanceTrial, RopeInIsRopeOut) {
     const ReelQuestion question = random_question(GetParam());
@@ -110,7 +110,7 @@ TEST_P(BalanceTrial, RopeInIsRopeOut) {
     EXPECT_FALSE(check_balance(question, plan));
 }
 
-INSTANTIATE_TEST_SUITE_P(Many, BalanceTrial, testing::Range(1U, 120U));
+INSTANTIATE_TEST_SUITE_P(Many, BalanceTrial, ::testing::Range(1U, 120U));
 
 TEST(Balance, APlanThatDoesNotAddUpIsAFault) {
     ReelQuestion question;
@@ -129,5 +129,7 @@ TEST(Balance, APlanThatDoesNotAddUpIsAFault) {
     plan.cuts[0].times = 2;
     EXPECT_EQ(check_balance(question, plan)->code, Code::rope_unbalanced);
 }
+
+} // namespace libsplice::testing
 
 } // namespace

@@ -7,9 +7,9 @@
 
 #include <random>
 
-namespace {
+namespace libsplice::testing {
 
-using namespace libsplice;
+namespace {
 
 // A stock of 10 that costs 1; 7 items of 3, 3 to a stock: at a price of 1/3 each the best filling
 // is worth 1, and 7/3 rounds up to 3.
@@ -63,7 +63,7 @@ TEST(SafeBound, ItIsRoundedUpToAMultipleOfTheStep) {
     EXPECT_EQ(safe_bound({prices, counts, 1}, stocks, 25), 25);
 }
 
-class BoundTrial : public testing::TestWithParam<std::uint32_t> {};
+class BoundTrial : public ::testing::TestWithParam<std::uint32_t> {};
 
 // Any prices at all give a bound that the best plan keeps to.
 TEST_P(BoundTrial, NoPricesGiveABoundOverTheBest) {
@@ -80,7 +80,7 @@ TEST_P(BoundTrial, NoPricesGiveABoundOverTheBest) {
         prices.push_back(static_cast<Amount>(random() % 100'000));
         counts.push_back(problem.items.back().count);
     }
-    const auto best = tests::best_goals(problem);
+    const auto best = best_goals(problem);
     ASSERT_TRUE(best);
     std::vector<StockReach> reaches;
     for (const Stock& stock : problem.stocks) {
@@ -103,6 +103,8 @@ TEST_P(BoundTrial, NoPricesGiveABoundOverTheBest) {
     EXPECT_LE(safe_bound({prices, counts, 10'000}, reaches, 1), (*best)[0]);
 }
 
-INSTANTIATE_TEST_SUITE_P(Many, BoundTrial, testing::Range(1U, 300U));
+INSTANTIATE_TEST_SUITE_P(Many, BoundTrial, ::testing::Range(1U, 300U));
+
+} // namespace libsplice::testing
 
 } // namespace

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-namespace libsplice::tests {
+namespace libsplice::testing {
 
 namespace {
 
@@ -100,4 +100,4 @@ std::optional<Goals> best_goals(const StockProblem& problem) {
     return BruteForce(problem).run();
 }
 
-} // namespace libsplice::tests
+} // namespace libsplice::testing

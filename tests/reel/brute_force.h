@@ -5,9 +5,9 @@
 
 #include <optional>
 
-namespace libsplice::tests {
+namespace libsplice::testing {
 
 /// The best goals of any plan that places every piece; nothing where there is no such plan.
 [[nodiscard]] std::optional<Goals> best_goals(const StockProblem& problem);
 
-} // namespace libsplice::tests
+} // namespace libsplice::testing

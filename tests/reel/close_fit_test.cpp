@@ -9,9 +9,9 @@
 #include <random>
 #include <vector>
 
-namespace {
+namespace libsplice::testing {
 
-using namespace libsplice;
+namespace {
 
 /// Stock that was cut up into pieces without any waste, at a price of its length. Without cut_loss
 /// nothing costs less than that stock, however much there is; with cut_loss there is no more of it,
@@ -97,7 +97,7 @@ std::optional<StockPlan> first_found(const StockProblem& problem,
     return std::nullopt;
 }
 
-class CloseFitTrial : public testing::TestWithParam<std::uint32_t> {};
+class CloseFitTrial : public ::testing::TestWithParam<std::uint32_t> {};
 
 // All of the stock is needed, so any plan is without waste.
 TEST_P(CloseFitTrial, APlantedPlanWithoutWasteIsFound) {
@@ -140,7 +140,7 @@ TEST_P(CloseFitTrial, SolvingFindsThePlantedCost) {
     EXPECT_TRUE(plan.proved);
 }
 
-INSTANTIATE_TEST_SUITE_P(Many, CloseFitTrial, testing::Range(1U, 25U));
+INSTANTIATE_TEST_SUITE_P(Many, CloseFitTrial, ::testing::Range(1U, 25U));
 
 TEST(CloseFit, TheSameTurnsGiveTheSamePlan) {
     const Planted made = planted(3, 12);
@@ -220,5 +220,7 @@ TEST(StockNumbers, WhatIsDrawnHoldsAllPiecesAndCostsLessThanItMust) {
         EXPECT_EQ(dear[0] * 7 + dear[1] * 5, 242);
     }
 }
+
+} // namespace libsplice::testing
 
 } // namespace

@@ -6,9 +6,9 @@
 #include <algorithm>
 #include <set>
 
-namespace {
+namespace libsplice::testing {
 
-using namespace libsplice;
+namespace {
 
 constexpr Nanometres m = nanometres_per_metre;
 constexpr Nanometres mm = 1'000'000;
@@ -355,5 +355,7 @@ TEST(Aims, EachMakesSomethingElseSmall) {
     EXPECT_EQ(made.quality.value, 4'500'000); // two offcuts at half of 4.5
     EXPECT_EQ(made.cuts[0].stock, 1U);
 }
+
+} // namespace libsplice::testing
 
 } // namespace

@@ -9,9 +9,9 @@
 
 #include <random>
 
-namespace {
+namespace libsplice::testing {
 
-using namespace libsplice;
+namespace {
 
 /// Up to seven pieces of three lengths, two or three sorts of stock, every sort of goal.
 StockProblem tiny_problem(std::uint32_t seed) {
@@ -48,11 +48,11 @@ StockProblem tiny_problem(std::uint32_t seed) {
     return problem;
 }
 
-class GoalsTrial : public testing::TestWithParam<std::uint32_t> {};
+class GoalsTrial : public ::testing::TestWithParam<std::uint32_t> {};
 
 TEST_P(GoalsTrial, EveryGoalIsAsGoodAsCanBe) {
     const StockProblem problem = tiny_problem(GetParam());
-    const auto best = tests::best_goals(problem);
+    const auto best = best_goals(problem);
     ASSERT_TRUE(best);
     const StockPlan plan = solve(problem, {});
     EXPECT_EQ(plan.value, *best);
@@ -64,7 +64,7 @@ TEST_P(GoalsTrial, EveryGoalIsAsGoodAsCanBe) {
 /// The search that large problems need, on the same problems: it may miss, but never lie.
 TEST_P(GoalsTrial, TheBoundOfTheSearchIsNeverOverTheBest) {
     const StockProblem problem = tiny_problem(GetParam());
-    const auto best = tests::best_goals(problem);
+    const auto best = best_goals(problem);
     ASSERT_TRUE(best);
     StockPlan plan = first_fit(problem, everything(problem), FirstFitRule::least_per_piece);
     ColumnPool pool(problem);
@@ -78,6 +78,8 @@ TEST_P(GoalsTrial, TheBoundOfTheSearchIsNeverOverTheBest) {
     EXPECT_GE(plan.value[0], (*best)[0]);
 }
 
-INSTANTIATE_TEST_SUITE_P(Many, GoalsTrial, testing::Range(1U, 300U));
+INSTANTIATE_TEST_SUITE_P(Many, GoalsTrial, ::testing::Range(1U, 300U));
+
+} // namespace libsplice::testing
 
 } // namespace

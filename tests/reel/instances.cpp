@@ -5,7 +5,7 @@
 #include <map>
 #include <sstream>
 
-namespace libsplice::tests {
+namespace libsplice::testing {
 
 namespace {
 
@@ -115,4 +115,4 @@ std::vector<Instance> planted(const std::string& folder) {
     return instances;
 }
 
-} // namespace libsplice::tests
+} // namespace libsplice::testing

@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace libsplice::tests {
+namespace libsplice::testing {
 
 struct Instance {
     std::string name;
@@ -20,4 +20,4 @@ struct Instance {
 /// Those whose optimum is known from how they were made (tests/reel/planted.py).
 [[nodiscard]] std::vector<Instance> planted(const std::string& folder);
 
-} // namespace libsplice::tests
+} // namespace libsplice::testing

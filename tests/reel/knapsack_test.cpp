@@ -6,9 +6,9 @@
 #include <algorithm>
 #include <random>
 
-namespace {
+namespace libsplice::testing {
 
-using namespace libsplice;
+namespace {
 
 Amount best_by_trying(const KnapsackTask& task, std::size_t at, Amount fill, Amount value) {
     if (at == task.items.size()) {
@@ -35,7 +35,7 @@ void expect_counts_are_worth_it(const KnapsackTask& task, const Filling& filling
     EXPECT_EQ(value - std::max<Amount>(0, task.slope * fill - task.most_from_slope), filling.value);
 }
 
-class KnapsackTrial : public testing::TestWithParam<std::uint32_t> {};
+class KnapsackTrial : public ::testing::TestWithParam<std::uint32_t> {};
 
 TEST_P(KnapsackTrial, TreeAndTableFindTheBestFilling) {
     std::minstd_rand random(GetParam());
@@ -62,7 +62,7 @@ TEST_P(KnapsackTrial, TreeAndTableFindTheBestFilling) {
     expect_counts_are_worth_it(task, by_table);
 }
 
-INSTANTIATE_TEST_SUITE_P(Many, KnapsackTrial, testing::Range(1U, 400U));
+INSTANTIATE_TEST_SUITE_P(Many, KnapsackTrial, ::testing::Range(1U, 400U));
 
 TEST(Knapsack, ASearchCutShortStillBoundsTheBest) {
     std::vector<KnapsackItem> items;
@@ -86,5 +86,7 @@ TEST(Knapsack, NothingIsFoundWhereNothingBeatsTheMark) {
     EXPECT_TRUE(filling.counts.empty());
     EXPECT_EQ(filling.at_most, 10);
 }
+
+} // namespace libsplice::testing
 
 } // namespace

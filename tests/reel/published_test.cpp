@@ -8,9 +8,9 @@
 
 #include <algorithm>
 
-namespace {
+namespace libsplice::testing {
 
-using namespace libsplice;
+namespace {
 
 /// The pieces of the plan are those that were asked for, and no stock is used more than it is
 /// there.
@@ -35,7 +35,7 @@ void expect_a_plan(const StockProblem& problem, const StockPlan& plan) {
 }
 
 /// A few seconds: with what is never timed, a value that may be off the optimum but not below it.
-void expect_no_lie(const tests::Instance& instance, const StockPlan& plan) {
+void expect_no_lie(const Instance& instance, const StockPlan& plan) {
     SCOPED_TRACE(instance.name);
     expect_a_plan(instance.problem, plan);
     if (!instance.optimum) {
@@ -56,13 +56,13 @@ StockPlan solve_for(const StockProblem& problem, std::chrono::milliseconds time)
 }
 
 TEST(Published, OrLibraryHasAllItsInstances) {
-    EXPECT_EQ(tests::or_library(LIBSPLICE_INSTANCES_DIR).size(), 103U);
-    EXPECT_EQ(tests::planted(LIBSPLICE_PLANTED_DIR).size(), 22U);
+    EXPECT_EQ(or_library(LIBSPLICE_INSTANCES_DIR).size(), 103U);
+    EXPECT_EQ(planted(LIBSPLICE_PLANTED_DIR).size(), 22U);
 }
 
 // Of every family some are solved to the end, without a limit: they end by themselves.
 TEST(Published, UniformInstancesAreProved) {
-    const auto instances = tests::or_library(LIBSPLICE_INSTANCES_DIR);
+    const auto instances = or_library(LIBSPLICE_INSTANCES_DIR);
     for (std::size_t i = 0; i < 80; i += 4) {
         const StockPlan plan = solve(instances[i].problem, {});
         SCOPED_TRACE(instances[i].name);
@@ -74,7 +74,7 @@ TEST(Published, UniformInstancesAreProved) {
 }
 
 TEST(Published, TripletsAreProved) {
-    for (const auto& instance : tests::or_library(LIBSPLICE_INSTANCES_DIR)) {
+    for (const auto& instance : or_library(LIBSPLICE_INSTANCES_DIR)) {
         if (instance.name == "t120_00" || instance.name == "t120_05" ||
             instance.name == "t120_07") {
             const StockPlan plan = solve(instance.problem, {});
@@ -86,7 +86,7 @@ TEST(Published, TripletsAreProved) {
 }
 
 TEST(Published, OnesThatCannotBeDoneAreSeenAtOnce) {
-    for (const auto& instance : tests::planted(LIBSPLICE_PLANTED_DIR)) {
+    for (const auto& instance : planted(LIBSPLICE_PLANTED_DIR)) {
         if (!instance.optimum) {
             const StockPlan plan = solve(instance.problem, {});
             expect_no_lie(instance, plan);
@@ -98,16 +98,16 @@ TEST(Published, OnesThatCannotBeDoneAreSeenAtOnce) {
 // However short the time, what comes out is a plan, and no bound is over the optimum.
 TEST(Published, NothingIsEverProvedWrongly) {
     using std::chrono::milliseconds;
-    for (const auto& instance : tests::or_library(LIBSPLICE_INSTANCES_DIR)) {
+    for (const auto& instance : or_library(LIBSPLICE_INSTANCES_DIR)) {
         expect_no_lie(instance, solve_for(instance.problem, milliseconds(20)));
     }
-    for (const auto& instance : tests::planted(LIBSPLICE_PLANTED_DIR)) {
+    for (const auto& instance : planted(LIBSPLICE_PLANTED_DIR)) {
         expect_no_lie(instance, solve_for(instance.problem, milliseconds(400)));
     }
 }
 
 TEST(Published, TheSamePlanComesOutAgain) {
-    const auto instances = tests::or_library(LIBSPLICE_INSTANCES_DIR);
+    const auto instances = or_library(LIBSPLICE_INSTANCES_DIR);
     const StockPlan first = solve(instances[2].problem, {});
     const StockPlan second = solve(instances[2].problem, {});
     ASSERT_EQ(first.patterns.size(), second.patterns.size());
@@ -116,5 +116,7 @@ TEST(Published, TheSamePlanComesOutAgain) {
         EXPECT_EQ(first.patterns[i].times, second.patterns[i].times);
     }
 }
+
+} // namespace libsplice::testing
 
 } // namespace

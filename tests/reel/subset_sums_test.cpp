@@ -6,9 +6,9 @@
 #include <random>
 #include <set>
 
-namespace {
+namespace libsplice::testing {
 
-using namespace libsplice;
+namespace {
 
 std::set<Amount> sums_by_trying(std::span<const SubsetSums::Piece> pieces) {
     std::set<Amount> sums{0};
@@ -24,7 +24,7 @@ std::set<Amount> sums_by_trying(std::span<const SubsetSums::Piece> pieces) {
     return sums;
 }
 
-class SubsetSumsTrial : public testing::TestWithParam<std::uint32_t> {};
+class SubsetSumsTrial : public ::testing::TestWithParam<std::uint32_t> {};
 
 TEST_P(SubsetSumsTrial, TheLargestSumUpToTheCapacityIsFoundWithItsPieces) {
     std::minstd_rand random(GetParam());
@@ -51,7 +51,7 @@ TEST_P(SubsetSumsTrial, TheLargestSumUpToTheCapacityIsFoundWithItsPieces) {
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Many, SubsetSumsTrial, testing::Range(1U, 200U));
+INSTANTIATE_TEST_SUITE_P(Many, SubsetSumsTrial, ::testing::Range(1U, 200U));
 
 // 60 + 40 fills 100 as 50 + 30 + 20 does; the small ones are spared.
 TEST(SubsetSums, SmallerPiecesAreSparedWhereLargerOnesFillTheCapacity) {
@@ -63,5 +63,7 @@ TEST(SubsetSums, SmallerPiecesAreSparedWhereLargerOnesFillTheCapacity) {
         EXPECT_EQ(table.pieces_of(100, random), (std::vector<std::int32_t>{1, 0, 1, 0, 0}));
     }
 }
+
+} // namespace libsplice::testing
 
 } // namespace

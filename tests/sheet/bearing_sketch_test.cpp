@@ -7,10 +7,8 @@
 
 #include <regex>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using testing::mm;
 
 using Form = Span::Form;
 
@@ -131,4 +129,4 @@ TEST(BearingSketch, SaysWhatIsMeasuredTo) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -10,7 +10,7 @@
 #include <span>
 #include <vector>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 using Parts = std::vector<CardPart>;
@@ -74,4 +74,4 @@ TEST(CardPages, ALaterCardFillsThePageOfAnEarlierOne) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

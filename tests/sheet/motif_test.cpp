@@ -8,7 +8,7 @@
 #include <regex>
 #include <set>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 constexpr std::array all{turn_motif, half_hitch_motif, crossing_motif, doubled_crossing_motif,
@@ -61,4 +61,4 @@ TEST(Motif, MovesWithItsRoom) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

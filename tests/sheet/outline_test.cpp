@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <array>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 using OutlineForm = OutlinePart::Form;
@@ -61,4 +61,4 @@ TEST(Outline, AStretchOfNoLengthIsLeftOut) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

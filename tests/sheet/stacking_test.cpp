@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 TEST(Stacking, TextsThatDoNotMeetShareARow) {
@@ -39,4 +39,4 @@ TEST(Stacking, NoTextIsCrossedByAPost) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -5,7 +5,7 @@
 
 #include <type_traits>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 template <class A, class B>
@@ -63,4 +63,4 @@ TEST(Nanometres, HoldTheLongestLength) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

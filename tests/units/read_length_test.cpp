@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 struct Written {
@@ -177,4 +177,4 @@ TEST(ReadLengthUnit, KnowsFiveUnits) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

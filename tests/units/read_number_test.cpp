@@ -5,7 +5,7 @@
 
 #include <string>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 void expect_force(const std::string& text, double expected) {
@@ -98,4 +98,4 @@ TEST(ReadCount, RefusesTheRest) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -5,7 +5,7 @@
 
 #include <numbers>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 TEST(SailUnits, AreReadInBothSystems) {
@@ -40,4 +40,4 @@ TEST(SailUnits, SayWhatToWrite) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -7,7 +7,7 @@
 #include <limits>
 #include <string>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 std::string metric(double millimetre_count) {
@@ -142,4 +142,4 @@ TEST(ShowNumberDeathTest, IsForFiniteNumbers) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

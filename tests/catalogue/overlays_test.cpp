@@ -3,15 +3,8 @@
 
 #include <gmock/gmock.h>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using testing::cited;
-using ::testing::ElementsAre;
-using testing::Folder;
-using testing::load;
-using testing::rope_record;
-using testing::rule_record;
 
 TEST(Overlays, ALaterRecordReplacesTheWholeEarlierOne) {
     const Folder base("2026.1");
@@ -37,8 +30,8 @@ TEST(Overlays, ALaterRecordReplacesTheWholeEarlierOne) {
     EXPECT_EQ(catalogue.ropes()[0].colour, "");
     EXPECT_EQ(catalogue.find_source("book")->title, "The Book");
     EXPECT_EQ(catalogue.find_source("book")->folder, shop.path());
-    EXPECT_THAT(catalogue.folders()[0].replaces, ElementsAre());
-    EXPECT_THAT(catalogue.folders()[1].replaces, ElementsAre("book", "r", "a"));
+    EXPECT_THAT(catalogue.folders()[0].replaces, ::testing::ElementsAre());
+    EXPECT_THAT(catalogue.folders()[1].replaces, ::testing::ElementsAre("book", "r", "a"));
     EXPECT_EQ(catalogue.folders()[1].title, "made up");
 }
 
@@ -110,4 +103,4 @@ TEST(Overlays, ARuleThatNamesTheRopeStandsBeforeOthersOfItsKind) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

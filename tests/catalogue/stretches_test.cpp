@@ -5,16 +5,8 @@
 
 #include <gmock/gmock.h>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using ::testing::HasSubstr;
-
-using testing::faults_of;
-using testing::Folder;
-using testing::load;
-using testing::rope_record;
-using testing::rule_record;
 
 /// The source that a whole record carries.
 const std::string cited_record = "source = \"book\"\nlocator = \"p. 1\"\nstatus = \"printed\"\n";
@@ -77,7 +69,7 @@ TEST(StretchTables, WhatIsNoCurveIsRefused) {
         const auto found = faults(stretch);
         ASSERT_EQ(found.size(), 1U) << stretch;
         EXPECT_EQ(found.front().code, Code::table_value_wrong) << stretch;
-        EXPECT_THAT(found.front().text, HasSubstr(words));
+        EXPECT_THAT(found.front().text, ::testing::HasSubstr(words));
     };
     const auto points = [](const std::string& list) {
         return "{ points = [" + list + "] }";
@@ -125,4 +117,4 @@ TEST(StretchTables, ARuleHoldsForItsConstructionAndFibre) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

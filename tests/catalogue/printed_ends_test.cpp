@@ -3,15 +3,9 @@
 
 #include <array>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
-using testing::figure;
-using testing::is_absent;
-using testing::shipped_diameter;
-using testing::shipped_fault;
-using testing::spread_between;
-using testing::value;
 using enum FigureId;
 
 const std::string hmpe = "12-strand HMPE 5 mm";
@@ -233,4 +227,4 @@ TEST(PrintedClips, NothingIsGuessedBetweenPrintedSizes) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

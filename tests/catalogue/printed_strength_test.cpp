@@ -3,10 +3,8 @@
 
 #include <array>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using testing::shipped;
 
 double breaking(const std::string& description) {
     const auto rope = shipped().rope(description);
@@ -101,4 +99,4 @@ TEST(PrintedStrength, AGenericOneSaysThatItIsOne) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -3,15 +3,9 @@
 
 #include <initializer_list>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
-using testing::figure;
-using testing::is_absent;
-using testing::rules_of;
-using testing::shipped_diameter;
-using testing::spread_between;
-using testing::value;
 using enum FigureId;
 
 const std::string hmpe = "12-strand HMPE 5 mm";
@@ -62,7 +56,7 @@ void expect_limits(std::initializer_list<Limits> rows) {
 }
 
 bool is_for(const std::string& kind, const std::string& rule, const std::string& description) {
-    const auto rope = testing::shipped().rope(description);
+    const auto rope = shipped().rope(description);
     return rope && std::ranges::any_of(rules_of(kind), [&](const Rule* each) {
                return each->name == rule && each->applies_to(*rope);
            });
@@ -392,4 +386,4 @@ TEST(PrintedPerson, Rules) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

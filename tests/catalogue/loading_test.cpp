@@ -3,15 +3,8 @@
 
 #include <gmock/gmock.h>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using testing::cited;
-using testing::faults_of;
-using testing::Folder;
-using ::testing::HasSubstr;
-using testing::rope_record;
-using testing::rule_record;
 
 /// The only fault of a folder whose constructions.toml is `text`.
 Fault only_fault_of_rules(const std::string& text) {
@@ -43,7 +36,7 @@ TEST(Loading, AFolderWithoutAHeadingIsNoFolderOfTables) {
     ASSERT_EQ(faults.size(), 1U);
     EXPECT_EQ(faults[0].code, Code::tables_missing);
     EXPECT_EQ(faults[0].at.file, folder.path());
-    EXPECT_THAT(faults[0].text, HasSubstr("tables.toml"));
+    EXPECT_THAT(faults[0].text, ::testing::HasSubstr("tables.toml"));
 }
 
 TEST(Loading, AHeadingNeedsVersionAndTitle) {
@@ -51,7 +44,7 @@ TEST(Loading, AHeadingNeedsVersionAndTitle) {
     folder.write("tables.toml", "versoin = \"1\"\n");
     const auto faults = faults_of({folder.path()});
     ASSERT_EQ(faults.size(), 3U);
-    EXPECT_THAT(faults[0].text, HasSubstr("did you mean \"version\""));
+    EXPECT_THAT(faults[0].text, ::testing::HasSubstr("did you mean \"version\""));
     EXPECT_EQ(faults[1].code, Code::table_key_missing);
     EXPECT_EQ(faults[1].field, "version");
     EXPECT_EQ(faults[2].field, "title");
@@ -81,13 +74,13 @@ TEST(Loading, AFileThatNobodyWouldReadIsAFault) {
     const auto faults = faults_of({folder.path()});
     ASSERT_EQ(faults.size(), 1U);
     EXPECT_EQ(faults[0].code, Code::table_value_wrong);
-    EXPECT_THAT(faults[0].text, HasSubstr("did you mean \"sources.toml\""));
+    EXPECT_THAT(faults[0].text, ::testing::HasSubstr("did you mean \"sources.toml\""));
 }
 
 TEST(Loading, RecordsNeedTwoBrackets) {
     const auto fault = only_fault_of_rules("[rule]\nid = \"a\"\n");
     EXPECT_EQ(fault.code, Code::table_value_wrong);
-    EXPECT_THAT(fault.text, HasSubstr("[[rule]]"));
+    EXPECT_THAT(fault.text, ::testing::HasSubstr("[[rule]]"));
 }
 
 TEST(Loading, AnUnknownFigureNamesTheNearest) {
@@ -97,7 +90,7 @@ TEST(Loading, AnUnknownFigureNamesTheNearest) {
     EXPECT_EQ(fault.field, "tial");
     EXPECT_EQ(fault.at.line, 4U);
     EXPECT_EQ(fault.at.column, 1U);
-    EXPECT_THAT(fault.text, HasSubstr("did you mean \"tail\""));
+    EXPECT_THAT(fault.text, ::testing::HasSubstr("did you mean \"tail\""));
 }
 
 TEST(Loading, AnUnknownKeyOfAFigureNamesTheNearest) {
@@ -105,16 +98,16 @@ TEST(Loading, AnUnknownKeyOfAFigureNamesTheNearest) {
         rule_record("a", "tail = { value = 72, uint = \"mm\", unit = \"D\", " + cited + " }"));
     EXPECT_EQ(fault.at.line, 4U);
     EXPECT_EQ(fault.at.column, 22U);
-    EXPECT_THAT(fault.text, HasSubstr("did you mean \"unit\""));
+    EXPECT_THAT(fault.text, ::testing::HasSubstr("did you mean \"unit\""));
 }
 
 TEST(Loading, UnknownConstructionsAndFibresNameTheNearest) {
     const std::string tail = "tail = { value = 72, unit = \"D\", " + cited + " }";
     auto fault = only_fault_of_rules(rule_record("a", "constructions = [\"12-strnd\"]\n" + tail));
     EXPECT_EQ(fault.at.line, 4U);
-    EXPECT_THAT(fault.text, HasSubstr("did you mean \"12-strand\""));
+    EXPECT_THAT(fault.text, ::testing::HasSubstr("did you mean \"12-strand\""));
     fault = only_fault_of_rules(rule_record("a", "fibres = [\"polyster\"]\n" + tail));
-    EXPECT_THAT(fault.text, HasSubstr("did you mean \"polyester\""));
+    EXPECT_THAT(fault.text, ::testing::HasSubstr("did you mean \"polyester\""));
 }
 
 TEST(Loading, AFigureNeedsAUnitThatSuitsIt) {
@@ -123,16 +116,16 @@ TEST(Loading, AFigureNeedsAUnitThatSuitsIt) {
     EXPECT_EQ(fault.code, Code::table_value_wrong);
     EXPECT_EQ(fault.field, "unit");
     fault = only_fault_of_rules(rule_record("a", "tail = { value = 72, " + cited + " }"));
-    EXPECT_THAT(fault.text, HasSubstr("\"mm\""));
+    EXPECT_THAT(fault.text, ::testing::HasSubstr("\"mm\""));
     fault = only_fault_of_rules(
         rule_record("a", "retained = { value = 90, unit = \"D\", " + cited + " }"));
-    EXPECT_THAT(fault.text, HasSubstr("no unit"));
+    EXPECT_THAT(fault.text, ::testing::HasSubstr("no unit"));
     fault = only_fault_of_rules(
         rule_record("a", "tucks = { value = 5, unit = \"mm\", " + cited + " }"));
     EXPECT_EQ(fault.field, "unit");
     fault = only_fault_of_rules(
         rule_record("a", "throat_limit = { value = 60, unit = \"%\", " + cited + " }"));
-    EXPECT_THAT(fault.text, HasSubstr("\"deg\""));
+    EXPECT_THAT(fault.text, ::testing::HasSubstr("\"deg\""));
 }
 
 TEST(Loading, ValuesMustBeNumbersAndNotNegative) {
@@ -155,7 +148,7 @@ TEST(Loading, ASourceMustResolve) {
     EXPECT_EQ(fault.code, Code::source_unknown);
     EXPECT_EQ(fault.at.line, 4U);
     EXPECT_EQ(fault.at.column, 33U);
-    EXPECT_THAT(fault.text, HasSubstr("did you mean \"book\""));
+    EXPECT_THAT(fault.text, ::testing::HasSubstr("did you mean \"book\""));
 }
 
 TEST(Loading, ACitationIsWholeOrAbsent) {
@@ -172,7 +165,7 @@ TEST(Loading, ACitationIsWholeOrAbsent) {
         "a",
         R"(tail = { value = 1, unit = "D", source = "book", locator = "p", status = "job" })"));
     EXPECT_EQ(fault.field, "status");
-    EXPECT_THAT(fault.text, HasSubstr("common practice"));
+    EXPECT_THAT(fault.text, ::testing::HasSubstr("common practice"));
 }
 
 TEST(Loading, AFigureDoesNotMixItsRecordsCitationWithItsOwn) {
@@ -244,7 +237,7 @@ TEST(Loading, RopesAreCheckedValueByValue) {
     auto fault = only_fault_of_ropes(
         rope_record("r", "breaking = { value = 5, unit = \"kn\", " + cited + " }"));
     EXPECT_EQ(fault.at.line, 7U);
-    EXPECT_THAT(fault.text, HasSubstr("did you mean \"kN\""));
+    EXPECT_THAT(fault.text, ::testing::HasSubstr("did you mean \"kN\""));
     fault = only_fault_of_ropes(
         rope_record("r", "mass = { value = 0, unit = \"g/m\", " + cited + " }"));
     EXPECT_EQ(fault.field, "value");
@@ -261,7 +254,7 @@ TEST(Loading, RopesAreCheckedValueByValue) {
     EXPECT_EQ(only_fault_of_ropes(rope_record("r", "color = \"red\"")).field, "color");
     fault = only_fault_of_ropes("[[rope]]\nid = \"r\"\ntitle = \"t\"\nconstruction = \"4-strand\"\n"
                                 "fibre = \"nylon\"\ndiameter = \"6 mm\"\n");
-    EXPECT_THAT(fault.text, HasSubstr("did you mean \"3-strand\""));
+    EXPECT_THAT(fault.text, ::testing::HasSubstr("did you mean \"3-strand\""));
     fault = only_fault_of_ropes("[[rope]]\nid = \"r\"\ntitle = \"t\"\nconstruction = \"3-strand\"\n"
                                 "fibre = \"nylon\"\ndiameter = \"6\"\n");
     EXPECT_EQ(fault.field, "diameter");
@@ -288,4 +281,4 @@ TEST(Loading, TheFirstFaultIsReturned) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -3,14 +3,8 @@
 
 #include <cmath>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using testing::cited;
-using testing::faults_of;
-using testing::Folder;
-using testing::load;
-using testing::rule_record;
 
 /// The figure `id` of a rule whose only figure is `text`.
 Figure figure_of(FigureId id, const std::string& text) {
@@ -116,4 +110,4 @@ TEST(Figures, EveryNameReadsBack) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -3,10 +3,8 @@
 
 #include <array>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using testing::shipped;
 
 struct Row {
     std::string id;
@@ -79,4 +77,4 @@ TEST(DemoRopes, ShockCordPullsAsInvented) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -5,14 +5,8 @@
 
 #include <cmath>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using testing::cited;
-using testing::Folder;
-using ::testing::HasSubstr;
-using testing::load;
-using testing::rope_record;
 
 TEST(RopeDescriptions, AreConstructionFibreDiameter) {
     const auto metric = read_rope_description("12-strand HMPE 5 mm", {});
@@ -35,17 +29,17 @@ TEST(RopeDescriptions, SayWhatIsWrong) {
         EXPECT_EQ(rope.error().code, Code::rope_not_understood) << text;
         return rope.error().text;
     };
-    EXPECT_THAT(message("12-strand HMPA 5 mm"), HasSubstr("did you mean \"HMPE\""));
-    EXPECT_THAT(message("12-strand"), HasSubstr("the fibre is missing"));
-    EXPECT_THAT(message("12-strand HMPE"), HasSubstr("the diameter is missing"));
-    EXPECT_THAT(message("12-strand HMPE 5"), HasSubstr("no diameter"));
-    EXPECT_THAT(message("12-strand HMPE 5 mm red"), HasSubstr("\"red\""));
-    EXPECT_THAT(message("12-strand HMPE 0.4 mm"), HasSubstr("0.5 mm"));
-    EXPECT_THAT(message("12-strand HMPE 201 mm"), HasSubstr("200 mm"));
+    EXPECT_THAT(message("12-strand HMPA 5 mm"), ::testing::HasSubstr("did you mean \"HMPE\""));
+    EXPECT_THAT(message("12-strand"), ::testing::HasSubstr("the fibre is missing"));
+    EXPECT_THAT(message("12-strand HMPE"), ::testing::HasSubstr("the diameter is missing"));
+    EXPECT_THAT(message("12-strand HMPE 5"), ::testing::HasSubstr("no diameter"));
+    EXPECT_THAT(message("12-strand HMPE 5 mm red"), ::testing::HasSubstr("\"red\""));
+    EXPECT_THAT(message("12-strand HMPE 0.4 mm"), ::testing::HasSubstr("0.5 mm"));
+    EXPECT_THAT(message("12-strand HMPE 201 mm"), ::testing::HasSubstr("200 mm"));
     EXPECT_TRUE(read_rope_description("12-strand HMPE 0.5 mm", {}).has_value());
     EXPECT_TRUE(read_rope_description("12-strand HMPE 200 mm", {}).has_value());
     EXPECT_THAT(read_rope_description("12-stand HMPE 5 mm", {}).error().text,
-                HasSubstr("did you mean \"12-strand\""));
+                ::testing::HasSubstr("did you mean \"12-strand\""));
 }
 
 TEST(RopeLookup, GoesByIdFirst) {
@@ -58,7 +52,7 @@ TEST(RopeLookup, GoesByIdFirst) {
     const auto unknown = catalogue.rope("grey sox");
     ASSERT_FALSE(unknown.has_value());
     EXPECT_EQ(unknown.error().code, Code::unknown_rope);
-    EXPECT_THAT(unknown.error().text, HasSubstr("did you mean \"grey six\""));
+    EXPECT_THAT(unknown.error().text, ::testing::HasSubstr("did you mean \"grey six\""));
     EXPECT_EQ(catalogue.rope("").error().code, Code::unknown_rope);
 }
 
@@ -159,10 +153,10 @@ TEST(RopeRecords, ABraidConstantIsOfAHollowBraid) {
                  "[[rope]]\nid = \"laid\"\ntitle = \"laid\"\nconstruction = \"3-strand\"\n"
                  "fibre = \"nylon\"\ndiameter = \"12 mm\"\nbraid_constant = { value = 0.2, " +
                      cited + " }\n");
-    const auto faults = testing::faults_of({folder.path()});
+    const auto faults = faults_of({folder.path()});
     ASSERT_EQ(faults.size(), 1U);
-    EXPECT_THAT(faults[0].text, HasSubstr("has no hollow braid"));
+    EXPECT_THAT(faults[0].text, ::testing::HasSubstr("has no hollow braid"));
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

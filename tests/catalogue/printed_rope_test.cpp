@@ -1,13 +1,9 @@
 // Figures of ropes and of the bench against print and against stated estimates.
 #include "lookup.h"
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
-using testing::figure;
-using testing::is_absent;
-using testing::spread_between;
-using testing::value;
 using enum FigureId;
 
 const std::string hmpe = "12-strand HMPE 5 mm";
@@ -112,8 +108,8 @@ TEST(PrintedRope, Slack) {
 }
 
 std::optional<RopeStretch> stretch_described(const std::string& description) {
-    const auto rope = testing::shipped().rope(description);
-    const auto of_any = testing::rules_of({});
+    const auto rope = shipped().rope(description);
+    const auto of_any = rules_of({});
     return stretch_of(*rope, Rules(*rope, {}, of_any, nullptr));
 }
 
@@ -170,7 +166,7 @@ TEST(PrintedRope, ElasticOverItsRelaxedLength) {
     EXPECT_DOUBLE_EQ(figure("", cord, elastic_loss).sd, spread_between(5, 10));
     for (const FigureId id : {elastic_from, elastic_up_to, elastic_limit, elastic_loss}) {
         const auto source = figure("", cord, id).source;
-        EXPECT_EQ(testing::shipped().citations().at(source).status, Status::common_practice);
+        EXPECT_EQ(shipped().citations().at(source).status, Status::common_practice);
         EXPECT_TRUE(is_absent("", hmpe, id));
     }
 }
@@ -186,4 +182,4 @@ TEST(PrintedBench, CutsWhippingsAndTape) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

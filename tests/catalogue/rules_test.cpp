@@ -5,10 +5,8 @@
 
 #include <gmock/gmock.h>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using ::testing::HasSubstr;
 
 Rule rule(const std::string& name, FigureId id, double value) {
     Rule made;
@@ -94,8 +92,8 @@ TEST(RuleMissing, NamesTheFigureAndTheRope) {
     const auto figure = rules.need(FigureId::tail);
     ASSERT_FALSE(figure.has_value());
     EXPECT_EQ(figure.error().code, Code::figure_missing);
-    EXPECT_THAT(figure.error().text, HasSubstr("\"tail\""));
-    EXPECT_THAT(figure.error().text, HasSubstr("3-strand in manila"));
+    EXPECT_THAT(figure.error().text, ::testing::HasSubstr("\"tail\""));
+    EXPECT_THAT(figure.error().text, ::testing::HasSubstr("3-strand in manila"));
 }
 
 TEST(RuleMissing, NamesThePrintedSizesOnEitherSide) {
@@ -111,12 +109,15 @@ TEST(RuleMissing, NamesThePrintedSizesOnEitherSide) {
         return figure.error().text;
     };
     EXPECT_THAT(message("wire stainless-steel 4 mm"),
-                HasSubstr("1/8 in on one side and 3/16 in on the other"));
+                ::testing::HasSubstr("1/8 in on one side and 3/16 in on the other"));
     EXPECT_THAT(message("wire stainless-steel 6 mm"),
-                HasSubstr("3/16 in on one side and 1 1/2 in on the other"));
-    EXPECT_THAT(message("wire stainless-steel 2 mm"), HasSubstr("1/8 in at the smallest"));
-    EXPECT_THAT(message("wire stainless-steel 40 mm"), HasSubstr("1 1/2 in at the largest"));
-    EXPECT_THAT(message("wire stainless-steel 4 mm"), HasSubstr("wire stainless-steel 4 mm"));
+                ::testing::HasSubstr("3/16 in on one side and 1 1/2 in on the other"));
+    EXPECT_THAT(message("wire stainless-steel 2 mm"),
+                ::testing::HasSubstr("1/8 in at the smallest"));
+    EXPECT_THAT(message("wire stainless-steel 40 mm"),
+                ::testing::HasSubstr("1 1/2 in at the largest"));
+    EXPECT_THAT(message("wire stainless-steel 4 mm"),
+                ::testing::HasSubstr("wire stainless-steel 4 mm"));
 }
 
 TEST(RuleMissing, OtherSizesOfOtherSortsDoNotCount) {
@@ -129,4 +130,4 @@ TEST(RuleMissing, OtherSizesOfOtherSortsDoNotCount) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

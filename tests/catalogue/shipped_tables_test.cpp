@@ -11,10 +11,8 @@
 #include <string>
 #include <utility>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
-
-using testing::shipped;
 
 std::set<std::string> keys_in_use(const Catalogue& catalogue) {
     std::set<std::string> keys;
@@ -47,7 +45,7 @@ TEST(ShippedTables, EverySourceResolvesAndIsUsed) {
         }
     }
     // What places ask of a rope is read where a rope is chosen.
-    std::ifstream places(testing::tables_folder() + "/places.toml");
+    std::ifstream places(tables_folder() + "/places.toml");
     const std::string text{std::istreambuf_iterator<char>(places), {}};
     ASSERT_FALSE(text.empty());
     for (const std::string& key : listed) {
@@ -139,4 +137,4 @@ TEST(ShippedTables, EveryNamedRuleIsNamedOncePerKindAndRope) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing
