@@ -103,6 +103,6 @@ TEST(Stock, WhatIsWrittenReadsTheSame) {
     }
 }
 
-} // namespace libsplice::testing
-
 } // namespace
+
+} // namespace libsplice::testing

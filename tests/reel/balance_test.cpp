@@ -130,6 +130,6 @@ TEST(Balance, APlanThatDoesNotAddUpIsAFault) {
     EXPECT_EQ(check_balance(question, plan)->code, Code::rope_unbalanced);
 }
 
-} // namespace libsplice::testing
-
 } // namespace
+
+} // namespace libsplice::testing

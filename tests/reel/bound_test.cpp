@@ -105,6 +105,6 @@ TEST_P(BoundTrial, NoPricesGiveABoundOverTheBest) {
 
 INSTANTIATE_TEST_SUITE_P(Many, BoundTrial, ::testing::Range(1U, 300U));
 
-} // namespace libsplice::testing
-
 } // namespace
+
+} // namespace libsplice::testing

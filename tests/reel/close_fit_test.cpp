@@ -221,6 +221,6 @@ TEST(StockNumbers, WhatIsDrawnHoldsAllPiecesAndCostsLessThanItMust) {
     }
 }
 
-} // namespace libsplice::testing
-
 } // namespace
+
+} // namespace libsplice::testing

@@ -356,6 +356,6 @@ TEST(Aims, EachMakesSomethingElseSmall) {
     EXPECT_EQ(made.cuts[0].stock, 1U);
 }
 
-} // namespace libsplice::testing
-
 } // namespace
+
+} // namespace libsplice::testing

@@ -80,6 +80,6 @@ TEST_P(GoalsTrial, TheBoundOfTheSearchIsNeverOverTheBest) {
 
 INSTANTIATE_TEST_SUITE_P(Many, GoalsTrial, ::testing::Range(1U, 300U));
 
-} // namespace libsplice::testing
-
 } // namespace
+
+} // namespace libsplice::testing

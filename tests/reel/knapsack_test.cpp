@@ -87,6 +87,6 @@ TEST(Knapsack, NothingIsFoundWhereNothingBeatsTheMark) {
     EXPECT_EQ(filling.at_most, 10);
 }
 
-} // namespace libsplice::testing
-
 } // namespace
+
+} // namespace libsplice::testing

@@ -117,6 +117,6 @@ TEST(Published, TheSamePlanComesOutAgain) {
     }
 }
 
-} // namespace libsplice::testing
-
 } // namespace
+
+} // namespace libsplice::testing

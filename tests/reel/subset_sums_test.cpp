@@ -64,6 +64,6 @@ TEST(SubsetSums, SmallerPiecesAreSparedWhereLargerOnesFillTheCapacity) {
     }
 }
 
-} // namespace libsplice::testing
-
 } // namespace
+
+} // namespace libsplice::testing
