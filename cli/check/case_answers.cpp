@@ -87,6 +87,9 @@ Answers answers_of(const Piece& piece) {
     if (piece.strength.design_factor) {
         answers.values.push_back({"design_factor", Measure::number, *piece.strength.design_factor});
     }
+    if (piece.strength.load) {
+        answers.values.push_back({"load", Measure::force, piece.strength.load->si()});
+    }
     add_retained(answers, piece.strength.retained);
     return answers;
 }

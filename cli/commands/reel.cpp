@@ -7,44 +7,17 @@
 #include "cli/declared/sheet_options.h"
 #include "cli/messages.h"
 #include "cli/reel/reel_question.h"
+#include "cli/reel/search_interrupt.h"
 #include "cli/reel/stock_file.h"
 #include "cli/tables.h"
 #include "cli/write_out.h"
 
-#include <atomic>
-#include <csignal>
+#include <chrono>
+#include <cstdint>
 
 namespace libsplice::cli {
 
 namespace {
-
-std::atomic<bool> told_to_stop = false;
-static_assert(std::atomic<bool>::is_always_lock_free, "a signal handler sets it");
-
-/// While it lives, Ctrl-C ends the search and not the program.
-class SearchInterrupt {
-  public:
-    SearchInterrupt() {
-        struct sigaction action {};
-        if (::sigaction(SIGINT, nullptr, &before_) == 0 && before_.sa_handler != SIG_IGN) {
-            action.sa_handler = [](int /*signal*/) {
-                told_to_stop = true;
-            };
-            set_ = ::sigaction(SIGINT, &action, nullptr) == 0;
-        }
-    }
-    SearchInterrupt(const SearchInterrupt&) = delete;
-    SearchInterrupt& operator=(const SearchInterrupt&) = delete;
-    ~SearchInterrupt() {
-        if (set_) {
-            static_cast<void>(::sigaction(SIGINT, &before_, nullptr));
-        }
-    }
-
-  private:
-    struct sigaction before_ {};
-    bool set_ = false;
-};
 
 ReelPlan search(const ReelQuestion& question, const ReelOptions& options) {
     using Clock = std::chrono::steady_clock;
@@ -54,7 +27,7 @@ ReelPlan search(const ReelQuestion& question, const ReelOptions& options) {
     SearchLimits limits;
     limits.deadline =
         begun + std::chrono::milliseconds(static_cast<std::int64_t>(options.seconds * 1000.0));
-    limits.stop = &told_to_stop;
+    limits.stop = &told_to_stop();
     if (shows_progress()) {
         limits.on_progress = [&](const SearchProgress& progress) {
             const auto now = Clock::now();
@@ -123,7 +96,7 @@ Exit commit(const StockFile& stock, const ReelPlan& plan, bool whole) {
         say("the stock is left as it was: not every piece is placed");
         return Exit::refused;
     }
-    if (told_to_stop) {
+    if (told_to_stop()) {
         say("the stock is left as it was: the search was stopped");
         return Exit::interrupted;
     }
@@ -142,13 +115,13 @@ Exit plan_and_write(const AskedPlan& asked, const Answer& answer, const ReelOpti
         return Exit::unusable_file;
     }
     say_unplaced(asked.question, plan);
-    const Exit written = write_sheet({asked.question, plan, asked.refused, told_to_stop}, answer);
+    const Exit written = write_sheet({asked.question, plan, asked.refused, told_to_stop()}, answer);
     if (written != Exit::done) {
         return written;
     }
     const bool whole = plan.unplaced.empty() && asked.refused.empty();
     const Exit committed = options.commit ? commit(*stock, plan, whole) : Exit::done;
-    if (told_to_stop && committed != Exit::unusable_file) {
+    if (told_to_stop() && committed != Exit::unusable_file) {
         return Exit::interrupted;
     }
     return committed == Exit::done && !whole ? Exit::refused : committed;

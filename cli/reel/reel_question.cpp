@@ -1,9 +1,8 @@
 // Prices, names and kinds of stock as the planner counts them.
 #include "cli/reel/reel_question.h"
 
-#include "libsplice/catalogue/vocabulary.h"
+#include "libsplice/cut/ropes/rope_words.h"
 #include "libsplice/job/read_job.h"
-#include "libsplice/units/show.h"
 
 #include <cmath>
 #include <set>
@@ -17,29 +16,6 @@ constexpr Nanometres usually_usable = nanometres_per_metre;
 
 Money to_micro(double price) {
     return std::llround(price * static_cast<double>(money_unit));
-}
-
-/// One name for one rope, however its description is spaced.
-std::string name_of(const Rope& rope) {
-    return rope.id == rope.title
-               ? std::string(construction_names()[static_cast<std::size_t>(rope.construction)]) +
-                     ' ' + std::string(fibre_names()[static_cast<std::size_t>(rope.fibre)]) + ' ' +
-                     show_number(rope.diameter.si() * 1000.0, 4) + " mm"
-               : rope.id;
-}
-
-/// The rope in words, with its diameter and colour.
-std::string title_of(const Rope& rope, std::string_view colour) {
-    std::string words = name_of(rope);
-    const std::string size = show_number(rope.diameter.si() * 1000.0, 4) + " mm";
-    if (rope.title != rope.id) {
-        words = rope.title;
-    }
-    if (words.find(size) == std::string::npos) {
-        words += ", " + size;
-    }
-    const std::string_view known = colour.empty() ? std::string_view(rope.colour) : colour;
-    return known.empty() ? words : words + ", " + std::string(known);
 }
 
 std::optional<Money> price_of(const Rope& rope) {
@@ -65,7 +41,7 @@ void PieceGatherer::keep(const Piece& piece) {
         refused.push_back({std::string(piece.name), std::string(piece.boat), *piece.fault});
         return;
     }
-    demands.push_back({.rope = name_of(*piece.line->rope),
+    demands.push_back({.rope = one_name_of(*piece.line->rope),
                        .length = piece.cut,
                        .count = piece.quantity,
                        .name = std::string(piece.name),
@@ -73,7 +49,7 @@ void PieceGatherer::keep(const Piece& piece) {
                        .lot = std::string(piece.lot),
                        .colour = std::string(piece.colour),
                        .pair = std::string(piece.pair),
-                       .title = title_of(*piece.line->rope, piece.colour),
+                       .title = title_with_size(*piece.line->rope, piece.colour),
                        .per_metre = price_of(*piece.line->rope)});
 }
 
@@ -105,14 +81,14 @@ std::vector<ReelStock> stock_of(std::span<const StockRow> rows, const Book& book
             continue;
         }
         ReelStock one{.id = row.id,
-                      .rope = name_of(*rope),
+                      .rope = one_name_of(*rope),
                       .length = row.length,
                       .count = row.count,
                       .kind = row.kind,
                       .usable = row.usable.value_or(usually_usable),
                       .lot = row.lot,
                       .colour = row.colour,
-                      .title = title_of(*rope, row.colour),
+                      .title = title_with_size(*rope, row.colour),
                       .per_reel = {},
                       .least_count = row.least_count,
                       .least_length = row.least_length};

@@ -22,6 +22,9 @@ constexpr OperandDeclaration section_of_tail{"a", number,
                                              "the tail's section as a share of the host's"};
 constexpr OperandDeclaration section_at_its_end{"e", number, "the same at its end"};
 constexpr OperandDeclaration as_spliced{"U", length, "of take-up as spliced"};
+constexpr OperandDeclaration pressure_of_wind{"c", number, "kgf on a square metre at one knot"};
+constexpr OperandDeclaration apparent_wind{"V", wind, "of apparent wind"};
+constexpr OperandDeclaration parts_of_tackle{"n", number, "parts"};
 
 constexpr std::array table{
     FormulaDeclaration{FormulaId::none, "worked out by the plug-in"},
@@ -120,6 +123,34 @@ constexpr std::array table{
                           "of spread: spreads of one group added, the groups combined as the root "
                           "of their squares"}}}},
     FormulaDeclaration{FormulaId::rounding, "up to the next whole {u}", {{{"u", length}}}},
+    FormulaDeclaration{FormulaId::sheet_load,
+                       "c A V^2 kgf",
+                       {{pressure_of_wind, {"A", area, "of sail"}, apparent_wind}}},
+    FormulaDeclaration{FormulaId::mainsheet_load,
+                       "c E^2 P^2 V^2 / (sqrt(P^2 + E^2) (E - X)) / n kgf",
+                       {{pressure_of_wind,
+                         {"E", length, "of foot"},
+                         {"P", length, "of luff"},
+                         {"X", length, "from the boom's end to the sheet"},
+                         apparent_wind,
+                         parts_of_tackle}}},
+    FormulaDeclaration{
+        FormulaId::block_load,
+        "2 T sin(a/2)",
+        {{{"T", force, "in the line"}, {"a", degrees, "by which the block turns it"}}}},
+    FormulaDeclaration{FormulaId::tackle_load,
+                       "W (1 + f s)/n",
+                       {{{"W", force, "on the tackle"},
+                         {"f", share, "lost at each sheave"},
+                         {"s", number, "sheaves"},
+                         parts_of_tackle}}},
+    FormulaDeclaration{FormulaId::righting_load,
+                       "g (m B/2 + c (B + o))/r",
+                       {{{"m", mass, "of the boat"},
+                         {"B", length, "of beam over all"},
+                         {"c", mass, "of the crew"},
+                         {"o", length, "of their weight outside the hull"},
+                         {"r", length, "from the axis of heel to the line"}}}},
 };
 
 constexpr bool is_in_order() {
@@ -130,7 +161,8 @@ constexpr bool is_in_order() {
     }
     return true;
 }
-static_assert(table.size() == static_cast<std::size_t>(FormulaId::rounding) + 1 && is_in_order());
+static_assert(table.size() == static_cast<std::size_t>(FormulaId::righting_load) + 1 &&
+              is_in_order());
 
 } // namespace
 

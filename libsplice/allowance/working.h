@@ -11,7 +11,7 @@
 
 namespace libsplice {
 
-/// The formulas that rows are made with.
+/// The formulas that rows and loads are made with.
 enum class FormulaId : std::uint8_t {
     none,
     as_job,
@@ -44,10 +44,25 @@ enum class FormulaId : std::uint8_t {
     milk_out,
     spare,
     rounding,
+    sheet_load,
+    mainsheet_load,
+    block_load,
+    tackle_load,
+    righting_load,
 };
 
 /// What sort of number an operand is.
-enum class OperandUnit : std::uint8_t { none, length, number, share, degrees };
+enum class OperandUnit : std::uint8_t {
+    none,
+    length,
+    number,
+    share,
+    degrees,
+    force,
+    area,
+    wind, ///< in metres per second, shown in knots
+    mass,
+};
 
 /// A letter of a formula, and what it stands for.
 struct OperandDeclaration {

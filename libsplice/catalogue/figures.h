@@ -119,6 +119,10 @@ enum class FigureId : std::uint8_t {
     pair_tolerance,
     slip,
     working_share,
+    wind_pressure,
+    boom_pressure,
+    sheave_loss,
+    crew_outside,
 };
 
 /// The unit a figure is printed in.
@@ -353,6 +357,15 @@ inline constexpr auto figure_table = std::to_array<FigureDeclaration>({
      FigureSort::share},
     {FigureId::working_share, "working_share",
      "a caution above this share of the strength after ends and knots", FigureSort::share},
+    {FigureId::wind_pressure, "wind_pressure",
+     "pull of a sheet at the clew, kgf on a square metre of sail at one knot of apparent wind",
+     FigureSort::count},
+    {FigureId::boom_pressure, "boom_pressure", "the same of a mainsheet's tackle at the boom",
+     FigureSort::count},
+    {FigureId::sheave_loss, "sheave_loss",
+     "what a sheave of a tackle costs, as a share of its load", FigureSort::share},
+    {FigureId::crew_outside, "crew_outside",
+     "how far outside the hull the weight of a crew on the wire hangs", FigureSort::length},
 });
 inline constexpr std::size_t figure_count = figure_table.size();
 
@@ -369,7 +382,7 @@ consteval bool figures_are_in_order() {
 }
 } // namespace detail
 static_assert(detail::figures_are_in_order(), "each figure has its row, in the order of FigureId");
-static_assert(figure_count == static_cast<std::size_t>(FigureId::working_share) + 1,
+static_assert(figure_count == static_cast<std::size_t>(FigureId::crew_outside) + 1,
               "the last figure is the last row");
 
 [[nodiscard]] constexpr const FigureDeclaration& declaration_of(FigureId id) {

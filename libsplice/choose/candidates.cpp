@@ -39,7 +39,7 @@ Candidate candidate_of(const Book& book, const Rope& rope) {
     return candidate;
 }
 
-Candidates::Candidates(const Book& book, std::span<const std::string> described) : book_(book) {
+Candidates::Candidates(const Book& book, std::span<const StockedRope> stock) : book_(book) {
     for (const Rope& rope : book.catalogue().ropes()) {
         if (!rope.generic) {
             add(rope);
@@ -49,9 +49,39 @@ Candidates::Candidates(const Book& book, std::span<const std::string> described)
     for (const GenericRope& generic : book.catalogue().generics()) {
         add_generic_sizes(generic);
     }
-    for (const std::string& text : described) {
-        if (auto rope = book.catalogue().rope(text)) {
-            add_described(*std::move(rope));
+    add_unknown_sizes();
+    for (const StockedRope& stocked : stock) {
+        add_stocked(stocked);
+    }
+}
+
+/// The first row that says a price counts.
+void Candidates::add_stocked(const StockedRope& stocked) {
+    auto rope = book_.catalogue().rope(stocked.rope);
+    if (!rope) {
+        return;
+    }
+    const std::string id = rope->id;
+    add_described(*std::move(rope));
+    Candidate& candidate = all_.at(by_id_.at(id));
+    candidate.at_hand = true;
+    if (!candidate.stock_price) {
+        candidate.stock_price = stocked.price;
+    }
+}
+
+/// Wire and elastic have no strength in general, and still end in what only they can be made in.
+void Candidates::add_unknown_sizes() {
+    constexpr std::array sorts{std::pair(Construction::wire, Fibre::stainless_steel),
+                               std::pair(Construction::shock_cord, Fibre::rubber)};
+    for (const auto& [construction, fibre] : sorts) {
+        for (const std::string_view size : sizes_of_the_trade) {
+            if (const auto diameter = read_rope_diameter(size)) {
+                add_described(book_.catalogue().rope_of({.construction = construction,
+                                                         .fibre = fibre,
+                                                         .diameter = *diameter,
+                                                         .size = std::string(size)}));
+            }
         }
     }
 }

@@ -23,23 +23,35 @@ struct Candidate {
     /// Its strength is that of the reel in the job, or of a rope with a record of its own. What any
     /// rope of a sort has never counts for a person.
     bool strength_is_its_own = false;
-    bool invented = false; ///< for the demo: nobody can buy it
+    bool invented = false;             ///< for the demo: nobody can buy it
+    bool at_hand = false;              ///< the stock names it
+    std::optional<double> stock_price; ///< of a metre, as the stock has it
 
+    /// Of a metre.
     [[nodiscard]] std::optional<double> price() const {
-        return rope->price ? std::optional(rope->price->value) : std::nullopt;
+        return stock_price   ? stock_price
+               : rope->price ? std::optional(rope->price->value)
+                             : std::nullopt;
     }
+};
+
+/// A rope that a stock names or describes.
+struct StockedRope {
+    std::string rope;
+    std::optional<double> price; ///< of a metre
 };
 
 /// What the book knows of the rope, which outlives the result.
 [[nodiscard]] Candidate candidate_of(const Book& book, const Rope& rope);
 
 /// Every rope of the tables and lists; every rope in words whose least strength was read, in the
-/// sizes of the trade; and those that a stock names.
+/// sizes of the trade; wire and elastic in these sizes, of which nothing is known; and those that a
+/// stock names.
 class Candidates {
   public:
-    /// The ropes of the book, which outlives this, and those that `described` names or describes;
-    /// what it does not know of these is left out.
-    Candidates(const Book& book, std::span<const std::string> described);
+    /// The ropes of the book, which outlives this, and those of a stock; what it does not know of
+    /// these is left out.
+    Candidates(const Book& book, std::span<const StockedRope> stock);
 
     [[nodiscard]] std::size_t size() const { return all_.size(); }
     [[nodiscard]] const Candidate& at(std::size_t index) const { return all_[index]; }
@@ -59,6 +71,8 @@ class Candidates {
     [[nodiscard]] bool is_listed(const Rope& rope) const;
     void add_described(Rope rope);
     void add_generic_sizes(const GenericRope& generic);
+    void add_unknown_sizes();
+    void add_stocked(const StockedRope& stocked);
     template <class Fits, class Nearer>
     [[nodiscard]] std::optional<std::size_t> nearest(bool listed, Fits fits, Nearer nearer) const;
 

@@ -15,6 +15,26 @@
 
 namespace libsplice {
 
+std::optional<std::vector<Fibre>> read_fibres(std::string_view text) {
+    std::vector<Fibre> fibres;
+    while (!text.empty()) {
+        const auto comma = std::min(text.find(','), text.size());
+        const auto fibre = read_fibre(trimmed(text.substr(0, comma)));
+        if (!fibre) {
+            return std::nullopt;
+        }
+        fibres.push_back(*fibre);
+        text.remove_prefix(std::min(comma + 1, text.size()));
+    }
+    return fibres;
+}
+
+Cited<std::vector<Fibre>> ChoiceTables::usual_at(const CitedRecord* place) const {
+    const CitedCell* cell = place == nullptr ? nullptr : place->find("usual");
+    const auto fibres = cell == nullptr ? std::nullopt : read_fibres(cell->text);
+    return fibres ? Cited<std::vector<Fibre>>{*fibres, cell->source} : usual_;
+}
+
 /// Reads one record after the other; what cannot be read is pushed.
 class ChoiceTablesReader {
   public:
@@ -35,6 +55,11 @@ class ChoiceTablesReader {
         } else if (record.sort == "running") {
             if (const auto index = word(record, running_words)) {
                 tables_.melting_.at(*index) = number(record, "melts_over");
+            }
+        } else if (record.sort == "usual") {
+            if (const CitedCell* cell = record.find("fibres");
+                cell != nullptr && is_fibres(record, *cell)) {
+                tables_.usual_ = {*read_fibres(cell->text), cell->source};
             }
         } else {
             tables_.sheave_ = number(record, "diameters");
@@ -84,12 +109,22 @@ class ChoiceTablesReader {
         return Cited<Length>{value->length, cell->source};
     }
 
+    bool is_fibres(const CitedRecord& record, const CitedCell& cell) {
+        const bool known = read_fibres(cell.text).has_value();
+        if (!known) {
+            refuse(record, in_quotes(cell.text) + " must be fibres, separated by commas");
+        }
+        return known;
+    }
+
     /// Whether its words can be read is for the columns that they stand in for.
     void take_place(const CitedRecord& record) {
         for (const CitedCell& cell : record.cells) {
             const bool known = std::ranges::any_of(
                 need_columns, [&](Column column) { return column_name(column) == cell.key; });
-            if (!known) {
+            if (cell.key == "usual") {
+                static_cast<void>(is_fibres(record, cell));
+            } else if (!known) {
                 refuse(record, in_quotes(cell.key) + " is no need of a line");
             }
         }
@@ -102,10 +137,14 @@ class ChoiceTablesReader {
             refuse(record, "its id must be the name of a fibre");
             return;
         }
-        const CitedCell* slippery = record.find("slippery");
         tables_.fibres_.at(static_cast<std::size_t>(*fibre)) = {
-            slippery != nullptr && slippery->text == "yes", number(record, "gravity"),
+            says_yes(record, "slippery"), says_yes(record, "dear"), number(record, "gravity"),
             number(record, "melts"), number(record, "steady_share")};
+    }
+
+    [[nodiscard]] static bool says_yes(const CitedRecord& record, std::string_view key) {
+        const CitedCell* cell = record.find(key);
+        return cell != nullptr && cell->text == "yes";
     }
 
     void take_holder(const CitedRecord& record) {

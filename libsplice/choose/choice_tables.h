@@ -22,9 +22,13 @@ struct Cited {
     Citation source;
 };
 
+/// `polyester, HMPE`; nothing if one of the words is no fibre.
+[[nodiscard]] std::optional<std::vector<Fibre>> read_fibres(std::string_view text);
+
 /// What is known of a fibre, its strength apart.
 struct FibreFacts {
     bool slippery = false;                     ///< bare, it runs through what holds it
+    bool dear = false;                         ///< rope of it costs more than once that of others
     std::optional<Cited<double>> gravity;      ///< against water
     std::optional<Cited<double>> melts;        ///< or chars, degrees Celsius
     std::optional<Cited<double>> steady_share; ///< of its strength, over which it creeps
@@ -63,6 +67,8 @@ class ChoiceTables {
     }
     /// The smallest sheave, in diameters of the rope; nothing where nobody says.
     [[nodiscard]] const std::optional<Cited<double>>& least_sheave() const { return sheave_; }
+    /// The fibres that such a place usually has, or any place that does not say (null).
+    [[nodiscard]] Cited<std::vector<Fibre>> usual_at(const CitedRecord* place) const;
 
   private:
     friend class ChoiceTablesReader;
@@ -72,6 +78,7 @@ class ChoiceTables {
     std::array<std::optional<Citation>, holder_words.size()> slips_;
     std::array<std::optional<Cited<double>>, running_words.size()> melting_;
     std::optional<Cited<double>> sheave_;
+    Cited<std::vector<Fibre>> usual_;
 };
 
 } // namespace libsplice

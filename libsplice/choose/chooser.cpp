@@ -2,6 +2,7 @@
 // preferred until enough of them meet every need.
 #include "libsplice/choose/chooser.h"
 
+#include "libsplice/choose/ends_allow.h"
 #include "libsplice/job/plan_key.h"
 
 #include <algorithm>
@@ -26,57 +27,66 @@ bool is_high_modulus(Fibre fibre) {
     return fibre == Fibre::hmpe || fibre == Fibre::aramid || fibre == Fibre::lcp;
 }
 
-/// Wire and elastic are no rope that could replace one, nor the other way round.
-bool are_interchangeable(Construction one, Construction other) {
-    const auto is_apart = [](Construction construction) {
-        return construction == Construction::wire || construction == Construction::shock_cord;
-    };
-    return one == other || (!is_apart(one) && !is_apart(other));
-}
-
 /// What a rope is sorted by; what is not known comes last.
 struct Merit {
     std::optional<double> price;
+    bool unusual = false; ///< its fibre is, in such a place
+    bool dear = false;    ///< its fibre is
     std::optional<Length> give;
     std::optional<double> mass;
     Length diameter;
 };
 
-using SortKey = std::array<double, 4>;
-
-/// The smaller, the better.
+/// Where no price is known, rope of a usual fibre comes first, and of these a dear one last.
 SortKey key_of(const Merit& merit, Preference preference) {
     constexpr double unknown = std::numeric_limits<double>::infinity();
     const double price = merit.price.value_or(unknown);
+    const double unusual = merit.unusual ? 1.0 : 0.0;
+    const double dear = merit.dear ? 1.0 : 0.0;
     const double give = merit.give ? merit.give->si() : unknown;
     const double mass = merit.mass.value_or(unknown);
     const double diameter = merit.diameter.si();
     switch (preference) {
     case Preference::cost:
-        return {price, diameter, give, mass};
+        return {price, unusual, dear, diameter, give, mass};
     case Preference::stretch:
-        return {give, price, mass, diameter};
+        return {give, price, unusual, dear, mass, diameter};
     case Preference::weight:
-        return {mass, price, give, diameter};
+        return {mass, price, unusual, dear, give, diameter};
     case Preference::hand:
         break;
     }
-    return {-diameter, price, give, mass};
+    return {-diameter, price, unusual, dear, give, mass};
 }
 
-SortKey key_of(const TriedRope& tried, Preference preference) {
-    const Verdict& verdict = tried.verdict;
-    return key_of(Merit{verdict.price, verdict.give, verdict.mass_kg, tried.rope->diameter},
-                  preference);
+/// All that a line says but its names: lines with one key have the same ropes.
+std::string key_of(const JobLine& line) {
+    constexpr std::array names{Column::name,   Column::boat, Column::note,
+                               Column::colour, Column::lot,  Column::pair};
+    std::string key;
+    write_plan_key(line, key);
+    for (const ColumnDeclaration& column : job_columns) {
+        const Cell& cell = line.cell(column.id);
+        if (!column.decides && std::ranges::find(names, column.id) == names.end()) {
+            key += '\x1f';
+            key += cell.unit ? static_cast<char>('1' + static_cast<int>(*cell.unit)) : '0';
+            key += cell.text;
+        }
+    }
+    return key;
 }
 
-/// Of a metre of a rope that has not been cut yet.
-SortKey key_of(const Candidate& candidate, const Needs& needs, Preference preference) {
-    const auto mass =
-        candidate.rope->mass ? std::optional(candidate.rope->mass->value.si()) : std::nullopt;
-    return key_of(Merit{candidate.price(), give_of(candidate, needs, metres(1.0)), mass,
-                        candidate.rope->diameter},
-                  preference);
+bool is_unusual(const Rope& rope, const Needs& needs) {
+    return std::ranges::find(needs.usual.value, rope.fibre) == needs.usual.value.end();
+}
+
+void count(std::vector<RopesOut>& out, std::string_view need) {
+    const auto known = std::ranges::find(out, need, &RopesOut::need);
+    if (known == out.end()) {
+        out.push_back({std::string(need), 1});
+    } else {
+        ++known->ropes;
+    }
 }
 
 } // namespace
@@ -84,13 +94,14 @@ SortKey key_of(const Candidate& candidate, const Needs& needs, Preference prefer
 /// A line on which ropes are tried.
 struct Chooser::Trial {
     PlacedLine placed;
-    Needs needs;
-    const Rope* named = nullptr;  ///< as the job names it
-    bool demo = false;            ///< that is invented
-    std::optional<Length> length; ///< under load, once it has been cut from some rope
+    EndsAllow ends;
+    Needs needs = {};
+    const Rope* named = nullptr;       ///< as the job names it
+    bool demo = false;                 ///< that is invented
+    std::optional<Length> length = {}; ///< under load, once it has been cut from some rope
     /// What ropes of a sort that were tried retain of their strength.
-    std::map<std::pair<Construction, Fibre>, double> retained;
-    std::vector<std::string> tried; ///< ids
+    std::map<std::pair<Construction, Fibre>, double> retained = {};
+    std::vector<std::string> tried = {}; ///< ids
 
     [[nodiscard]] bool has_tried(const Rope& rope) const {
         return std::ranges::find(tried, rope.id) != tried.end();
@@ -101,8 +112,28 @@ struct Chooser::Trial {
     }
 };
 
-bool is_preferred(const TriedRope& one, const TriedRope& other, Preference preference) {
-    return key_of(one, preference) < key_of(other, preference);
+SortKey Chooser::key_of(const TriedRope& tried, const Needs& needs) const {
+    const Verdict& verdict = tried.verdict;
+    const Merit merit{verdict.price,
+                      is_unusual(*tried.rope, needs),
+                      tables_.of(tried.rope->fibre).dear,
+                      verdict.give,
+                      verdict.mass_kg,
+                      tried.rope->diameter};
+    return libsplice::key_of(merit, preference_);
+}
+
+/// Of a metre of a rope that has not been cut yet.
+SortKey Chooser::key_of(const Candidate& candidate, const Needs& needs) const {
+    const Rope& rope = *candidate.rope;
+    const auto mass = rope.mass ? std::optional(rope.mass->value.si()) : std::nullopt;
+    const Merit merit{candidate.price(),
+                      is_unusual(rope, needs),
+                      tables_.of(rope.fibre).dear,
+                      give_of(candidate, needs, metres(1.0)),
+                      mass,
+                      rope.diameter};
+    return libsplice::key_of(merit, preference_);
 }
 
 /// Cuts the line, which names the candidate.
@@ -160,21 +191,33 @@ std::vector<TriedRope> Chooser::try_named(Trial& trial) {
     return ropes;
 }
 
-/// Candidates that fail no need by themselves, the preferred ones first. What was invented for the
-/// demo is for lines that name such a rope.
-std::vector<std::size_t> Chooser::hopeful(const Trial& trial) const {
-    const Construction sort =
-        trial.named == nullptr ? Construction::double_braid : trial.named->construction;
+/// Whether the rope is of a sort that the line may be of. What was invented for the demo is for
+/// lines that name such a rope, or for a stock that has it.
+bool Chooser::may_try(const Trial& trial, const Candidate& candidate) const {
+    const Construction construction = candidate.rope->construction;
+    const bool of_its_sort = trial.named != nullptr
+                                 ? are_interchangeable(construction, trial.named->construction)
+                                 : trial.ends.may_be(construction);
+    return of_its_sort && (!candidate.invented || candidate.at_hand || trial.demo) &&
+           !trial.has_tried(*candidate.rope);
+}
+
+/// Candidates that fail no need by themselves, the preferred ones first.
+std::vector<std::size_t> Chooser::hopeful(const Trial& trial, std::vector<RopesOut>& out) const {
     std::vector<std::pair<SortKey, std::size_t>> keyed;
     for (std::size_t i = 0; i < candidates_.size(); ++i) {
         const Candidate& candidate = candidates_.at(i);
         const Rope& rope = *candidate.rope;
-        if (candidate.invented && !trial.demo) {
+        if (!may_try(trial, candidate)) {
             continue;
         }
-        if (are_interchangeable(rope.construction, sort) && !trial.has_tried(rope) &&
-            !failure_of_rope(candidate, trial.needs, tables_, trial.foreseen(rope))) {
-            keyed.emplace_back(key_of(candidate, trial.needs, preference_), i);
+        if (!trial.ends.allows(rope.construction)) {
+            count(out, "ends");
+        } else if (const auto need =
+                       failed_by_rope(candidate, trial.needs, tables_, trial.foreseen(rope))) {
+            count(out, column_name(*need));
+        } else {
+            keyed.emplace_back(key_of(candidate, trial.needs), i);
         }
     }
     std::ranges::sort(keyed);
@@ -185,50 +228,54 @@ std::vector<std::size_t> Chooser::hopeful(const Trial& trial) const {
 
 /// The best others that meet every need; if there are none, the nearest ones, so that it is said
 /// what they lack.
-std::vector<TriedRope> Chooser::try_best(Trial& trial) {
+std::vector<TriedRope> Chooser::try_best(Trial& trial, std::vector<RopesOut>& out) {
     constexpr std::size_t most_cut = 200; // of a line for which hardly any rope serves
     std::vector<TriedRope> best;
     std::vector<TriedRope> nearest;
-    for (const std::size_t index : hopeful(trial)) {
+    for (const std::size_t index : hopeful(trial, out)) {
         if (best.size() == best_shown || trial.tried.size() >= most_cut) {
             break;
         }
         // What the ropes before it came to says more than was known when the list was made.
         const Candidate& candidate = candidates_.at(index);
-        if (failure_of_rope(candidate, trial.needs, tables_, trial.foreseen(*candidate.rope))) {
+        if (const auto need =
+                failed_by_rope(candidate, trial.needs, tables_, trial.foreseen(*candidate.rope))) {
+            count(out, column_name(*need));
             continue;
         }
         TriedRope tried = try_candidate(trial, index, ShownAs::best);
+        if (tried.verdict.fails) {
+            count(out, tried.verdict.fails->need);
+        }
         std::vector<TriedRope>& kept = tried.verdict.fails ? nearest : best;
         if (kept.size() < best_shown) {
             kept.push_back(std::move(tried));
         }
     }
-    std::ranges::sort(best, [&](const TriedRope& one, const TriedRope& other) {
-        return is_preferred(one, other, preference_);
-    });
+    std::ranges::sort(best, {}, [&](const TriedRope& tried) { return key_of(tried, trial.needs); });
     return best.empty() ? nearest : best;
 }
 
-LineChoice Chooser::choose(const JobRow& row, FaultSink& faults) {
-    LineChoice choice;
-    choice.name = row.line.text(Column::name);
-    choice.boat = row.line.text(Column::boat);
-    choice.rope = row.line.text(Column::rope);
-    if (row.fault != nullptr) {
-        choice.fault = *row.fault;
-        return choice;
+/// The line's needs and the rope that it names; what is wrong with them is added to `faults`.
+Chooser::Trial Chooser::begin(const JobRow& row, CellReader& cells, std::vector<Fault>& faults) {
+    Trial trial{with_place(row.line, tables_, cells), EndsAllow(book_, cells)};
+    CellReader placed(trial.placed.line, faults);
+    trial.needs = read_needs(trial.placed, book_.catalogue(), placed);
+    trial.needs.usual = tables_.usual_at(trial.placed.place);
+    if (!row.line.text(Column::rope).empty()) {
+        trial.named = ropes_.find(cells);
     }
+    return trial;
+}
+
+LineChoice Chooser::work_out(const JobRow& row, FaultSink& faults) {
+    LineChoice choice;
+    choice.rope = row.line.text(Column::rope);
     std::vector<Fault> own_faults;
     CellReader cells(row.line, own_faults);
     choice.quantity = cells.quantity();
-    Trial trial{with_place(row.line, tables_, cells), {}, nullptr, false, {}, {}, {}};
-    CellReader placed(trial.placed.line, own_faults);
-    trial.needs = read_needs(trial.placed, placed);
+    Trial trial = begin(row, cells, own_faults);
     choice.needs = trial.needs;
-    if (!choice.rope.empty()) {
-        trial.named = ropes_.find(cells);
-    }
     if (!own_faults.empty()) {
         for (const Fault& fault : own_faults) {
             faults.push(fault);
@@ -237,15 +284,65 @@ LineChoice Chooser::choose(const JobRow& row, FaultSink& faults) {
         return choice;
     }
     choice.ropes = try_named(trial);
-    std::ranges::move(try_best(trial), std::back_inserter(choice.ropes));
+    std::ranges::move(try_best(trial, choice.out), std::back_inserter(choice.ropes));
     for (std::size_t i = 0; i < choice.ropes.size(); ++i) {
         if (!choice.ropes[i].verdict.fails &&
-            (!choice.chosen ||
-             is_preferred(choice.ropes[i], choice.ropes[*choice.chosen], preference_))) {
+            (!choice.chosen || key_of(choice.ropes[i], trial.needs) <
+                                   key_of(choice.ropes[*choice.chosen], trial.needs))) {
             choice.chosen = i;
         }
     }
     return choice;
+}
+
+LineChoice Chooser::choose(const JobRow& row, FaultSink& faults) {
+    LineChoice choice;
+    if (row.fault != nullptr) {
+        choice.rope = row.line.text(Column::rope);
+        choice.fault = *row.fault;
+    } else {
+        const std::string key = libsplice::key_of(row.line);
+        const auto like = chosen_.find(key);
+        choice = like == chosen_.end() ? work_out(row, faults) : like->second;
+        if (like == chosen_.end() && !choice.fault) {
+            chosen_.emplace(key, choice);
+        }
+    }
+    choice.name = row.line.text(Column::name);
+    choice.boat = row.line.text(Column::boat);
+    choice.colour = row.line.text(Column::colour);
+    choice.lot = row.line.text(Column::lot);
+    choice.pair = row.line.text(Column::pair);
+    return choice;
+}
+
+void Chooser::add_others(const JobRow& row, std::span<const std::size_t> candidates,
+                         LineChoice& choice) {
+    if (choice.fault || row.fault != nullptr) {
+        return;
+    }
+    const auto [like, is_new] = others_.try_emplace(libsplice::key_of(row.line));
+    if (is_new) {
+        std::vector<Fault> unheard;
+        CellReader cells(row.line, unheard);
+        Trial trial = begin(row, cells, unheard);
+        for (const TriedRope& rope : choice.ropes) {
+            trial.tried.push_back(rope.rope->id);
+        }
+        for (const std::size_t index : candidates) {
+            const Candidate& candidate = candidates_.at(index);
+            const Rope& rope = *candidate.rope;
+            if (!may_try(trial, candidate) || !trial.ends.allows(rope.construction) ||
+                failed_by_rope(candidate, trial.needs, tables_, trial.foreseen(rope))) {
+                continue;
+            }
+            TriedRope tried = try_candidate(trial, index, ShownAs::together);
+            if (!tried.verdict.fails) {
+                like->second.push_back(std::move(tried));
+            }
+        }
+    }
+    choice.others = like->second;
 }
 
 } // namespace libsplice

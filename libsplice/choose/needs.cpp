@@ -2,7 +2,7 @@
 #include "libsplice/choose/needs.h"
 
 #include "libsplice/base/text.h"
-#include "libsplice/cut/bind/strength.h"
+#include "libsplice/cut/bind/load.h"
 #include "libsplice/units/read.h"
 
 #include <algorithm>
@@ -91,6 +91,21 @@ std::optional<Length> read_size(CellReader& cells, Column column) {
     return length ? std::optional(from_nanometres(*length)) : std::nullopt;
 }
 
+/// A load that is worked out rests on its formula's source.
+void take_load(const Catalogue& catalogue, CellReader& cells, Needs& needs) {
+    const auto load = read_load(catalogue, cells);
+    if (!load) {
+        return;
+    }
+    needs.load = load->force;
+    needs.load_working = load->working;
+    if (load->working) {
+        const auto at = std::ranges::find(need_columns, Column::load) - need_columns.begin();
+        needs.sources.at(static_cast<std::size_t>(at)) =
+            catalogue.citations().at(load->working->source);
+    }
+}
+
 } // namespace
 
 PlacedLine with_place(const JobLine& line, const ChoiceTables& tables, CellReader& cells) {
@@ -119,12 +134,12 @@ PlacedLine with_place(const JobLine& line, const ChoiceTables& tables, CellReade
     return placed;
 }
 
-Needs read_needs(const PlacedLine& placed, CellReader& cells) {
+Needs read_needs(const PlacedLine& placed, const Catalogue& catalogue, CellReader& cells) {
     Needs needs;
     needs.place = placed.place == nullptr ? std::string() : placed.place->id;
     needs.sources = placed.sources;
     needs.carries_person = cells.yes(Column::carries_person);
-    needs.load = read_load(cells);
+    take_load(catalogue, cells, needs);
     needs.set = cells.tension(Column::set_tension);
     needs.most_give = read_size(cells, Column::most_give);
     needs.standing = read_word<Standing>(cells, Column::standing, standing_words);

@@ -11,8 +11,8 @@
 namespace libsplice {
 
 /// The tables that places.toml may hold.
-inline constexpr std::array<std::string_view, 6> cited_tables{"place",  "fibre",   "hand",
-                                                              "holder", "running", "sheave"};
+inline constexpr std::array<std::string_view, 7> cited_tables{"place",   "fibre",  "hand", "holder",
+                                                              "running", "sheave", "usual"};
 
 /// Reads a record of the table `sort`: `id`, `words`, and cells such as
 /// `held_by = { is = "cleat", source = ..., locator = ..., status = ... }`. Every fault is pushed,

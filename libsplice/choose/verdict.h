@@ -44,10 +44,10 @@ struct Foreseen {
     std::optional<double> retained; ///< of its strength, after ends, bends and knots
 };
 
-/// What a rope fails by itself, before the line is cut from it; nothing if it may serve.
-[[nodiscard]] std::optional<Failure> failure_of_rope(const Candidate& candidate, const Needs& needs,
-                                                     const ChoiceTables& tables,
-                                                     const Foreseen& foreseen);
+/// The need that a rope fails by itself, before the line is cut from it; nothing if it may serve.
+[[nodiscard]] std::optional<Column> failed_by_rope(const Candidate& candidate, const Needs& needs,
+                                                   const ChoiceTables& tables,
+                                                   const Foreseen& foreseen);
 
 /// How far `length` of the rope gives from set to load; nothing if a pull or its stretch is not
 /// known. A line without a set tension is set slack.

@@ -178,9 +178,16 @@ struct AlongLine {
 /// Where a line is weakest.
 enum class WeakPlace : std::uint8_t { end, pin, sheave };
 
+/// How a load was worked out of what the job says of a sail, a block, a tackle or a boat.
+struct LoadWorking {
+    Working working;
+    CitationId source{};
+};
+
 /// What the line holds, and what is asked of it.
 struct Strength {
-    std::optional<Force> load;        ///< the greatest in use
+    std::optional<Force> load;               ///< the greatest in use
+    std::optional<LoadWorking> load_working; ///< nothing: the job states it as a force
     std::optional<Retained> retained; ///< the least that a source gives of its ends and bends
     WeakPlace place{};                ///< what retains so little
     std::optional<LineEnd> weaker;    ///< the end there; none for a sheave

@@ -155,7 +155,8 @@ inline constexpr auto job_columns = std::to_array<ColumnDeclaration>({
      .sort = CellSort::yes_no},
     {.id = Column::load,
      .name = "load",
-     .meaning = "the greatest load in use, from which the design factor is worked out",
+     .meaning = "the greatest load in use, from which the design factor is worked out: a force, or "
+                "in a TOML job the sail, tackle or boat that makes it",
      .sort = CellSort::force,
      .shape = CellShape::table},
     {.id = Column::spare,

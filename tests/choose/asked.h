@@ -37,7 +37,7 @@ inline Asked asked_by(const std::vector<NamedCell>& cells) {
             CellReader of_job(row.line, asked.faults);
             const PlacedLine placed = with_place(row.line, shipped_places(), of_job);
             CellReader of_place(placed.line, asked.faults);
-            asked.needs = read_needs(placed, of_place);
+            asked.needs = read_needs(placed, shipped_book().catalogue(), of_place);
             return true;
         });
     EXPECT_TRUE(read);

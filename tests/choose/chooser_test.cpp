@@ -22,7 +22,7 @@ class Shop {
             ADD_FAILURE() << to_text(fault);
         }
         book_ = std::make_unique<Book>(*Book::open(*std::move(catalogue)));
-        candidates_ = std::make_unique<Candidates>(*book_, std::span<const std::string>());
+        candidates_ = std::make_unique<Candidates>(*book_, std::span<const StockedRope>());
     }
 
     LineChoice choose(const std::vector<NamedCell>& cells,

@@ -102,6 +102,73 @@ class Choose(unittest.TestCase):
         self.assertIsNone(line["chosen"])
         self.assertIn("No rule that was read", line["caution"])
 
+    def test_a_load_may_be_worked_out(self):
+        text = '[[line]]\nname = "sheet"\nlength = "9 m"\nload = { sheet_of = "25 m2", wind = "20 kn" }\n'
+        job = self.write("job.toml", text)
+        (line,) = self.choice(job)["lines"]
+        self.assertAlmostEqual(line["needs"]["load_n"] / 9.80665, 210.4, 6)
+        self.assertIn("0.02104", line["needs"]["load_working"])
+        self.assertIn("harken-loading-formulas", line["needs"]["source"]["load"])
+        wrong = self.write("wrong.toml", text.replace('"20 kn"', "20"))
+        done = run("choose", wrong)
+        self.assertEqual(done.returncode, 1)
+        self.assertIn("wrong.toml:4:", done.stderr)
+
+    def test_an_end_that_cannot_be_made_is_out(self):
+        job = self.write("job.csv", "name,length,load,end_a,end_a.eye\nstrop,3 m,500 N,locked-eye,60 mm\n")
+        (line,) = self.choice(job)["lines"]
+        self.assertGreater(line["out"]["ends"], 10)
+        for rope in line["candidates"]:
+            self.assertTrue(rope["rope"].startswith("12-strand"), rope["rope"])
+
+    def test_without_prices_the_dear_fibre_is_not_first(self):
+        job = self.write("job.csv", "name,length,load\nline,3 m,500 N\n")
+        (line,) = self.choice(job)["lines"]
+        self.assertIn("polyester", line["chosen"])
+        self.assertIn("No price is known", line["not_known"])
+        for form in ("text", "html"):
+            self.assertIn("No price is known", run("choose", job, "--format", form).stdout)
+
+    def test_together_shares_reels(self):
+        # By the metre each line is cheapest in its own rope: 8 x 1.5 = 12 and 6 x 1.4 = 8.4. A reel of 20 m
+        # of the first holds both for 16.
+        ropes = self.write("ropes.csv", "id,construction,fibre,diameter,breaking,price\n"
+                                        "one,double-braid,polyester,8 mm,14 kN,1.50\n"
+                                        "two,double-braid,polyester,6 mm,8 kN,1.40\n")
+        reels = self.write("reels.csv", "id,rope,length,kind,price\nR20,one,20 m,order,16/reel\n")
+        job = self.write("job.csv", "name,length,load,held_range,fit,spare\n"
+                                    "a,8 m,500 N,8-8 mm,at-least,0 mm\nb,6 m,500 N,6-8 mm,at-least,0 mm\n")
+        answer = self.choice(job, "--ropes", ropes, "--stock", reels, "--together")
+        together = answer["together"]
+        self.assertEqual([line["chosen"] for line in answer["lines"]], ["one", "one"])
+        self.assertAlmostEqual(together["cost"], 16.0, 6)
+        self.assertTrue(together["proved"])
+        self.assertEqual((together["sorts"], together["gap"]), (1, 0))
+        alone = self.choice(job, "--ropes", ropes, "--stock", reels)
+        self.assertIsNone(alone["together"])
+
+    def test_the_demo_fleet_is_roped_from_nothing(self):
+        examples = Path(TABLES).parent / "docs/examples"
+        with open(examples / "boat.csv", encoding="utf-8") as file:
+            rows = list(csv.DictReader(file))
+        for row in rows:
+            row["rope"] = ""
+        bare = self.folder / "bare.csv"
+        with open(bare, "w", encoding="utf-8", newline="") as file:
+            writer = csv.DictWriter(file, rows[0])
+            writer.writeheader()
+            writer.writerows(rows)
+        stock, out = examples / "stock.csv", self.folder / "roped.csv"
+        answer = self.choice(bare, "--stock", stock, "--together", "--output", out)
+        self.assertTrue(all(line["chosen"] for line in answer["lines"]))
+        together = answer["together"]
+        self.assertLessEqual(together["cost"], together["line_by_line"] + 0.005)
+        self.assertLess(together["sorts"], together["sorts_line_by_line"])
+        self.assertEqual(run("cut", out).returncode, 0)
+        # The planner of reels comes to the same cost.
+        plan = json.loads(run("reel", out, "--stock", stock, "--format", "json").stdout)
+        self.assertAlmostEqual(plan["value"], together["cost"], 2)
+
     def test_what_is_wrong_is_said(self):
         job = self.write("job.csv", JOB)
         self.assertEqual(run("choose").returncode, 2)

@@ -4,6 +4,7 @@
 #include "libsplice/cut/bind/along_line.h"
 #include "libsplice/cut/bind/ends.h"
 #include "libsplice/cut/bind/fit.h"
+#include "libsplice/cut/bind/load.h"
 #include "libsplice/cut/bind/order.h"
 #include "libsplice/cut/bind/person.h"
 #include "libsplice/cut/bind/route.h"
@@ -25,7 +26,7 @@ std::unique_ptr<const BoundLine> LineBinder::bind(CellReader& cells) {
     line->fit = bind_fit(settings_, cells);
     line->along = read_along_line(cells);
     StateAsked asked = read_state(cells);
-    const auto load = read_load(cells);
+    const auto load = read_load(book_.catalogue(), cells);
     const bool carries_person = cells.yes(Column::carries_person);
     line->rope = ropes_.find(cells);
     if (!cells.text(Column::middle).empty()) {

@@ -107,22 +107,12 @@ void compare(const StrengthOf& of, Strength& strength, CellReader& cells) {
 
 } // namespace
 
-std::optional<Force> read_load(CellReader& cells) {
-    const auto load = cells.tension(Column::load);
-    if (!load) {
-        return std::nullopt;
-    }
-    if (load->basis != Tension::Basis::force) {
-        cells.add(Fault{Code::not_a_tension, "the load must be a force such as 1.2 kN"},
-                  Column::load);
-        return std::nullopt;
-    }
-    return Force(load->value);
-}
-
 Strength bind_strength(const StrengthOf& of, CellReader& cells) {
     Strength strength;
-    strength.load = of.load;
+    if (of.load) {
+        strength.load = of.load->force;
+        strength.load_working = of.load->working;
+    }
     for (const LineEnd end : both_ends) {
         if (of.ends.counts(end)) {
             count_end(end, of.ends.at(end), strength);

@@ -2,12 +2,10 @@
 #pragma once
 
 #include "libsplice/cut/bind/cell_reader.h"
+#include "libsplice/cut/bind/load.h"
 #include "libsplice/cut/bound_line.h"
 
 namespace libsplice {
-
-/// The column load, a force. Code::not_a_tension.
-[[nodiscard]] std::optional<Force> read_load(CellReader& cells);
 
 /// What the strength of a line rests on.
 struct StrengthOf {
@@ -16,7 +14,7 @@ struct StrengthOf {
     const Rope& rope;
     const BoundEnds& ends;
     const std::optional<RouteLength>& route;
-    std::optional<Force> load;
+    const std::optional<StatedLoad>& load;
     bool carries_person = false;
 };
 

@@ -62,6 +62,39 @@ constexpr std::string_view generic_person_caution =
     "nothing but the strength on its own reel says what a rope that carries a person holds, and "
     "this one has only a generic strength: no design factor is worked out; give rope_breaking";
 
+constexpr std::string_view sheet_load_limit =
+    "the load of {1} is worked out, and holds for the apparent wind at which this sail is really "
+    "carried: a boat of much form stability, or of two hulls, carries it longer and loads it more";
+constexpr std::string_view mainsheet_load_limit =
+    "the load of {1} is worked out for one part of the tackle, without friction, and holds for the "
+    "apparent wind at which this sail is really carried";
+constexpr std::string_view block_load_limit =
+    "the load of {1} is worked out without friction, for what holds the block";
+constexpr std::string_view tackle_load_limit =
+    "the load of {1} is worked out for the hauling part, as it hauls; its source takes the same "
+    "loss at every sheave";
+constexpr std::string_view righting_load_limit =
+    "the load of {1} is worked out for a boat of two hulls with the whole crew out on the wire, as "
+    "its windward hull leaves the water; waves and gusts are not in it";
+
+/// What limits a load that was worked out; empty: it is not one of these.
+std::string_view limit_of_load(FormulaId formula) {
+    switch (formula) {
+    case FormulaId::sheet_load:
+        return sheet_load_limit;
+    case FormulaId::mainsheet_load:
+        return mainsheet_load_limit;
+    case FormulaId::block_load:
+        return block_load_limit;
+    case FormulaId::tackle_load:
+        return tackle_load_limit;
+    case FormulaId::righting_load:
+        return righting_load_limit;
+    default:
+        return {};
+    }
+}
+
 using Cautions = std::vector<PieceCaution>;
 
 /// From the end to where the slip knot has to stand; 0 where the splice needs none.
@@ -105,6 +138,14 @@ void add_generic_caution(const BoundLine& line, Cautions& cautions) {
 /// Of a load that is much for the line, or cannot be judged.
 void add_load_cautions(const BoundLine& line, Cautions& cautions) {
     const Strength& strength = line.strength;
+    if (strength.load_working) {
+        TextAmounts amounts;
+        amounts.push_back(amount_of(*strength.load));
+        cautions.push_back(
+            {{limit_of_load(strength.load_working->working.formula), strength.load_working->source},
+             std::nullopt,
+             amounts});
+    }
     add_generic_caution(line, cautions);
     if (strength.load && !line.rope->breaking) {
         TextAmounts amounts;

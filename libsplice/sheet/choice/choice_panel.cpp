@@ -24,25 +24,25 @@ class ChoicePanel {
   public:
     ChoicePanel(Page& page, UnitSystem units) : page_(page), units_(units) {}
 
-    void write(std::span<const LineChoice> lines) {
-        for (const LineChoice& line : lines) {
-            write_line(line);
+    void write(const JobChoice& choice) {
+        for (const LineChoice& line : choice.lines) {
+            write_line(line, choice.preference);
+        }
+        if (choice.asked_together) {
+            write_together(choice);
         }
         page_.blank();
         write_care(page_);
     }
 
   private:
-    void write_line(const LineChoice& line) {
+    void write_line(const LineChoice& line, Preference preference) {
         page_.section(line.name + (line.boat.empty() ? "" : ", " + line.boat));
         if (line.fault) {
             page_.fact("Error", line.fault->text);
             return;
         }
         write_needs(line.needs);
-        if (!line.needs.load) {
-            page_.fact("load", "not given, so strength is not looked at");
-        }
         page_.head(columns, std::array<std::string, 6>{"rope", "gives", "factor", "to buy", "price",
                                                        "grams"});
         for (std::size_t i = 0; i < line.ropes.size(); ++i) {
@@ -50,14 +50,56 @@ class ChoicePanel {
         }
         page_.fact("Chosen", line.chosen ? line.ropes[*line.chosen].rope->title
                                          : "none: no rope that is known meets every need");
+        page_.fact("Not known", what_is_not_known(line, preference));
         page_.fact("The cheaper", what_cheaper_gives_up(line, units_));
+        page_.fact("Out, by need", ropes_that_are_out(line));
         if (line.needs.carries_person) {
             page_.paragraph(no_rule_for_a_person, 0);
         }
     }
 
+    void write_together(const JobChoice& choice) {
+        page_.section("ALL LINES TOGETHER");
+        if (!choice.together) {
+            page_.paragraph("No rope that serves has a price, so no cost can be made small. A list "
+                            "of ropes, a stock or rope_price gives prices.",
+                            0);
+            return;
+        }
+        const Together& together = *choice.together;
+        const auto money = [](double value) {
+            return show_number(value, 2);
+        };
+        const auto sorts = [](std::size_t count) {
+            return std::to_string(count) + (count == 1 ? " sort of rope" : " sorts of rope");
+        };
+        page_.fact("Cost",
+                   money(together.cost) + " for " + sorts(together.sorts) +
+                       (together.proved ? "; proved: no choice of these ropes costs less"
+                                        : "; no choice of these ropes costs less than " +
+                                              money(together.bound) + ", a gap of " +
+                                              show_number(100.0 * together.gap(), 2) + " %"));
+        page_.fact("Line by line",
+                   (together.line_by_line ? money(*together.line_by_line)
+                                          : std::string("the stock has no place for a piece,")) +
+                       " for " + sorts(together.sorts_line_by_line) + ", cut from its own reels");
+        for (const FewerSorts& fewer : together.fewer) {
+            std::string ropes;
+            for (const std::string& rope : fewer.ropes) {
+                ropes += (ropes.empty() ? "" : ", ") + rope;
+            }
+            page_.fact("With " + std::to_string(fewer.sorts), money(fewer.cost - together.cost) +
+                                                                  " more, " + money(fewer.cost) +
+                                                                  ": " + ropes);
+        }
+        for (const std::size_t line : together.left_out) {
+            page_.fact("Left out", choice.lines[line].name + ": no rope with a price serves");
+        }
+    }
+
     void write_needs(const Needs& needs) {
         page_.fact("Place", needs.place);
+        page_.fact("Usual", usual_in_words(needs) + " (" + to_text(needs.usual.source) + ')');
         for (std::size_t i = 0; i < need_columns.size(); ++i) {
             const std::string words = need_in_words(needs, i, units_);
             if (!words.empty()) {
@@ -92,21 +134,21 @@ class ChoicePanel {
 
 } // namespace
 
-void write_choice(Page& page, std::span<const LineChoice> lines, UnitSystem units) {
-    ChoicePanel(page, units).write(lines);
+void write_choice(Page& page, const JobChoice& choice, UnitSystem units) {
+    ChoicePanel(page, units).write(choice);
 }
 
-void write_choice_as_text(std::span<const LineChoice> lines, Output& output, UnitSystem units) {
+void write_choice_as_text(const JobChoice& choice, Output& output, UnitSystem units) {
     TextPage page(output);
     page.title("CHOICE OF ROPE");
-    write_choice(page, lines, units);
+    write_choice(page, choice, units);
 }
 
-void write_choice_as_html(std::span<const LineChoice> lines, Output& output, UnitSystem units) {
+void write_choice_as_html(const JobChoice& choice, Output& output, UnitSystem units) {
     std::string text = html_start("Choice of rope");
     {
         HtmlPage page(text);
-        write_choice(page, lines, units);
+        write_choice(page, choice, units);
     }
     output.write(text);
     output.write(html_finish());

@@ -1,6 +1,9 @@
 // Words for needs, and the sentence that compares the cheaper rope with the chosen one.
 #include "libsplice/sheet/choice/choice_sheet.h"
 
+#include "libsplice/catalogue/vocabulary.h"
+#include "libsplice/sheet/panel/working.h"
+
 #include <vector>
 
 namespace libsplice {
@@ -20,6 +23,15 @@ std::string holders_in_words(const std::vector<Holder>& holders) {
     return text;
 }
 
+std::string load_in_words(const Needs& needs, UnitSystem units) {
+    if (!needs.load) {
+        return {};
+    }
+    const std::string force = show_force(*needs.load, units);
+    return needs.load_working ? force + " = " + show_working(needs.load_working->working, units)
+                              : force;
+}
+
 std::string tension_in_words(const Tension& tension, UnitSystem units) {
     return tension.basis == Tension::Basis::share
                ? show_number(100.0 * tension.value, 1) + " % of its strength"
@@ -27,6 +39,15 @@ std::string tension_in_words(const Tension& tension, UnitSystem units) {
 }
 
 } // namespace
+
+std::string usual_in_words(const Needs& needs) {
+    std::string text;
+    for (const Fibre fibre : needs.usual.value) {
+        text += (text.empty() ? "" : ", ") +
+                std::string(fibre_names()[static_cast<std::size_t>(fibre)]);
+    }
+    return text;
+}
 
 std::string need_in_words(const Needs& needs, std::size_t need, UnitSystem units) {
     const auto length = [&](const std::optional<Length>& value) {
@@ -36,7 +57,7 @@ std::string need_in_words(const Needs& needs, std::size_t need, UnitSystem units
     case Column::carries_person:
         return needs.carries_person ? "yes" : "";
     case Column::load:
-        return needs.load ? show_force(*needs.load, units) : "";
+        return load_in_words(needs, units);
     case Column::set_tension:
         return needs.set ? tension_in_words(*needs.set, units) : "";
     case Column::most_give:
@@ -64,6 +85,29 @@ std::string need_in_words(const Needs& needs, std::size_t need, UnitSystem units
     default:
         return {};
     }
+}
+
+std::string what_is_not_known(const LineChoice& line, Preference preference) {
+    std::string text;
+    if (!line.needs.load) {
+        text = "No load is given, so strength is not looked at. ";
+        if (!line.needs.held_range && !line.needs.hand) {
+            text += "Nothing says how thick the rope must be: give load or held_range. ";
+        }
+    }
+    if (preference == Preference::cost && line.chosen && !line.ropes[*line.chosen].verdict.price) {
+        text += "No price is known of the ropes that serve: those of a dear fibre come last, and "
+                "the thinner ones first. A list of ropes, a stock or rope_price gives prices.";
+    }
+    return text;
+}
+
+std::string ropes_that_are_out(const LineChoice& line) {
+    std::string text;
+    for (const RopesOut& out : line.out) {
+        text += (text.empty() ? "" : ", ") + out.need + ' ' + std::to_string(out.ropes);
+    }
+    return text;
 }
 
 std::string what_cheaper_gives_up(const LineChoice& line, UnitSystem units) {

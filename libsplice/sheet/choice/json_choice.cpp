@@ -2,6 +2,7 @@
 #include "libsplice/sheet/choice/choice_sheet.h"
 #include "libsplice/sheet/json/json_format.h"
 #include "libsplice/sheet/json/json_parts.h"
+#include "libsplice/sheet/panel/working.h"
 
 namespace libsplice {
 
@@ -11,20 +12,24 @@ class ChoiceJson {
   public:
     explicit ChoiceJson(Output& output) : json_(output) {}
 
-    void write(std::span<const LineChoice> lines) {
+    void write(const JobChoice& choice) {
         json_.begin_object();
         json_.key("schema");
         json_.whole(1);
         json_.key("lines");
         json_.begin_array();
-        for (const LineChoice& line : lines) {
+        for (const LineChoice& line : choice.lines) {
             json_.new_line();
-            write_line(line);
+            write_line(line, choice.preference);
         }
         json_.end_array();
         json_.new_line();
         json_.key("together");
-        json_.null();
+        if (choice.together) {
+            write_together(choice, *choice.together);
+        } else {
+            json_.null();
+        }
         json_.end_object();
     }
 
@@ -58,7 +63,7 @@ class ChoiceJson {
         }
     }
 
-    void write_line(const LineChoice& line) {
+    void write_line(const LineChoice& line, Preference preference) {
         json_.begin_object();
         json_.text("name", line.name);
         json_.text("boat", line.boat);
@@ -74,6 +79,9 @@ class ChoiceJson {
         optional_word("chosen", line.chosen ? std::optional<std::string_view>(
                                                   line.ropes[*line.chosen].rope->id)
                                             : std::nullopt);
+        write_out(line);
+        json_.text("cheaper", what_cheaper_gives_up(line, UnitSystem::metric));
+        json_.text("not_known", what_is_not_known(line, preference));
         optional_word("caution", line.needs.carries_person
                                      ? std::optional<std::string_view>(no_rule_for_a_person)
                                      : std::nullopt);
@@ -86,12 +94,64 @@ class ChoiceJson {
         json_.end_object();
     }
 
+    void write_together(const JobChoice& choice, const Together& together) {
+        json_.begin_object();
+        json_.number("cost", together.cost);
+        json_.number("bound", together.bound);
+        json_.number("gap", together.gap());
+        json_.key("proved");
+        json_.boolean(together.proved);
+        json_.number("line_by_line", together.line_by_line);
+        json_.key("sorts");
+        json_.whole(static_cast<long long>(together.sorts));
+        json_.key("sorts_line_by_line");
+        json_.whole(static_cast<long long>(together.sorts_line_by_line));
+        json_.key("fewer");
+        json_.begin_array();
+        for (const FewerSorts& fewer : together.fewer) {
+            json_.begin_object();
+            json_.key("sorts");
+            json_.whole(static_cast<long long>(fewer.sorts));
+            json_.number("cost", fewer.cost);
+            json_.number("extra", fewer.cost - together.cost);
+            json_.key("ropes");
+            json_.begin_array();
+            for (const std::string& rope : fewer.ropes) {
+                json_.text(rope);
+            }
+            json_.end_array();
+            json_.end_object();
+        }
+        json_.end_array();
+        json_.key("left_out");
+        json_.begin_array();
+        for (const std::size_t line : together.left_out) {
+            json_.text(choice.lines[line].name);
+        }
+        json_.end_array();
+        json_.end_object();
+    }
+
+    void write_out(const LineChoice& line) {
+        json_.key("out");
+        json_.begin_object();
+        for (const RopesOut& out : line.out) {
+            json_.key(out.need);
+            json_.whole(static_cast<long long>(out.ropes));
+        }
+        json_.end_object();
+    }
+
     void write_needs(const Needs& needs) {
         json_.begin_object();
         json_.text("place", needs.place);
         json_.key("carries_person");
         json_.boolean(needs.carries_person);
         json_.number("load_n", needs.load ? std::optional(needs.load->si()) : std::nullopt);
+        json_.key("load_working");
+        needs.load_working
+            ? json_.text(show_working(needs.load_working->working, UnitSystem::metric))
+            : json_.null();
         json_.number("set_tension_n", needs.set && needs.set->basis == Tension::Basis::force
                                           ? std::optional(needs.set->value)
                                           : std::nullopt);
@@ -113,8 +173,10 @@ class ChoiceJson {
         json_.key("floats");
         json_.boolean(needs.floats);
         json_.number("price_limit", needs.price_limit);
+        json_.text("usual", usual_in_words(needs));
         json_.key("source");
         json_.begin_object();
+        json_.text("usual", to_text(needs.usual.source));
         for (std::size_t i = 0; i < need_columns.size(); ++i) {
             if (const std::string source = source_of_need(needs, i); !source.empty()) {
                 json_.text(name_of_need(i), source);
@@ -167,8 +229,8 @@ class ChoiceJson {
 
 } // namespace
 
-void write_choice_as_json(std::span<const LineChoice> lines, Output& output, UnitSystem /*units*/) {
-    ChoiceJson(output).write(lines);
+void write_choice_as_json(const JobChoice& choice, Output& output, UnitSystem /*units*/) {
+    ChoiceJson(output).write(choice);
     output.write('\n');
 }
 

@@ -5,6 +5,7 @@
 #include "libsplice/sheet/json/json_parts.h"
 #include "libsplice/sheet/json/json_stretch.h"
 #include "libsplice/sheet/panel/panel_marks.h"
+#include "libsplice/sheet/panel/working.h"
 #include "libsplice/sheet/words/piece_text.h"
 #include "libsplice/sheet/words/route_words.h"
 #include "libsplice/sheet/words/words.h"
@@ -30,6 +31,7 @@ class JsonSheet : public SheetWriter {
     void write_marks(const Piece& piece);
     void write_check(const Piece& piece);
     void write_strength(const Piece& piece);
+    void write_load_working(const Piece& piece);
     void write_cautions(const Piece& piece);
     void write_sleeve(const Piece& piece);
     void write_making(const Piece& piece);
@@ -81,6 +83,7 @@ void JsonSheet::piece(const Piece& piece) {
     json_.number("load_n", piece.line != nullptr && piece.line->strength.load
                                ? std::optional(piece.line->strength.load->si())
                                : std::nullopt);
+    write_load_working(piece);
     json_.key("carries_person");
     piece.line != nullptr ? json_.boolean(piece.line->person.carries) : json_.null();
     write_person_rules(json_, piece, citing_);
@@ -169,6 +172,19 @@ void JsonSheet::write_strength(const Piece& piece) {
     }
     citing_.use(piece.strength.retained->source);
     json_.number(piece.strength.retained->share);
+}
+
+void JsonSheet::write_load_working(const Piece& piece) {
+    json_.key("load");
+    if (piece.line == nullptr || !piece.line->strength.load_working) {
+        json_.null();
+        return;
+    }
+    const LoadWorking& load = *piece.line->strength.load_working;
+    json_.begin_object();
+    json_.text("working", show_working(load.working, UnitSystem::metric));
+    json_.text("source", citing_.text(load.source));
+    json_.end_object();
 }
 
 void JsonSheet::write_cautions(const Piece& piece) {

@@ -35,6 +35,15 @@ std::string weak_place(const Strength& strength) {
     return end;
 }
 
+/// How the load was worked out, if it was.
+void write_load(Page& page, const Strength& strength, UnitSystem units, CitationLog& citing) {
+    if (strength.load_working) {
+        page.fact("Load", show_force(*strength.load, units) + " = " +
+                              show_working(strength.load_working->working, units) + " (" +
+                              std::string(citing.text(strength.load_working->source)) + ')');
+    }
+}
+
 } // namespace
 
 void write_strength(Page& page, const Piece& piece, UnitSystem units, CitationLog& citing) {
@@ -46,6 +55,7 @@ void write_strength(Page& page, const Piece& piece, UnitSystem units, CitationLo
     } else {
         page.fact("Strength", "no source says what these ends retain");
     }
+    write_load(page, strength, units, citing);
     if (strength.design_factor) {
         page.fact("Design factor",
                   std::string(strength.not_counted.empty() ? "" : "at most ") +

@@ -4,6 +4,7 @@
 #include "libsplice/sheet/words/ledger_group.h"
 #include "libsplice/sheet/words/route_words.h"
 #include "libsplice/sheet/words/words.h"
+#include "libsplice/units/sail.h"
 
 #include <array>
 #include <cmath>
@@ -20,6 +21,14 @@ std::string shown(double number, OperandUnit unit, UnitSystem units) {
         return show_number(number * 100.0, 4) + " %";
     case OperandUnit::degrees:
         return show_number(number, 3) + " degrees";
+    case OperandUnit::force:
+        return show_force(Force(number), units);
+    case OperandUnit::area:
+        return show_number(number, 3) + " m2";
+    case OperandUnit::wind:
+        return show_number(number / metres_per_second_per_knot, 2) + " kn";
+    case OperandUnit::mass:
+        return show_number(number, 2) + " kg";
     case OperandUnit::number:
     case OperandUnit::none:
         break;

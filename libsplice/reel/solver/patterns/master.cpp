@@ -67,24 +67,33 @@ void set_limits(CbcModel& model, const Master::WholeSearch& search) {
     }
 }
 
-std::optional<std::vector<double>> best_of(const CbcModel& model) {
-    if (model.bestSolution() == nullptr) {
-        return std::nullopt;
-    }
-    std::vector<double> whole(model.bestSolution(), model.bestSolution() + model.getNumCols());
-    for (double& value : whole) {
-        value = std::round(value);
+/// How many columns are whole.
+int whole_columns(const Master::WholeSearch& search, int columns) {
+    return static_cast<int>(std::min(search.whole_columns, static_cast<std::size_t>(columns)));
+}
+
+Master::Whole best_of(const CbcModel& model, const Master::WholeSearch& search) {
+    Master::Whole whole;
+    whole.ended = model.status() == 0 && model.secondaryStatus() <= 1;
+    whole.bound = model.getBestPossibleObjValue();
+    if (model.bestSolution() != nullptr) {
+        whole.cost = model.getObjValue();
+        whole.values.emplace(model.bestSolution(), model.bestSolution() + model.getNumCols());
+        const int columns = whole_columns(search, model.getNumCols());
+        for (int column = 0; column < columns; ++column) {
+            double& value = (*whole.values)[static_cast<std::size_t>(column)];
+            value = std::round(value);
+        }
     }
     return whole;
 }
 
-std::optional<std::vector<double>> search_whole(const ClpSimplex& simplex,
-                                                const Master::WholeSearch& search) {
+Master::Whole search_whole(const ClpSimplex& simplex, const Master::WholeSearch& search) {
     ClpSimplex copy(simplex);
     OsiClpSolverInterface solver(&copy, false);
     solver.messageHandler()->setLogLevel(0);
     solver.setHintParam(OsiDoReducePrint, true, OsiHintTry);
-    for (int column = 0; column < solver.getNumCols(); ++column) {
+    for (int column = 0; column < whole_columns(search, solver.getNumCols()); ++column) {
         solver.setInteger(column);
     }
     CbcModel model(solver);
@@ -95,10 +104,12 @@ std::optional<std::vector<double>> search_whole(const ClpSimplex& simplex,
     model.solver()->messageHandler()->setLogLevel(0);
     model.initialSolve();
     if (!model.isInitialSolveProvenOptimal()) {
-        return std::nullopt;
+        Master::Whole none;
+        none.ended = model.isInitialSolveProvenPrimalInfeasible();
+        return none;
     }
     model.branchAndBound();
-    return best_of(model);
+    return best_of(model, search);
 }
 
 } // namespace
@@ -157,11 +168,11 @@ std::span<const double> Master::column_values() const {
             static_cast<std::size_t>(model_->simplex.numberColumns())};
 }
 
-std::optional<std::vector<double>> Master::solve_whole(const WholeSearch& search) const {
+Master::Whole Master::solve_whole(const WholeSearch& search) const {
     try {
         return search_whole(model_->simplex, search);
     } catch (const CoinError&) {
-        return std::nullopt;
+        return {};
     }
 }
 

@@ -42,14 +42,22 @@ class Master {
 
     /// What a search in whole numbers starts from and when it ends.
     struct WholeSearch {
+        /// So many columns, the first ones, are whole; the others may be any number.
+        std::size_t whole_columns = std::numeric_limits<std::size_t>::max();
         double under = unbounded; ///< only a cost under this counts
         double enough = 0.0;      ///< a cost down to this ends the search
         int most_nodes = 1000;
         std::optional<std::chrono::steady_clock::time_point> deadline = {};
         const std::atomic<bool>* stop = nullptr;
     };
-    /// The cheapest whole values found, by column; nothing if none was found.
-    [[nodiscard]] std::optional<std::vector<double>> solve_whole(const WholeSearch& search) const;
+    /// What a search in whole numbers found.
+    struct Whole {
+        std::optional<std::vector<double>> values; ///< the cheapest, by column
+        double cost = 0.0;                         ///< of these
+        double bound = -unbounded; ///< nothing costs less, or less than what was searched under
+        bool ended = false;        ///< no limit stopped the search
+    };
+    [[nodiscard]] Whole solve_whole(const WholeSearch& search) const;
 
   private:
     struct Model;

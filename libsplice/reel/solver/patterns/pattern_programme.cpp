@@ -135,7 +135,7 @@ std::optional<PatternAnswer> PatternProgramme::solve_whole(const Master::WholeSe
     for (std::size_t i = 0; i < problem_.items.size(); ++i) {
         master_.set_highest(i, unbounded);
     }
-    return whole ? std::optional(answer(0.0, *whole)) : std::nullopt;
+    return whole.values ? std::optional(answer(whole.cost, *whole.values)) : std::nullopt;
 }
 
 Amount PatternProgramme::price_of_item(std::size_t item) const {
