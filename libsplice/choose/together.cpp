@@ -7,6 +7,7 @@
 #include "libsplice/reel/rope_problem.h"
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
 #include <iterator>
 #include <limits>
@@ -21,10 +22,18 @@ namespace {
 /// What a choice costs in which a piece has no place.
 constexpr double impossible = std::numeric_limits<double>::infinity();
 
+/// A plan of one sort is as good as it is after so long.
+constexpr std::chrono::milliseconds most_for_a_sort{200};
+
 /// Less than this is the same money.
 constexpr double same_money = 0.005;
 
+constexpr Money impossible_money = std::numeric_limits<Money>::max();
+
 double in_money(Money money) {
+    if (money == impossible_money) {
+        return impossible;
+    }
     return static_cast<double>(money) / static_cast<double>(money_unit);
 }
 
@@ -46,11 +55,6 @@ class Puzzle {
         for (const UnitOption& option : units_.options) {
             asked_.options.push_back({option.unit, sort_of(option), metres_of(option)});
         }
-        for (std::size_t o = 0; o < asked_.options.size(); ++o) {
-            if (may_lack_place(units_.options[o])) {
-                plan({o});
-            }
-        }
     }
 
     [[nodiscard]] bool is_empty() const { return asked_.options.empty(); }
@@ -64,6 +68,7 @@ class Puzzle {
             together.line_by_line = best.cost;
         }
         together.sorts_line_by_line = sorts_of(alone).size();
+        move(best);
         improve(best, most_rounds);
         if (best.options.empty()) {
             return std::nullopt;
@@ -88,11 +93,47 @@ class Puzzle {
                 break;
             }
             const std::size_t known = asked_.known.size();
+            learn_all(*relaxed.options);
             const bool better = consider(*relaxed.options, best);
+            if (better) {
+                move(best);
+            }
             if (best.is_proved() || (!better && asked_.known.size() == known)) {
                 break; // the programme knows no more than before
             }
         }
+    }
+
+    /// Moves what is cut from one sort to another, all of it or a unit of it, as long as that makes
+    /// the choice cheaper.
+    void move(Found& best) {
+        bool moved = !best.options.empty();
+        while (moved && !limits_.reached()) {
+            moved = false;
+            for (const std::size_t from : sorts_of(best.options)) {
+                for (std::size_t to = 0; to < asked_.sorts.size(); ++to) {
+                    moved =
+                        (to != from && consider(moved_all(best.options, from, to), best)) || moved;
+                }
+            }
+            for (std::size_t o = 0; o < asked_.options.size() && !limits_.reached(); ++o) {
+                std::vector<std::size_t> options = best.options;
+                options[asked_.options[o].unit] = o;
+                moved = consider(options, best) || moved;
+            }
+        }
+    }
+
+    /// The options with all units of a sort that another can serve in that.
+    [[nodiscard]] std::vector<std::size_t> moved_all(std::vector<std::size_t> options,
+                                                     std::size_t from, std::size_t to) const {
+        for (std::size_t o = 0; o < asked_.options.size(); ++o) {
+            std::size_t& taken = options[asked_.options[o].unit];
+            if (asked_.options[o].sort == to && asked_.options[taken].sort == from) {
+                taken = o;
+            }
+        }
+        return options;
     }
 
     /// Plans a choice, and keeps it if it is cheaper, or as cheap with fewer sorts.
@@ -157,18 +198,6 @@ class Puzzle {
         }
         asked_.sorts.push_back(std::move(sort));
         return at->second;
-    }
-
-    /// Whether a piece may have no place however much is bought: its lot or a reel long enough.
-    [[nodiscard]] bool may_lack_place(const UnitOption& option) const {
-        const auto is_long = [&](const Demand& demand) {
-            return std::ranges::any_of(question_.stock, [&](const ReelStock& row) {
-                return row.rope == demand.rope && row.length && *row.length < demand.length;
-            });
-        };
-        return std::ranges::any_of(option.demands, [&](const Demand& demand) {
-            return !demand.lot.empty() || !demand.pair.empty() || is_long(demand);
-        });
     }
 
     /// Whether every piece that might be of the row's rope can come from it, so that nothing is
@@ -240,29 +269,72 @@ class Puzzle {
         return chosen;
     }
 
-    /// What a choice really costs, sort by sort; the bound of each is kept for the programme.
-    double plan(const std::vector<std::size_t>& options) {
-        std::map<std::size_t, std::vector<std::size_t>> by_sort;
+    [[nodiscard]] std::map<std::size_t, std::vector<std::size_t>>
+    by_sort(std::vector<std::size_t> options) const {
+        std::ranges::sort(options);
+        std::map<std::size_t, std::vector<std::size_t>> parts;
         for (const std::size_t option : options) {
-            by_sort[asked_.options[option].sort].push_back(option);
+            parts[asked_.options[option].sort].push_back(option);
         }
+        return parts;
+    }
+
+    /// What a choice really costs, sort by sort.
+    double plan(const std::vector<std::size_t>& options) {
         double cost = 0.0;
-        for (auto& [sort, own] : by_sort) {
-            std::ranges::sort(own);
-            const auto [at, is_new] = planned_.emplace(own, 0.0);
-            if (is_new) {
-                const ReelPlan plan = plan_sort(own);
-                const bool placed = plan.unplaced.empty();
-                at->second = placed ? in_money(plan.quality.value) : impossible;
-                asked_.known.push_back(
-                    {sort, own, placed ? in_money(plan.quality.bound) : impossible});
-            }
-            cost += at->second;
+        for (const auto& part : by_sort(options)) {
+            cost += in_money(planned(part.second).value);
         }
         return cost;
     }
 
-    [[nodiscard]] ReelPlan plan_sort(const std::vector<std::size_t>& own) const {
+    /// What options of one sort cost, each set of them worked out once.
+    const Quality& planned(const std::vector<std::size_t>& own) {
+        const auto [at, is_new] = planned_.try_emplace(own);
+        if (is_new) {
+            at->second = plan_sort(own);
+        }
+        return at->second;
+    }
+
+    /// Tells the programme what a choice costs, sort by sort.
+    void learn_all(const std::vector<std::size_t>& options) {
+        for (const auto& [sort, own] : by_sort(options)) {
+            if (learnt_.insert(own).second) {
+                learn(sort, own, in_money(planned(own).bound));
+            }
+        }
+    }
+
+    /// Tells the programme what options cost together, and which few of them are to blame.
+    void learn(std::size_t sort, const std::vector<std::size_t>& own, double bound) {
+        constexpr std::size_t most_shrunk = 30;
+        constexpr double nearly = 0.95;
+        asked_.known.push_back({sort, own, bound});
+        if (own.size() < 2 || own.size() > most_shrunk) {
+            return;
+        }
+        std::vector<std::size_t> core = own;
+        double known = bound;
+        for (const std::size_t option : own) {
+            std::vector<std::size_t> fewer = core;
+            std::erase(fewer, option);
+            if (fewer.empty() || limits_.reached()) {
+                break;
+            }
+            const double cost = in_money(planned(fewer).bound);
+            if (cost >= nearly * bound) {
+                core = std::move(fewer);
+                known = cost;
+            }
+        }
+        if (core.size() < own.size()) {
+            asked_.known.push_back({sort, core, known});
+        }
+    }
+
+    /// What the pieces of these options cost; impossible if one of them has no place.
+    [[nodiscard]] Quality plan_sort(const std::vector<std::size_t>& own) const {
         ReelQuestion question;
         question.cut_loss = question_.cut_loss;
         for (const std::size_t option : own) {
@@ -273,11 +345,11 @@ class Puzzle {
                              [&](const ReelStock& row) { return row.rope == rope; });
         SearchLimits limits = limits_;
         limits.on_progress = {};
-        if (limits.deadline) { // one sort must not take the time of all
-            const auto now = std::chrono::steady_clock::now();
-            limits.deadline = std::min(*limits.deadline, now + (*limits.deadline - now) / 4);
-        }
-        return plan_reels(question, limits);
+        // One sort must not take the time of all.
+        const auto soon = std::chrono::steady_clock::now() + most_for_a_sort;
+        limits.deadline = limits.deadline ? std::min(*limits.deadline, soon) : soon;
+        const ReelPlan plan = plan_reels(question, limits);
+        return plan.unplaced.empty() ? plan.quality : Quality{impossible_money, impossible_money};
     }
 
     const TogetherQuestion& question_;
@@ -286,7 +358,8 @@ class Puzzle {
     TogetherProgramme asked_;
     std::map<std::string, std::size_t> sorts_; ///< by the rope's one name
     std::vector<std::string> sort_titles_;
-    std::map<std::vector<std::size_t>, double> planned_; ///< what options of one sort cost
+    std::set<std::vector<std::size_t>> learnt_;           ///< of which the programme knows
+    std::map<std::vector<std::size_t>, Quality> planned_; ///< what options of one sort cost
 };
 
 } // namespace

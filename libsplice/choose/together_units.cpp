@@ -2,6 +2,7 @@
 #include "libsplice/choose/together_units.h"
 
 #include "libsplice/cut/ropes/rope_words.h"
+#include "libsplice/reel/rope_problem.h"
 
 #include <algorithm>
 #include <cmath>
@@ -77,8 +78,27 @@ class UnitMaker {
             }
             option.members.emplace_back(line, *found);
             option.demands.push_back(demand_of(choice, choice.rope_at(*found)));
+            if (!has_place(option.demands.back())) {
+                return std::nullopt;
+            }
         }
         return option;
+    }
+
+    /// Whether some reel can hold a piece. A piece of no stated lot, and no longer than every reel,
+    /// is bought by the metre where the stock does not suit.
+    [[nodiscard]] bool has_place(const Demand& demand) const {
+        bool stocked = false;
+        bool stated = false;
+        for (const ReelStock& row : question_.stock) {
+            stocked = stocked || row.rope == demand.rope;
+            stated = stated || (row.rope == demand.rope && row.lot == demand.lot);
+        }
+        const auto holds = [&](const ReelStock& row) {
+            return row.rope == demand.rope && suits(row, demand, stated) &&
+                   (!row.length || *row.length >= demand.length);
+        };
+        return demand.lot.empty() || !stocked || std::ranges::any_of(question_.stock, holds);
     }
 
     /// It meets every need, and it is known what it costs.
