@@ -1,6 +1,6 @@
 // splice choose: which rope each line of the jobs may be made of, and what each gives up.
 #include "libsplice/choose/chooser.h"
-#include "libsplice/choose/together.h"
+#include "libsplice/choose/together/together.h"
 #include "libsplice/job/fill/fill_ropes.h"
 #include "libsplice/sheet/choice/choice_sheet.h"
 

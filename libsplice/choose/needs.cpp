@@ -2,7 +2,7 @@
 #include "libsplice/choose/needs.h"
 
 #include "libsplice/base/text.h"
-#include "libsplice/cut/bind/load.h"
+#include "libsplice/cut/bind/load/load.h"
 #include "libsplice/units/read.h"
 
 #include <algorithm>

@@ -11,7 +11,7 @@
 #include <random>
 #include <string>
 
-namespace libsplice {
+namespace libsplice::bench {
 namespace {
 
 struct Sort {
@@ -79,4 +79,4 @@ BENCHMARK(choose_ropes)
     ->Unit(benchmark::kMillisecond);
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::bench

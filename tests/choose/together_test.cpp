@@ -1,5 +1,5 @@
 // One choice for all lines, against every choice that there is, each cut in every way there is.
-#include "libsplice/choose/together.h"
+#include "libsplice/choose/together/together.h"
 
 #include <gtest/gtest.h>
 
@@ -12,7 +12,7 @@
 #include <random>
 #include <set>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 constexpr double none = std::numeric_limits<double>::infinity();
@@ -97,9 +97,9 @@ double brute_force(const SmallJob& job, std::size_t most_sorts) {
 }
 
 /// The same job as the library has it.
-class Asked {
+class AskedOfAll {
   public:
-    explicit Asked(const SmallJob& job) {
+    explicit AskedOfAll(const SmallJob& job) {
         for (std::size_t s = 0; s < job.sorts.size(); ++s) {
             add_sort(job.sorts[s], "sort " + std::to_string(s));
         }
@@ -184,7 +184,7 @@ TEST(Together, CostsWhatTheBestOfAllChoicesDoes) {
     std::minstd_rand random(7);
     for (int round = 0; round < 40; ++round) {
         const SmallJob job = random_job(random);
-        const auto together = Asked(job).answer();
+        const auto together = AskedOfAll(job).answer();
         ASSERT_TRUE(together);
         EXPECT_NEAR(together->cost, brute_force(job, 3), 0.01) << "round " << round;
         EXPECT_TRUE(together->proved) << "round " << round;
@@ -200,7 +200,7 @@ TEST(Together, CostsWhatTheBestOfAllChoicesDoes) {
 TEST(Together, SharesAReel) {
     // Each alone is cheapest by the metre or on the small reel; one reel of 20 m holds all three.
     const SmallJob job{{{2.0, {}}, {std::nullopt, {{20, 30.0}}}}, {{7, 6}, {7, 6}, {7, 6}}};
-    const auto together = Asked(job).answer();
+    const auto together = AskedOfAll(job).answer();
     ASSERT_TRUE(together);
     EXPECT_NEAR(*together->line_by_line, 42.0, 1e-9); // 3 x 7 m at 2
     EXPECT_NEAR(together->cost, 30.0, 1e-9);
@@ -209,7 +209,7 @@ TEST(Together, SharesAReel) {
 
 TEST(Together, APairHasOneRope) {
     const SmallJob job{{{1.0, {}}, {3.0, {}}}, {{5, 5}, {std::nullopt, 5}}};
-    Asked asked(job);
+    AskedOfAll asked(job);
     EXPECT_NEAR(asked.answer()->cost, 20.0, 1e-9);
     for (LineChoice& line : asked.lines()) {
         line.pair = "sheets";
@@ -223,7 +223,7 @@ TEST(Together, APairHasOneRope) {
 TEST(Together, WhatIsChosenIsShown) {
     // The third rope is a further one and much the cheapest.
     const SmallJob job{{{3.0, {}}, {2.0, {}}, {1.0, {}}}, {{5, 5, 5}}};
-    Asked asked(job);
+    AskedOfAll asked(job);
     JobChoice choice;
     choice.together = asked.answer();
     choice.lines = asked.lines();
@@ -237,13 +237,13 @@ TEST(Together, WhatIsChosenIsShown) {
 
 TEST(Together, ALineWithoutAPriceIsLeftOut) {
     SmallJob job{{{1.0, {}}, {std::nullopt, {}}}, {{5, std::nullopt}, {std::nullopt, 5}}};
-    const auto together = Asked(job).answer();
+    const auto together = AskedOfAll(job).answer();
     ASSERT_TRUE(together);
     EXPECT_EQ(together->left_out, (std::vector<std::size_t>{1}));
     EXPECT_FALSE(together->chosen.at(1));
     job.lines = {{std::nullopt, 5}};
-    EXPECT_FALSE(Asked(job).answer());
+    EXPECT_FALSE(AskedOfAll(job).answer());
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -5,7 +5,7 @@
 
 #include <string>
 
-namespace libsplice {
+namespace libsplice::testing {
 namespace {
 
 struct ReadWords {
@@ -88,4 +88,4 @@ TEST(LoadWords, WhatIsWrongIsToldAtItsPlace) {
 }
 
 } // namespace
-} // namespace libsplice
+} // namespace libsplice::testing

@@ -4,7 +4,7 @@
 #include "libsplice/cut/bind/along_line.h"
 #include "libsplice/cut/bind/ends.h"
 #include "libsplice/cut/bind/fit.h"
-#include "libsplice/cut/bind/load.h"
+#include "libsplice/cut/bind/load/load.h"
 #include "libsplice/cut/bind/order.h"
 #include "libsplice/cut/bind/person.h"
 #include "libsplice/cut/bind/route.h"

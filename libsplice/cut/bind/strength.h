@@ -2,7 +2,7 @@
 #pragma once
 
 #include "libsplice/cut/bind/cell_reader.h"
-#include "libsplice/cut/bind/load.h"
+#include "libsplice/cut/bind/load/load.h"
 #include "libsplice/cut/bound_line.h"
 
 namespace libsplice {

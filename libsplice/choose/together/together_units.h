@@ -1,7 +1,7 @@
 // What is chosen as one: a line, or the lines of a pair, with the ropes that serve all of it.
 #pragma once
 
-#include "libsplice/choose/together.h"
+#include "libsplice/choose/together/together.h"
 
 #include <cstddef>
 #include <utility>

@@ -1,5 +1,5 @@
 // Lines of a pair are one unit, and a rope serves it that serves each of them.
-#include "libsplice/choose/together_units.h"
+#include "libsplice/choose/together/together_units.h"
 
 #include "libsplice/cut/ropes/rope_words.h"
 #include "libsplice/reel/rope_problem.h"

@@ -1,9 +1,9 @@
 // The programme chooses as if rope could be cut without waste; the planner of reels then says what
 // that choice really costs, and the programme is told, until both agree or the time is up.
-#include "libsplice/choose/together.h"
+#include "libsplice/choose/together/together.h"
 
-#include "libsplice/choose/together_programme.h"
-#include "libsplice/choose/together_units.h"
+#include "libsplice/choose/together/together_programme.h"
+#include "libsplice/choose/together/together_units.h"
 #include "libsplice/reel/rope_problem.h"
 
 #include <algorithm>
@@ -68,6 +68,7 @@ class Puzzle {
             together.line_by_line = best.cost;
         }
         together.sorts_line_by_line = sorts_of(alone).size();
+        bound(best);
         move(best);
         improve(best, most_rounds);
         if (best.options.empty()) {
@@ -84,11 +85,17 @@ class Puzzle {
     }
 
   private:
+    /// The programme's choice that could be cheaper; what it cannot be under is kept.
+    RelaxedChoice bound(Found& best) const {
+        RelaxedChoice relaxed = solve(asked_, best.cost + same_money, limits_);
+        best.bound = std::max(best.bound, std::min(relaxed.bound, best.cost));
+        return relaxed;
+    }
+
     /// The programme's choice, planned, until it cannot be beaten.
     void improve(Found& best, int rounds) {
         for (int round = 0; round < rounds && !limits_.reached(); ++round) {
-            const RelaxedChoice relaxed = solve(asked_, best.cost + same_money, limits_);
-            best.bound = std::max(best.bound, std::min(relaxed.bound, best.cost));
+            const RelaxedChoice relaxed = bound(best);
             if (!relaxed.options || (!best.options.empty() && best.is_proved())) {
                 break;
             }
@@ -107,8 +114,13 @@ class Puzzle {
     /// Moves what is cut from one sort to another, all of it or a unit of it, as long as that makes
     /// the choice cheaper.
     void move(Found& best) {
+        SearchLimits limits = limits_; // half of the time is for the programme
+        if (limits.deadline) {
+            const auto now = std::chrono::steady_clock::now();
+            limits.deadline = now + (*limits.deadline - now) / 2;
+        }
         bool moved = !best.options.empty();
-        while (moved && !limits_.reached()) {
+        while (moved && !limits.reached()) {
             moved = false;
             for (const std::size_t from : sorts_of(best.options)) {
                 for (std::size_t to = 0; to < asked_.sorts.size(); ++to) {
@@ -116,7 +128,7 @@ class Puzzle {
                         (to != from && consider(moved_all(best.options, from, to), best)) || moved;
                 }
             }
-            for (std::size_t o = 0; o < asked_.options.size() && !limits_.reached(); ++o) {
+            for (std::size_t o = 0; o < asked_.options.size() && !limits.reached(); ++o) {
                 std::vector<std::size_t> options = best.options;
                 options[asked_.options[o].unit] = o;
                 moved = consider(options, best) || moved;

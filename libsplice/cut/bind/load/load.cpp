@@ -1,5 +1,5 @@
 // Hands the words of a load to the formula that they ask for, with its figure from the tables.
-#include "libsplice/cut/bind/load.h"
+#include "libsplice/cut/bind/load/load.h"
 
 #include "libsplice/job/load/read_load.h"
 #include "libsplice/mechanics/loads/loads.h"

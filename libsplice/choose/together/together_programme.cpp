@@ -1,6 +1,6 @@
 // A column for each option, each sort that is used, each reel, and then for metres and for what a
 // sort is known to cost beyond them; a row for each unit, sort, option and known cost.
-#include "libsplice/choose/together_programme.h"
+#include "libsplice/choose/together/together_programme.h"
 
 #include "libsplice/reel/solver/patterns/master.h"
 
