@@ -139,6 +139,19 @@ TEST(SewnJoin, ButtLeadsATailInEachWay) {
               Code::figure_missing);
 }
 
+TEST(SewnJoin, OfCoveredRopeTheCoverLiesOverTwoCores) {
+    // A core of 4.2 mm: sqrt(36 + 17.64) = 7.323933.
+    const auto join =
+        make_end("sewn-join", "double-braid polyester 6 mm", {{"way", "butt"}, {"core", "4.2 mm"}});
+    EXPECT_NEAR(value_of(join, ValueName::over_bury_m), 7.323933, 1e-5);
+    EXPECT_EQ(
+        refuse_end("sewn-join", "12-strand polyester 6 mm", {{"way", "butt"}, {"core", "4 mm"}})
+            .code,
+        Code::unknown_field);
+    EXPECT_EQ(refuse_end("sewn-join", "double-braid polyester 6 mm", {{"core", "4 mm"}}).code,
+              Code::unknown_field);
+}
+
 TEST(SewnJoin, IsNoJoinForAPerson) {
     const auto join = make_end("sewn-join", "solid-braid polyester 4 mm");
     EXPECT_TRUE(std::ranges::any_of(join.cautions, [](const Caution& caution) {

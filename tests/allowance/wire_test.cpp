@@ -1,6 +1,8 @@
 // clipped-eye: clips and turn-back as printed for each size of wire, and nothing in between.
 #include "ends.h"
 
+#include <algorithm>
+
 namespace libsplice::testing {
 namespace {
 
@@ -97,6 +99,17 @@ TEST(ClippedEye, TorqueIsThePrintedOne) {
     EXPECT_NEAR(
         find_value(make_end("clipped-eye", wire("1/2 in")), ValueName::torque_nm).value_or(0.0),
         88.12816664, 1e-8);
+}
+
+TEST(ClippedEye, OtherClipsAreNamedOnlyWhereThereAreOthers) {
+    const auto places = [](const End& end) {
+        return std::ranges::count(end.steps, Action::seize, &Step::action);
+    };
+    EXPECT_EQ(places(make_end("clipped-eye", wire("1/4 in"))), 2);
+    EXPECT_EQ(places(make_end("clipped-eye", wire("1/2 in"))), 3);
+    EXPECT_EQ(
+        places(make_end("clipped-eye", wire("5 mm"), {{"clips", "2"}, {"turn_back", "100 mm"}})),
+        2);
 }
 
 TEST(ClippedEye, MetricSizesNeedBothFromTheMaker) {

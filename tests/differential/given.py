@@ -111,6 +111,8 @@ def bury_fields(chance, seldom, kind, rope, construction, fields):
         fields["settled"] = chance.choice(["yes", "no"])
     if kind in ("stripped-eye", "core-eye", "core-to-core", "sewn-join") and seldom(0.5):
         fields["strands"] = str(chance.choice([8, 12, 16, 24] * 3 + [13]))
+    if butt and seldom(0.2):
+        fields["core"] = mm(chance, 1, 4)
 
 
 def knot_fields(chance, seldom, kind, rope, construction, fields):

@@ -58,6 +58,7 @@ def thick_side(m):
 def sewn_join(m):
     butt = m.chosen("way", "overlap") == "butt"
     m.end.unfit_for_person = True
+    refuse_if("core" in m.fields and not (butt and m.rope.construction in COVERED), 302)
     if butt:
         refuse_if(m.rope.construction in ("solid-braid", "parallel-core"), 301)
         m.cut(heat=False)

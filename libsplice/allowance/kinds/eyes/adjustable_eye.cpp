@@ -55,8 +55,8 @@ constexpr std::array steps{
     Step{Action::tie,
          {MarkName::knot_face},
          "Tie a figure-eight in the tail with its face on the knot-face mark and {end_left} beyond "
-         "it. "
-         "It must not go into the host when the eye is let out by {travel}."},
+         "it. With the eye let out as far as it goes it must not go into the host; if the host is "
+         "open there, put a bead in front of it."},
     Step{Action::load,
          {},
          "Work the eye: push the host together and it slides; pull on the line and it holds. If it "

@@ -46,8 +46,9 @@ constexpr std::array steps{
          "tail and both walls."},
     Step{Action::load,
          {},
-         "Load the loop between two pins. The round length is twice the distance of the pins' "
-         "centres and once round a circle of pin and rope together."}};
+         "Load the loop between two pins, with the crossing and the tails' ends clear of both. The "
+         "round length is twice the distance of the pins' centres and once round a circle of pin "
+         "and rope together."}};
 
 Result<End> work_out(const Request& request) {
     const Length diameter = request.rope.counting_diameter();

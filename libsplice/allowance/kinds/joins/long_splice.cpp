@@ -44,10 +44,9 @@ constexpr std::array steps{
          "Do the same the other way with a strand of the other end, but stop after two turns. Draw "
          "the two strands that stay in the middle up until they carry evenly with the rest, then "
          "go on: a long splice in which they do not is worthless."},
-    Step{Action::taper,
-         {MarkName::unlay},
-         "At each of the three places cut the two strands to equal tails, and halve their yarns "
-         "where they meet."},
+    Step{Action::plain,
+         {},
+         "At each of the three places cut the two strands that meet there to equal tails."},
     Step{Action::tuck,
          {MarkName::unlay},
          "Knot the two at each place with an overhand that turns with the lay, so that it sinks "

@@ -1,6 +1,8 @@
 // sewn-join: two ends of an endless control line laid together, or butted, and stitched.
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/parts/buried_eye_part.h"
+#include "libsplice/allowance/parts/covered_part.h"
+#include "libsplice/mechanics/rope/braid.h"
 
 namespace libsplice {
 
@@ -24,9 +26,10 @@ constexpr FieldDeclaration overlap_field{
     5.0,
     "the rule's overlap"};
 
-enum Field : std::size_t { way, overlap, tail, taper, exit, settled, pairs, strands };
-constexpr std::array fields{way_field,   overlap_field,  field::tail,  field::taper,
-                            field::exit, field::settled, field::pairs, field::strands};
+enum Field : std::size_t { way, overlap, tail, taper, exit, settled, pairs, strands, core };
+constexpr std::array fields{way_field,    overlap_field,  field::tail,
+                            field::taper, field::exit,    field::settled,
+                            field::pairs, field::strands, field::core};
 
 constexpr std::array steps_overlap{
     Step{Action::fit_first,
@@ -109,9 +112,31 @@ Result<End> overlapped_side(const Request& request) {
     return side;
 }
 
+/// In covered rope the cover is off the tail, and lies over a core with a core inside.
+Result<Host> host_of_butt(const Request& request) {
+    Host host = host_of(request.rope.counting_diameter());
+    if (!has_cover(request.rope.construction)) {
+        if (auto fault = find_foreign_field(request, fields, {core, fields.size()},
+                                            "a butt in rope without a cover")) {
+            return Unexpected(*std::move(fault));
+        }
+        return host;
+    }
+    const auto inside = read_core(request, core);
+    if (!inside) {
+        return Unexpected(inside.error());
+    }
+    const double ratio = inside->diameter / host.counted;
+    host.over = diameter_over_bury(host.counted, ratio * ratio);
+    return host;
+}
+
 Result<End> butted_side(const Request& request) {
-    const auto bury = read_bury(request, {tail, taper, exit, settled, pairs, strands},
-                                host_of(request.rope.counting_diameter()));
+    const auto host = host_of_butt(request);
+    if (!host) {
+        return Unexpected(host.error());
+    }
+    const auto bury = read_bury(request, {tail, taper, exit, settled, pairs, strands}, *host);
     if (!bury) {
         return Unexpected(bury.error());
     }

@@ -113,8 +113,6 @@ Result<End> work_out(const Request& request) {
                     noose.source});
     end.add(Caution{"keep the knot out of the line of the load, and the shackle off sharp edges",
                     noose.source});
-    end.add(Caution{"no source says what this shackle holds", cited_job,
-                    Caution::Weight::refused_for_person});
     end.steps = steps;
     return end;
 }

@@ -24,46 +24,63 @@ constexpr FieldDeclaration turn_back_field{
 enum Field : std::size_t { eye, pin, clips, turn_back };
 constexpr std::array fields{field::eye, field::pin, clips_field, turn_back_field};
 
-constexpr auto steps_with(std::string_view first, std::string_view all) {
-    return std::array{
-        Step{
-            Action::mark,
-            {MarkName::turn_back, MarkName::far_throat},
-            "Mark the turn-back and the far throat. Take any coating off the wire where clips will "
-            "grip."},
-        Step{Action::fit_first, {}, "Put the thimble in, and what the eye is to hold."},
-        Step{Action::bring_together,
-             {MarkName::turn_back, MarkName::far_throat},
-             "Turn the wire back round the thimble until the turn-back mark meets the far throat: "
-             "{turn_back} of dead end lies along the standing part."},
-        Step{Action::seize, {MarkName::far_throat}, first},
-        Step{Action::seize,
-             {MarkName::far_throat},
-             "Put the second clip as near to the thimble as it goes, saddle on the standing part. "
-             "Leave its nuts a little slack."},
-        Step{Action::seize,
-             {MarkName::far_throat},
-             "{clips} clips belong on this eye. Put those that are left between these two, evenly, "
-             "{spacing} or more from one to the next, every saddle on the standing part."},
-        Step{Action::draw_up, {}, all},
-        Step{Action::load,
-             {},
-             "Load the eye, then tighten all nuts to the same torque again: wire gets thinner "
-             "under its first load."},
-    };
+constexpr Step put_marks{
+    Action::mark, {}, "Put the marks on. Take any coating off the wire where clips will grip."};
+constexpr Step put_in{Action::fit_first, {}, "Put the thimble in, and what the eye is to hold."};
+constexpr Step turn_back_wire{
+    Action::bring_together,
+    {MarkName::turn_back, MarkName::far_throat},
+    "Turn the wire back round the thimble until the turn-back mark meets the far throat: "
+    "{turn_back} of dead end lies along the standing part."};
+constexpr Step others{
+    Action::seize,
+    {MarkName::far_throat},
+    "{clips} clips belong on this eye. Put those that are left between these two, evenly, "
+    "{spacing} or more from one to the next, every saddle on the standing part."};
+constexpr Step load{Action::load,
+                    {},
+                    "Load the eye, then tighten all nuts to the same torque again: wire gets "
+                    "thinner under its first load."};
+
+constexpr Step first_clip(std::string_view text) {
+    return {Action::seize, {MarkName::far_throat}, text};
 }
-constexpr auto steps_torque =
-    steps_with("Put the first clip one width of its base from the end of the dead end. The U-bolt "
+constexpr Step second_clip{Action::seize,
+                           {MarkName::far_throat},
+                           "Put the second clip as near to the thimble as it goes, saddle on the "
+                           "standing part. Leave its nuts a little slack."};
+constexpr Step first_by_torque =
+    first_clip("Put the first clip one width of its base from the end of the dead end. The U-bolt "
                "lies on the dead end and the saddle on the standing part. Tighten its nuts by "
-               "turns to {torque_nm} N m, threads clean, dry and without oil.",
-               "Take up the slack with a light pull and tighten all nuts by turns to {torque_nm} "
-               "N m.");
-constexpr auto steps_by_maker =
-    steps_with("Put the first clip one width of its base from the end of the dead end. The U-bolt "
+               "turns to {torque_nm} N m, threads clean, dry and without oil.");
+constexpr Step first_by_maker =
+    first_clip("Put the first clip one width of its base from the end of the dead end. The U-bolt "
                "lies on the dead end and the saddle on the standing part. Tighten its nuts by "
-               "turns to the torque that the clip maker gives.",
-               "Take up the slack with a light pull and tighten all nuts by turns to the clip "
-               "maker's torque.");
+               "turns to the torque that the clip maker gives.");
+constexpr Step all_by_torque{Action::draw_up,
+                             {},
+                             "Take up the slack with a light pull and tighten all nuts by turns to "
+                             "{torque_nm} N m."};
+constexpr Step all_by_maker{Action::draw_up,
+                            {},
+                            "Take up the slack with a light pull and tighten all nuts by turns to "
+                            "the clip maker's torque."};
+
+constexpr std::array two_by_torque{
+    put_marks, put_in, turn_back_wire, first_by_torque, second_clip, all_by_torque, load};
+constexpr std::array two_by_maker{put_marks,    put_in, turn_back_wire, first_by_maker, second_clip,
+                                  all_by_maker, load};
+constexpr std::array more_by_torque{put_marks,   put_in, turn_back_wire, first_by_torque,
+                                    second_clip, others, all_by_torque,  load};
+constexpr std::array more_by_maker{put_marks,   put_in, turn_back_wire, first_by_maker,
+                                   second_clip, others, all_by_maker,   load};
+
+std::span<const Step> steps_for(bool two, bool torque) {
+    if (two) {
+        return torque ? std::span<const Step>(two_by_torque) : two_by_maker;
+    }
+    return torque ? std::span<const Step>(more_by_torque) : more_by_maker;
+}
 
 constexpr double newton_metres_in_a_pound_foot = 1.3558179483314004;
 
@@ -146,11 +163,11 @@ Result<End> work_out(const Request& request) {
     End end = turned_back_eye(request, {eye_part, held.turn_back, Span::Form::clipped, held.count});
     end.add(Value{ValueName::clips, held.count});
     end.add(Value{ValueName::spacing_m, held.spacing.si()});
-    end.steps = steps_by_maker;
-    if (const auto torque = request.rules.find(FigureId::torque)) {
+    const Figure* torque = request.rules.find(FigureId::torque);
+    if (torque != nullptr) {
         end.add(Value{ValueName::torque_nm, torque->number() * newton_metres_in_a_pound_foot});
-        end.steps = steps_torque;
     }
+    end.steps = steps_for(held.count < 3.0, torque != nullptr);
     if (held.unprinted) {
         end.add(Caution{"no table prints this size of wire: {clips} clips and {turn_back} are the "
                         "job's own; take both from the clip maker's sheet",

@@ -32,8 +32,8 @@ constexpr std::array steps{
          "copper on galvanised wire, plated copper on stainless, no aluminium on stainless."},
     Step{Action::fit_first,
          {},
-         "Lay the wire round the thimble, and what the eye is to hold: {rope_round_eye} from "
-         "throat to throat."},
+         "Lay the wire round the thimble, if there is one, and through what the eye is to hold: "
+         "{rope_round_eye} from throat to throat."},
     Step{Action::bring_together,
          {MarkName::turn_back, MarkName::far_throat},
          "Push the end back through the sleeve until the turn-back mark lies at the throat: "
@@ -41,7 +41,7 @@ constexpr std::array steps{
     Step{Action::draw_up,
          {},
          "Push the sleeve up to the eye, leaving what the sleeve's sheet says, and check that a "
-         "thimble is held."},
+         "thimble, if there is one, is held. A second sleeve behind it makes the eye no stronger."},
     Step{Action::press,
          {MarkName::far_throat},
          "Press the sleeve with the dies of its size as its sheet says; where it says nothing of "
