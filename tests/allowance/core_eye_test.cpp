@@ -91,8 +91,9 @@ TEST(CoverCoreEye, UsesThirtySixDiametersBesidesTheEye) {
     EXPECT_NEAR(mark_of(end, MarkName::taper_start), 2.0 + 88.9, near); // last third of a fid
     EXPECT_NEAR(value_of(end, ValueName::core_out_m), 88.9, near);      // another third
     ASSERT_TRUE(end.retained);
-    EXPECT_NEAR(end.retained->share, 0.90, 1e-12);
+    EXPECT_NEAR(end.retained->share, 0.80, 1e-12); // below the up to 90 % of a sheet for used rope
     EXPECT_TRUE(end.milks_cover);
+    EXPECT_FALSE(make_end("cover-core-eye", "double-braid HMPE 12 mm").retained);
 }
 
 TEST(CoverCoreEye, IsForEightMillimetresAndUp) {

@@ -1,8 +1,9 @@
 #!/usr/bin/python3
 """Does the page of kinds and their published work say what the tables and the published cases hold?
 
-    published_kinds.py [ROOT]       prints what is wrong with docs/kinds-and-print.md, and with the
-                                    families of docs/tables.md; 1 if anything is
+    published_kinds.py [ROOT]       prints what is wrong with docs/kinds-and-print.md, with the families
+                                    of docs/tables.md, with a kind's own page that does not say whose
+                                    order it follows, or with a kind that no case holds; 1 if anything is
     published_kinds.py --self-test  checks small bad pages and expects every sort of fault to be reported
 """
 
@@ -16,6 +17,7 @@ COLUMNS = 5  # of the table of kinds
 NO_KIND = {"person"}  # what a rule of the tables may apply to and is no kind of end
 NO_LENGTH = {"retained_strength", "design_factor", "bend_retained", "fault", "fid"}
 KEY = re.compile(r"`([^`]+)`")
+WHOSE = re.compile(r"^## (The order of work, and whose it is|Which published work is followed)\n\n[^#\s]", re.MULTILINE)
 
 
 def rows_of(page, heading, first=".*?"):
@@ -70,6 +72,15 @@ def check_rules(rows, rules):
             yield f"rule {row[0]}: its sources are others"
 
 
+def check_every_kind(kinds, pages, held):
+    """`pages` is {kind: its page's text}; `held` are the kinds that a published or a worked case asks for."""
+    for kind in sorted(kinds):
+        if not WHOSE.search(pages.get(kind, "")):
+            yield f"the page of {kind} does not say whose order of work is followed"
+        if kind not in held:
+            yield f"{kind} has no case in tests/published or tests/worked"
+
+
 # --- What the tables and the cases hold -----------------------------------------------------------
 
 
@@ -119,6 +130,14 @@ def cases_in(folder):
     return cases
 
 
+def kinds_asked_for(folders):
+    """Every kind that a case of these folders works out, as an end or at either end of a line."""
+    cases = [case for folder in folders for _, table in tables_in(folder) for case in table.get("case", [])]
+    ends = [case["end"] for case in cases if "end" in case]
+    ends += [case["line"][key] for case in cases if "line" in case for key in ("end_a", "end_b") if key in case["line"]]
+    return {end if isinstance(end, str) else end["kind"] for end in ends}
+
+
 def check_all(root):
     page = (root / PAGE).read_text(encoding="utf-8")
     terminations = root / "tables/terminations"
@@ -129,6 +148,8 @@ def check_all(root):
     kinds |= set().union(*[kinds for _, kinds, _, _ in rules_in(terminations)]) - families.keys()
     listed = tomllib.loads((root / "tables/sources.toml").read_text(encoding="utf-8"))
     sources = {source["key"] for source in listed["source"]}
+    pages = {path.stem: path.read_text(encoding="utf-8") for path in (root / "docs/splices").glob("*.md")}
+    yield from check_every_kind(kinds, pages, kinds_asked_for([root / "tests/published", root / "tests/worked"]))
     rows = rows_of(page, "The order of work")
     yield from check_rows(rows, kinds, sources, cases_in(root / "tests/published"))
     yield from check_rules(rows_of(page, "Other published figures[^\n]*"), rules_to_ask_for(terminations))
@@ -152,6 +173,9 @@ def self_test():
         "a key that is none": (check_rows([eye, [knot[0], "`bok`", "", "", ""]], kinds, sources, cases), 1),
         "a case not named": (check_rows([[*eye[:4], ""], knot], kinds, sources, cases), 1),
         "a case that is none": (check_rows([eye, [*knot[:4], "`book`"]], kinds, sources, cases), 1),
+        "a page that says whose, a case": (check_every_kind({"eye"}, {"eye": "## Which published work is followed\n\nA.\n"}, {"eye"}), 0),
+        "a page that does not say whose": (check_every_kind({"eye"}, {"eye": "## Which published work is followed\n\n## B\n"}, {"eye"}), 1),
+        "no page, no case": (check_every_kind({"eye"}, {}, set()), 2),
         "good family": (check_families([["`knots`", "overhand, bowline"]], {"knots": {"bowline", "overhand"}}), 0),
         "another family": (check_families([["`knots`", "overhand"]], {"eyes": {"eye"}}), 2),
         "good rules": (check_rules([["`short`", "eye, knot", "`book`", ""]], rules), 0),
