@@ -2,6 +2,7 @@
 #include "cli/declared/sheet_options.h"
 
 #include "libsplice/base/text.h"
+#include "libsplice/sheet/formats.h"
 #include "libsplice/units/read.h"
 
 #include "cli/declared/command.h"
@@ -92,6 +93,7 @@ Result<Answer> read_answer(const CommandLine& command) {
         return Unexpected(settings.error());
     }
     answer.cut = *settings;
+    answer.cut.lengths_only = row_of(answer.format).lengths_only;
     answer.sheet.units = units == "metric" ? UnitSystem::metric : UnitSystem::imperial;
     answer.sheet.full = command.has("full");
     answer.sheet.ledger = command.has("ledger");

@@ -110,6 +110,9 @@ void Cutter::work_out(CellReader& cells) {
     }
     auto fault = work_out_piece(*line, *piece_.finished, piece_);
     if (!fault) {
+        if (!settings_.lengths_only) {
+            lay_out_work(*line, piece_);
+        }
         fault = pairs_.check(piece_);
         piece_.chance_apart = pairs_.chance_apart(piece_);
     } else if (fault->fault.code == Code::buries_overlap) {

@@ -8,10 +8,9 @@
 
 namespace libsplice {
 
-namespace {
-
-void add_lengths(const BoundLine& line, Length asked, Piece& piece) {
+void add_lengths(const BoundLine& line, Piece& piece) {
     const PullsOfLine& pulls = line.pulls;
+    const Length asked = from_nanometres(piece.loaded);
     for (const StrainAtPull& at : pulls.pulls) {
         const Length length = length_at(asked, pulls.asked, at.strain);
         const double sd = line.states.stretch->spread * std::abs((length - asked).si());
@@ -24,15 +23,12 @@ void add_lengths(const BoundLine& line, Length asked, Piece& piece) {
     piece.lengths.erase(same, piece.lengths.end());
 }
 
-} // namespace
-
 void add_stretch(const BoundLine& line, Piece& piece) {
     const PullsOfLine& pulls = line.pulls;
-    const Length asked = from_nanometres(piece.loaded);
-    add_lengths(line, asked, piece);
     if (!pulls.load) {
         return;
     }
+    const Length asked = from_nanometres(piece.loaded);
     const Length relaxed = length_at(asked, pulls.asked, pulls.reference);
     const Length longer = length_at(relaxed, pulls.reference, pulls.load->strain) - relaxed;
     const RopeStretch& stretch = *line.states.stretch;

@@ -6,8 +6,10 @@
 
 namespace libsplice {
 
-/// Sets the piece's stretch at its load and its lengths at several pulls from its bound line and
-/// its loaded length.
+/// Sets the piece's stretch at its load from its bound line and its loaded length.
 void add_stretch(const BoundLine& line, Piece& piece);
+
+/// Sets its lengths at several pulls, from the same.
+void add_lengths(const BoundLine& line, Piece& piece);
 
 } // namespace libsplice

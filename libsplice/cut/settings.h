@@ -25,6 +25,8 @@ struct CutSettings {
     double risk = 0.01;         ///< accepted chance that the rope is short, over 0 to 0.5
     std::optional<Length> step; ///< cut lengths are rounded up to it; none: 5 mm, for `exact` 1 mm
     MarkingTension marking_tension;
+    /// Pieces without marks, steps and lengths at other pulls, for what prints none of them.
+    bool lengths_only = false;
 };
 
 } // namespace libsplice

@@ -1,4 +1,4 @@
-// The order of judgement: add up, see that there is room, place the marks, and say what to heed.
+// The order of judgement: add up, see that there is room, say what to heed; then lay the work out.
 #include "libsplice/cut/work_out_piece.h"
 
 #include "libsplice/cut/judge/cautions.h"
@@ -20,14 +20,18 @@ std::optional<LineFault> work_out_piece(const BoundLine& line, Nanometres finish
         return fault;
     }
     piece.elastic = elastic_of(line, piece.loaded);
-    place_marks(line, piece);
     piece.check = check_figure(line, piece);
-    add_steps(line, piece);
     add_chance(line, piece);
     piece.strength = line.strength;
     add_stretch(line, piece);
     add_cautions(line, piece);
     return std::nullopt;
+}
+
+void lay_out_work(const BoundLine& line, Piece& piece) {
+    place_marks(line, piece);
+    add_steps(line, piece);
+    add_lengths(line, piece);
 }
 
 } // namespace libsplice

@@ -11,4 +11,8 @@ namespace libsplice {
 [[nodiscard]] std::optional<LineFault> work_out_piece(const BoundLine& line, Nanometres finished,
                                                       Piece& piece);
 
+/// Adds what the bench needs to a piece that can be cut: its marks, its steps, and its lengths at
+/// several pulls.
+void lay_out_work(const BoundLine& line, Piece& piece);
+
 } // namespace libsplice

@@ -15,7 +15,12 @@ namespace {
 
 constexpr std::array format_rows{
     FormatRow{"text", text_sheet, write_end_as_text, write_reel_as_text, write_stretch_as_text},
-    FormatRow{"csv", csv_sheet, write_end_as_csv, write_reel_as_csv, write_stretch_as_csv},
+    FormatRow{.name = "csv",
+              .cut = csv_sheet,
+              .end = write_end_as_csv,
+              .reel = write_reel_as_csv,
+              .stretch = write_stretch_as_csv,
+              .lengths_only = true},
     FormatRow{"json", json_sheet, write_end_as_json, write_reel_as_json, write_stretch_as_json},
     FormatRow{.name = "html",
               .cut = html_sheet,

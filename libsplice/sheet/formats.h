@@ -24,6 +24,7 @@ struct FormatRow {
     void (*stretch)(const StretchAnswer& answer, Output& output, Credits credits,
                     const SheetOptions& options);
     bool has_pages = false; ///< laid out on paper: an answer of a few figures is not written so
+    bool lengths_only = false; ///< its cut sheet has no marks and no steps
 };
 
 /// All formats in order of `Format`.

@@ -1,6 +1,7 @@
 // Cells of CSV: quoted where they must be, and never a formula.
 #include "libsplice/sheet/csv/csv_cells.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 
@@ -24,6 +25,18 @@ void append_inches(std::string& row, Nanometres length) {
     }
 }
 
+constexpr auto quoted_characters = [] {
+    std::array<bool, 256> quoted{};
+    for (const char c : {',', '"', '\n', '\r'}) {
+        quoted.at(static_cast<unsigned char>(c)) = true;
+    }
+    return quoted;
+}();
+
+bool needs_quotes(char c) {
+    return quoted_characters[static_cast<unsigned char>(c)];
+}
+
 template <class Number>
 void append_number(std::string& row, Number value) {
     std::array<char, 32> digits; // the longest double is shorter
@@ -35,10 +48,7 @@ void append_number(std::string& row, Number value) {
 
 void append_text_cell(std::string& row, std::string_view text) {
     constexpr std::string_view starts_formula = "=+-@";
-    bool quoted = false;
-    for (const char c : text) {
-        quoted = quoted || c == ',' || c == '"' || c == '\n' || c == '\r';
-    }
+    const bool quoted = std::ranges::any_of(text, needs_quotes);
     if (quoted) {
         row += '"';
     }
