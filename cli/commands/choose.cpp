@@ -121,7 +121,8 @@ std::vector<std::size_t> shared_candidates(const Candidates& candidates,
     for (const LineChoice& line : lines) {
         for (const TriedRope& tried : line.ropes) {
             const auto index = candidates.find(tried.rope->id);
-            if (index && !tried.verdict.fails && tried.verdict.price) {
+            if (index && !tried.verdict.fails && tried.verdict.price &&
+                tried.shown_as != ShownAs::hybrid) {
                 shared.insert(*index);
             }
         }

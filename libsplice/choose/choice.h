@@ -28,17 +28,24 @@ enum class ShownAs : std::uint8_t {
     polyester_up, ///< the next size up in polyester double braid, if that is high-modulus
     best,         ///< one of the best others
     together,     ///< chosen with the other lines of the job
+    hybrid,       ///< of a line that is made otherwise, so never chosen
 };
-inline constexpr std::array<std::string_view, 6> shown_as_words{
-    "named now",      "a size down",         "a size up", "polyester, a size up",
-    "among the best", "with the other lines"};
-static_assert(shown_as_words.size() == static_cast<std::size_t>(ShownAs::together) + 1);
+inline constexpr std::array<std::string_view, 7> shown_as_words{
+    "named now",
+    "a size down",
+    "a size up",
+    "polyester, a size up",
+    "among the best",
+    "with the other lines",
+    "bare to the cleat, covered where it is held"};
+static_assert(shown_as_words.size() == static_cast<std::size_t>(ShownAs::hybrid) + 1);
 
 /// A rope that was tried on a line.
 struct TriedRope {
     const Rope* rope = nullptr; ///< of the chooser or its candidates
     ShownAs shown_as = ShownAs::best;
     Verdict verdict;
+    std::string made; ///< what the line says otherwise, for a hybrid
 };
 
 /// So many ropes fail a need by themselves, before the line is cut from them.

@@ -3,6 +3,7 @@
 #include "libsplice/choose/chooser.h"
 
 #include "libsplice/choose/ends_allow.h"
+#include "libsplice/choose/hybrid.h"
 #include "libsplice/job/plan_key.h"
 
 #include <algorithm>
@@ -154,18 +155,58 @@ TriedRope Chooser::cut_from(Trial& trial, const Candidate& candidate, ShownAs sh
         }
     }
     trial.tried.push_back(rope.id);
-    return {&rope, shown_as, verdict_on(piece, candidate, trial.needs, tables_)};
+    return {&rope, shown_as, verdict_on(piece, candidate, trial.needs, tables_), {}};
 }
 
-TriedRope Chooser::try_candidate(Trial& trial, std::size_t index, ShownAs shown_as) {
-    const Candidate& candidate = candidates_.at(index);
-    JobLine line = trial.placed.line;
-    line.cells.at(static_cast<std::size_t>(Column::rope)) = Cell{candidate.rope->id};
+/// The line in a rope that it does not name.
+JobLine Chooser::in_rope(JobLine line, const Rope& rope) {
+    line.cells.at(static_cast<std::size_t>(Column::rope)) = Cell{rope.id};
     line.own_rope = nullptr;
     for (const Column column : columns_of_the_reel) {
         line.cells.at(static_cast<std::size_t>(column)) = {};
     }
-    return cut_from(trial, candidate, shown_as, line);
+    return line;
+}
+
+TriedRope Chooser::try_candidate(Trial& trial, std::size_t index, ShownAs shown_as) {
+    const Candidate& candidate = candidates_.at(index);
+    return cut_from(trial, candidate, shown_as, in_rope(trial.placed.line, *candidate.rope));
+}
+
+/// The best high-modulus core under a cover that serves with its cover taken off to the cleat.
+std::optional<TriedRope> Chooser::try_hybrid(Trial& trial) {
+    constexpr std::size_t most_cut = 5;
+    if (trial.placed.line.cell(Column::cleat).empty()) {
+        return std::nullopt;
+    }
+    std::vector<std::pair<SortKey, std::size_t>> keyed;
+    for (std::size_t i = 0; i < candidates_.size(); ++i) {
+        const Candidate& candidate = candidates_.at(i);
+        const Rope& rope = *candidate.rope;
+        const bool buyable = !candidate.invented || candidate.at_hand || trial.demo;
+        if (buyable && rope.construction == Construction::core_dependent &&
+            is_high_modulus(rope.fibre) &&
+            !failed_by_rope(candidate, trial.needs, tables_, trial.foreseen(rope))) {
+            keyed.emplace_back(key_of(candidate, trial.needs), i);
+        }
+    }
+    std::ranges::sort(keyed);
+    for (std::size_t k = 0; k < std::min(keyed.size(), most_cut); ++k) {
+        const Candidate& candidate = candidates_.at(keyed[k].second);
+        const Rope& rope = *candidate.rope;
+        const auto hybrid =
+            HybridLine::of(trial.placed, trial.needs, book_.common_rules(rope), rope);
+        if (!hybrid) {
+            return std::nullopt;
+        }
+        TriedRope tried =
+            cut_from(trial, candidate, ShownAs::hybrid, in_rope(hybrid->line(), rope));
+        if (!tried.verdict.fails) {
+            tried.made = hybrid->in_words();
+            return tried;
+        }
+    }
+    return std::nullopt;
 }
 
 /// The rope that the line names, and its neighbours in size.
@@ -285,8 +326,11 @@ LineChoice Chooser::work_out(const JobRow& row, FaultSink& faults) {
     }
     choice.ropes = try_named(trial);
     std::ranges::move(try_best(trial, choice.out), std::back_inserter(choice.ropes));
+    if (auto hybrid = try_hybrid(trial)) {
+        choice.ropes.push_back(*std::move(hybrid));
+    }
     for (std::size_t i = 0; i < choice.ropes.size(); ++i) {
-        if (!choice.ropes[i].verdict.fails &&
+        if (!choice.ropes[i].verdict.fails && choice.ropes[i].shown_as != ShownAs::hybrid &&
             (!choice.chosen || key_of(choice.ropes[i], trial.needs) <
                                    key_of(choice.ropes[*choice.chosen], trial.needs))) {
             choice.chosen = i;

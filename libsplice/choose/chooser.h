@@ -51,8 +51,10 @@ class Chooser {
     [[nodiscard]] bool may_try(const Trial& trial, const Candidate& candidate) const;
     [[nodiscard]] TriedRope cut_from(Trial& trial, const Candidate& candidate, ShownAs shown_as,
                                      JobLine line);
+    [[nodiscard]] static JobLine in_rope(JobLine line, const Rope& rope);
     [[nodiscard]] TriedRope try_candidate(Trial& trial, std::size_t index, ShownAs shown_as);
     [[nodiscard]] std::vector<TriedRope> try_named(Trial& trial);
+    [[nodiscard]] std::optional<TriedRope> try_hybrid(Trial& trial);
     [[nodiscard]] std::vector<TriedRope> try_best(Trial& trial, std::vector<RopesOut>& out);
     [[nodiscard]] std::vector<std::size_t> hopeful(const Trial& trial,
                                                    std::vector<RopesOut>& out) const;

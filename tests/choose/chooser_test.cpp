@@ -254,6 +254,56 @@ TEST(Chooser, ALineThatCannotBeReadHasAFault) {
     EXPECT_TRUE(shipped_shop().choose(line_of("no such rope", {})).fault);
 }
 
+TEST(Chooser, AHybridIsShownWhereACleatHoldsTheLine) {
+    // Cover has to lie 300 to 500 mm beyond the cleat: 7.8 m less 0.4 m are bare.
+    auto cells = line_of("core-dependent HMPE 6 mm", {{"load", "500 N"},
+                                                      {"held_by", "cleat"},
+                                                      {"cleat", "7.8 m"},
+                                                      {"end_a", "core-eye"},
+                                                      {"end_a.eye", "60 mm"},
+                                                      {"end_a.pin", "8 mm"}});
+    cells.at(2).text = "15 m";
+    const LineChoice choice = shipped_shop().choose(cells);
+    const TriedRope* hybrid = find(choice, ShownAs::hybrid);
+    ASSERT_NE(hybrid, nullptr);
+    EXPECT_EQ(hybrid->made, "end_a = stripped-eye, strip = 7400 mm");
+    EXPECT_EQ(hybrid->rope->construction, Construction::core_dependent);
+    EXPECT_TRUE(hybrid->verdict.buy);
+    ASSERT_TRUE(choice.chosen);
+    EXPECT_NE(choice.ropes.at(*choice.chosen).shown_as, ShownAs::hybrid)
+        << "the job's line is not made so";
+    cells.at(4).text = "splice";
+    EXPECT_EQ(find(shipped_shop().choose(cells), ShownAs::hybrid), nullptr);
+}
+
+TEST(Chooser, WithoutAPriceTheUsualFibreComesFirst) {
+    const auto chosen = [](const std::vector<NamedCell>& more) {
+        std::vector<NamedCell> cells{{"name", "line"}, {"length", "10 m"}, {"load", "500 N"}};
+        cells.insert(cells.end(), more.begin(), more.end());
+        const LineChoice choice = shipped_shop().choose(cells);
+        return choice.chosen ? choice.ropes.at(*choice.chosen).rope->fibre : Fibre::manila;
+    };
+    EXPECT_EQ(chosen({}), Fibre::polyester);
+    EXPECT_EQ(chosen({{"place", "dock line"}}), Fibre::nylon);
+    EXPECT_EQ(chosen({{"place", "tow line"}}), Fibre::polypropylene);
+    EXPECT_EQ(chosen({{"place", "cascade"}}), Fibre::hmpe);
+}
+
+TEST(Chooser, AnEndThatARopeCannotHaveIsCounted) {
+    const LineChoice choice = shipped_shop().choose({{"name", "strop"},
+                                                     {"length", "2 m"},
+                                                     {"end_a", "ferrule-eye"},
+                                                     {"end_a.eye", "40 mm"},
+                                                     {"end_a.pin", "16 mm"}});
+    ASSERT_FALSE(choice.ropes.empty());
+    for (const TriedRope& rope : choice.ropes) {
+        EXPECT_EQ(rope.rope->construction, Construction::wire) << rope.rope->id;
+    }
+    const auto out = std::ranges::find(choice.out, "ends", &RopesOut::need);
+    ASSERT_NE(out, choice.out.end());
+    EXPECT_GT(out->ropes, 20U);
+}
+
 TEST(Chooser, NoGenericStrengthIsOfSolidBraidOrShockCord) {
     const Candidates& candidates = shipped_shop().candidates();
     for (std::size_t i = 0; i < candidates.size(); ++i) {

@@ -104,8 +104,8 @@ class UnitMaker {
     /// It meets every need, and it is known what it costs.
     [[nodiscard]] bool serves(const TriedRope& tried) const {
         const std::string name = one_name_of(*tried.rope);
-        return !tried.verdict.fails && tried.verdict.buy && !unpriced_.contains(name) &&
-               (priced_.contains(name) || tried.rope->price);
+        return tried.shown_as != ShownAs::hybrid && !tried.verdict.fails && tried.verdict.buy &&
+               !unpriced_.contains(name) && (priced_.contains(name) || tried.rope->price);
     }
 
     [[nodiscard]] static Demand demand_of(const LineChoice& line, const TriedRope& tried) {

@@ -121,7 +121,8 @@ class ChoicePanel {
                 verdict.buy ? show_length(*verdict.buy, units_) : "-", number(verdict.price, 2),
                 number(verdict.mass_kg ? std::optional(*verdict.mass_kg * 1000.0) : std::nullopt,
                        0)});
-        const std::string shown(shown_as_words.at(static_cast<std::size_t>(rope.shown_as)));
+        std::string shown(shown_as_words.at(static_cast<std::size_t>(rope.shown_as)));
+        shown += rope.made.empty() ? "" : ": " + rope.made;
         page_.row_note(verdict.fails
                            ? shown + "; fails " + verdict.fails->need + ": " + verdict.fails->text
                            : shown + "; meets every need",

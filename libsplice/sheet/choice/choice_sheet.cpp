@@ -117,7 +117,8 @@ std::string what_cheaper_gives_up(const LineChoice& line, UnitSystem units) {
     const TriedRope& chosen = line.ropes[*line.chosen];
     const TriedRope* cheapest = nullptr;
     for (const TriedRope& rope : line.ropes) {
-        if (rope.verdict.price && *rope.verdict.price < *chosen.verdict.price - 0.005 &&
+        if (rope.shown_as != ShownAs::hybrid && rope.verdict.price &&
+            *rope.verdict.price < *chosen.verdict.price - 0.005 &&
             (cheapest == nullptr || *rope.verdict.price < *cheapest->verdict.price)) {
             cheapest = &rope;
         }

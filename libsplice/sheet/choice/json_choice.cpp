@@ -193,6 +193,7 @@ class ChoiceJson {
         json_.text("title", rope.rope->title);
         json_.metres("diameter_m", to_nanometres(rope.rope->diameter));
         json_.text("shown_as", shown_as_words.at(static_cast<std::size_t>(rope.shown_as)));
+        json_.text("made", rope.made);
         optional_length("give_m", verdict.give);
         json_.number("factor", verdict.factor);
         json_.key("fits");
