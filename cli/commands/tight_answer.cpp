@@ -93,7 +93,7 @@ void write_csv(const TightAnswer& answer, Output& output) {
 
 void write_json(const TightAnswer& answer, Output& output) {
     JsonText json(output);
-    json.begin_object();
+    json.begin_answer();
     json.text("knot", answer.knot);
     json.number("consumed_diameters", answer.consumed);
     json.number("mesh", answer.mesh);

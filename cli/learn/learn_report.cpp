@@ -148,7 +148,7 @@ void write_pieces(JsonText& json, const LearntPieces& pieces) {
 
 void write_json(const LearntFile& file, UnitSystem /*units*/, Output& output) {
     JsonText json(output);
-    json.begin_object();
+    json.begin_answer();
     json.text("file", file.file);
     json.number("risk", file.risk);
     json.key("learnt");

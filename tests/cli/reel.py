@@ -188,7 +188,7 @@ class Answers(Reel):
     def test_the_keys_of_the_answer(self):
         plan = self.plan(self.job(("a", "4 m", 8)), self.stock("r,ROPE,10 m,1,reel,1 m,L,,2"))
         self.assertEqual(
-            set(plan), {"minimised", "bound", "value", "gap", "proved", "cuts", "order", "ledger", "unplaced"}
+            set(plan), {"schema", "minimised", "bound", "value", "gap", "proved", "cuts", "order", "ledger", "unplaced"}
         )
         self.assertEqual(
             set(plan["order"][0]), {"rope", "title", "length_m", "pieces", "longest_m", "count", "cost"}

@@ -64,7 +64,7 @@ class Tighten(unittest.TestCase):
         self.assertEqual(*answers, "no run time: the same question has the same answer")
         self.assertEqual(
             set(answers[0]),
-            {"knot", "consumed_diameters", "mesh", "clearance", "determinant_before",
+            {"schema", "knot", "consumed_diameters", "mesh", "clearance", "determinant_before",
              "determinant_after"},
         )
 

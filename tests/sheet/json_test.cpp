@@ -186,12 +186,14 @@ TEST(JsonText, BytesThatAreNotUtf8AreReplaced) {
     EXPECT_EQ(text, "\"a\\ufffd\\ufffdz\"");
 }
 
-TEST(JsonText, NumbersReadBackTheSame) {
+TEST(JsonText, NumbersAreRounded) {
     std::string text;
     Output output = Output::to_string(text);
     JsonText json(output);
     json.begin_array();
     json.number(0.1 + 0.2);
+    json.number(2.0 / 3.0);
+    json.number(14'000.0);
     json.metres(-1);
     json.metres(6'475'000'000);
     json.whole(-7);
@@ -199,7 +201,19 @@ TEST(JsonText, NumbersReadBackTheSame) {
     json.null();
     json.end_array();
     output.flush();
-    EXPECT_EQ(text, "[0.30000000000000004,-0.000000001,6.475,-7,true,null]");
+    EXPECT_EQ(text, "[0.3,0.666666666667,14000,-0.000000001,6.475,-7,true,null]");
+}
+
+TEST(JsonText, ALengthIsRoundedToNanometres) {
+    std::string text;
+    Output output = Output::to_string(text);
+    JsonText json(output);
+    json.begin_answer();
+    json.number("sd_m", 0.0014664696837416492);
+    json.number("mass_kg", 0.0014664696837416492);
+    json.end_object();
+    output.flush();
+    EXPECT_EQ(text, R"({"schema":1,"sd_m":0.00146647,"mass_kg":0.00146646968374})");
 }
 
 TEST(JsonEnd, HasTheKeysThatWerePromised) {
@@ -207,8 +221,8 @@ TEST(JsonEnd, HasTheKeysThatWerePromised) {
         Json::parse(end_sheet_of("buried-eye", "12-strand HMPE 5 mm",
                                  {{"eye", "40 mm", {}}, {"pin", "8 mm", {}}}, Format::json));
     EXPECT_EQ(keys_of(end),
-              (Keys{"kind", "rope", "allowance_m", "ledger", "marks", "taper", "steps", "values",
-                    "retained_strength", "cautions", "stretch", "plug_ins", "sources"}));
+              (Keys{"schema", "kind", "rope", "allowance_m", "ledger", "marks", "taper", "steps",
+                    "values", "retained_strength", "cautions", "stretch", "plug_ins", "sources"}));
     long long sum = 0;
     for (const Json& row : end["ledger"]) {
         sum += std::llround(row["length_m"].get<double>() * 1e9);

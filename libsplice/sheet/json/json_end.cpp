@@ -78,7 +78,7 @@ void write_end_as_json(const EndSheet& sheet, Output& output, Credits credits,
     const End& allowance = sheet.allowance;
     JsonText json(output);
     CitationLog citing(credits);
-    json.begin_object();
+    json.begin_answer();
     json.text("kind", sheet.kind.name);
     json.text("rope", sheet.rope.id);
     json.metres("allowance_m", allowance.total());

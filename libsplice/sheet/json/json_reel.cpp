@@ -12,7 +12,7 @@ class ReelJson {
         : question_(sheet.question), plan_(sheet.plan), sheet_(sheet), json_(output) {}
 
     void write() {
-        json_.begin_object();
+        json_.begin_answer();
         write_head();
         list("cuts", plan_.cuts, [this](const ReelCut& cut) { write_cut(cut); });
         list("order", plan_.order, [this](const OrderLine& line) { write_order(line); });

@@ -14,9 +14,6 @@ namespace libsplice {
 
 namespace {
 
-/// Grows when a key changes its meaning or goes.
-constexpr long long schema_of_cut_sheet = 1;
-
 class JsonSheet : public SheetWriter {
   public:
     JsonSheet(Output& output, Credits credits, bool working)
@@ -48,9 +45,7 @@ class JsonSheet : public SheetWriter {
 };
 
 void JsonSheet::begin() {
-    json_.begin_object();
-    json_.key("schema");
-    json_.whole(schema_of_cut_sheet);
+    json_.begin_answer();
     json_.text("version", version());
     json_.text("tables", credits_.tables_version());
     write_plug_ins(json_, credits_);

@@ -32,7 +32,7 @@ void write_stretch_as_json(const StretchAnswer& answer, Output& output, Credits 
                            const SheetOptions& /*options*/) {
     JsonText json(output);
     CitationLog citing(credits);
-    json.begin_object();
+    json.begin_answer();
     json.number("load_n", answer.force ? std::optional(answer.force->si()) : std::nullopt);
     json.metres("length_m", to_nanometres(answer.length));
     json.key("stretch");

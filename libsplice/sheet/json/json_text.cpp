@@ -15,6 +15,12 @@ namespace libsplice {
 
 namespace {
 
+/// Grows when a key of an answer goes or changes its meaning. The schemas of docs/json have it.
+constexpr long long form_of_answers = 1;
+
+/// More than any figure is worth, and few enough to hide how a sum was rounded.
+constexpr int digits_of_numbers = 12;
+
 bool needs_escape(char c) {
     const auto byte = static_cast<unsigned char>(c);
     return byte < 0x20 || byte == 0x7F || c == '"' || c == '\\';
@@ -59,6 +65,12 @@ void JsonText::close(char bracket) {
     Expects(!after_key_);
     output_.write(bracket);
     first_ = false;
+}
+
+void JsonText::begin_answer() {
+    begin_object();
+    key("schema");
+    whole(form_of_answers);
 }
 
 void JsonText::begin_object() {
@@ -112,7 +124,8 @@ void JsonText::number(double value) {
     Expects(std::isfinite(value));
     separate();
     std::array<char, 32> digits; // the longest double is shorter
-    const auto [end, error] = std::to_chars(digits.data(), digits.data() + digits.size(), value);
+    const auto [end, error] = std::to_chars(digits.data(), digits.data() + digits.size(), value,
+                                            std::chars_format::general, digits_of_numbers);
     Ensures(error == std::errc());
     output_.write(std::string_view(digits.data(), static_cast<std::size_t>(end - digits.data())));
 }
@@ -150,6 +163,10 @@ void JsonText::metres(std::string_view name, std::optional<Nanometres> count) {
 }
 
 void JsonText::number(std::string_view name, std::optional<double> value) {
+    if (name.ends_with("_m")) {
+        metres(name, value ? std::optional(to_nanometres(Length(*value))) : std::nullopt);
+        return;
+    }
     key(name);
     value ? number(*value) : null();
 }

@@ -16,13 +16,15 @@ class JsonText {
   public:
     explicit JsonText(Output& output) : output_(output) {}
 
+    /// The object of a whole answer, with the number of its form as `schema`.
+    void begin_answer();
     void begin_object();
     void end_object();
     void begin_array();
     void end_array();
     void key(std::string_view name);
     void text(std::string_view value); ///< escaped; bytes that are not UTF-8 become U+FFFD
-    void number(double value);         ///< shortest form that reads back the same; finite
+    void number(double value);         ///< to 12 digits; finite
     void metres(Nanometres count);     ///< exact
     void whole(long long value);
     void boolean(bool value);
@@ -30,7 +32,8 @@ class JsonText {
     /// The next value or key starts on a line of its own.
     void new_line() { starts_line_ = true; }
 
-    /// A key with its value; what is absent is null.
+    /// A key with its value; what is absent is null. A number whose key ends in `_m` is a length,
+    /// and is rounded to nanometres.
     void text(std::string_view name, std::string_view value);
     void metres(std::string_view name, std::optional<Nanometres> count);
     void number(std::string_view name, std::optional<double> value);
