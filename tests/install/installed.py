@@ -131,14 +131,66 @@ def c(site):
         check("tail                         0.216000 m" in said, f"the host in C says: {said}")
 
 
-def cpp(site):
+def cpp_host(site, prefix):
+    """The host in C++ finds the library below a folder."""
     with tempfile.TemporaryDirectory() as folder:
-        where = ["-B", folder, f"-DCMAKE_PREFIX_PATH={site.prefix}", f"-DCMAKE_CXX_COMPILER={site.cxx}"]
+        where = ["-B", folder, f"-DCMAKE_PREFIX_PATH={prefix}", f"-DCMAKE_CXX_COMPILER={site.cxx}"]
         site.run(site.cmake, "-S", site.hosts / "cpp", *where)
         site.run(site.cmake, "--build", folder)
         said = site.run(Path(folder) / "eye_table")
         check("eye   8 mm: cannot be made, fault 3" in said, f"the host in C++ says: {said}")
         check(said.count("tail 216 mm") == 4, f"the host in C++ says: {said}")
+
+
+def build_tree(site):
+    """The folder in which the project is built serves like one in which it is installed."""
+    cpp_host(site, site.build)
+
+
+WHOLE = """cmake_minimum_required(VERSION 3.25)
+project(whole LANGUAGES C CXX)
+set(CMAKE_EXPORT_COMPILE_COMMANDS ON)
+enable_testing()
+add_subdirectory({source} libsplice)
+add_executable(host {source}/docs/examples/hosts/c/cut_line.c)
+target_link_libraries(host PRIVATE libsplice::splice)
+foreach(target splice splice_command libsplice_reel libsplice_paper libsplice_sqlite test_base)
+    if(TARGET ${{target}})
+        message(FATAL_ERROR "the part has the target ${{target}}")
+    endif()
+endforeach()
+get_directory_property(tests DIRECTORY {source} TESTS)
+if(tests)
+    message(FATAL_ERROR "the part has tests")
+endif()
+"""
+
+
+def subproject(site):
+    """As a part of another project: the C library alone, without the optimiser's library and what
+    draws QR codes, and nothing of the whole project changed. It is set up and not built."""
+    with tempfile.TemporaryDirectory() as folder:
+        folder = Path(folder)
+        (folder / "none").mkdir()
+        (folder / "CMakeLists.txt").write_text(WHOLE.format(source=site.source))
+        site.run(
+            site.cmake, "-S", folder, "-B", folder / "build", "-G", "Ninja",
+            f"-DCMAKE_C_COMPILER={site.cc}", f"-DCMAKE_CXX_COMPILER={site.cxx}",
+            PKG_CONFIG_LIBDIR=folder / "none", PKG_CONFIG_PATH="",
+        )  # fmt: skip
+        cache = (folder / "build/CMakeCache.txt").read_text()
+        check("CMAKE_BUILD_TYPE:STRING=\n" in cache, "the part sets the whole's build type")
+        check(not (folder / "build/CPackConfig.cmake").exists(), "the part packages the whole")
+        commands = (folder / "build/compile_commands.json").read_text()
+        check("/libsplice/abi/" in commands, "the part has no C library")
+        for word in ("-Wconversion", "-Werror", "/sheet/html/", "/reel/solver/", "/cli/"):
+            check(word not in commands, f"{word} is in the whole's compile commands")
+        rules = (folder / "build/libsplice/cmake_install.cmake").read_text()
+        check("splice.h" not in rules, "the part installs its files with the whole")
+
+
+def cpp(site):
+    cpp_host(site, site.prefix)
     with tempfile.TemporaryDirectory() as folder:
         (Path(folder) / "CMakeLists.txt").write_text(
             "cmake_minimum_required(VERSION 3.16)\nproject(newer LANGUAGES NONE)\n"
@@ -243,7 +295,7 @@ def packages(site):
         check(not left, f"left behind: {left}")
 
 
-TESTS = (tree, destdir, tool, c, cpp, python, sqlite, pages, packages)
+TESTS = (tree, destdir, build_tree, subproject, tool, c, cpp, python, sqlite, pages, packages)
 
 
 def main():

@@ -1,7 +1,5 @@
 # What is installed, by component: runtime, development, tool, tables, docs, sqlite. The C headers, the
 # library, the program, the tables and the pages; none of the C++ headers.
-include(CMakePackageConfigHelpers)
-set(package_folder ${CMAKE_INSTALL_LIBDIR}/cmake/libsplice)
 set(here ${CMAKE_CURRENT_LIST_DIR})
 set(LIBSPLICE_ZSH_FOLDER vendor-completions CACHE STRING
     "Folder of share/zsh where completions go: Debian's, elsewhere site-functions")
@@ -16,16 +14,11 @@ install(FILES
         ${PROJECT_SOURCE_DIR}/libsplice/abi/include/splice_plugin.h
     DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/libsplice COMPONENT development)
 
-# find_package(libsplice) gives the target libsplice::splice.
 install(EXPORT libspliceTargets NAMESPACE libsplice::
     DESTINATION ${package_folder} COMPONENT development)
-configure_package_config_file(${here}/libspliceConfig.cmake.in
-    ${PROJECT_BINARY_DIR}/package/libspliceConfig.cmake INSTALL_DESTINATION ${package_folder})
-write_basic_package_version_file(${PROJECT_BINARY_DIR}/package/libspliceConfigVersion.cmake
-    COMPATIBILITY SameMinorVersion)
 install(FILES
-        ${PROJECT_BINARY_DIR}/package/libspliceConfig.cmake
-        ${PROJECT_BINARY_DIR}/package/libspliceConfigVersion.cmake
+        ${PROJECT_BINARY_DIR}/cmake/libspliceConfig.cmake
+        ${PROJECT_BINARY_DIR}/cmake/libspliceConfigVersion.cmake
     DESTINATION ${package_folder} COMPONENT development)
 
 # The prefix is found from where the file lies, so that the whole may be moved.
@@ -35,18 +28,22 @@ configure_file(${here}/libsplice.pc.in ${PROJECT_BINARY_DIR}/package/libsplice.p
 install(FILES ${PROJECT_BINARY_DIR}/package/libsplice.pc
     DESTINATION ${CMAKE_INSTALL_LIBDIR}/pkgconfig COMPONENT development)
 
-install(TARGETS splice RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR} COMPONENT tool)
-# Its man pages, and what the shells need to complete it; zsh looks in a folder of its own on Debian.
-install(DIRECTORY ${PROJECT_BINARY_DIR}/share/man/
-    DESTINATION ${CMAKE_INSTALL_MANDIR} COMPONENT tool)
-install(FILES ${PROJECT_SOURCE_DIR}/cli/completions/splice.bash
-    DESTINATION ${CMAKE_INSTALL_DATADIR}/bash-completion/completions RENAME splice COMPONENT tool)
-install(FILES ${PROJECT_SOURCE_DIR}/cli/completions/_splice
-    DESTINATION ${CMAKE_INSTALL_DATADIR}/zsh/${LIBSPLICE_ZSH_FOLDER} COMPONENT tool)
-install(FILES ${PROJECT_SOURCE_DIR}/cli/completions/splice.fish
-    DESTINATION ${CMAKE_INSTALL_DATADIR}/fish/vendor_completions.d COMPONENT tool)
-install(TARGETS libsplice_sqlite
-    LIBRARY DESTINATION ${CMAKE_INSTALL_LIBDIR}/libsplice COMPONENT sqlite)
+if(LIBSPLICE_TOOL)
+    install(TARGETS splice RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR} COMPONENT tool)
+    # Its man pages, and what the shells need to complete it; zsh looks in a folder of its own on Debian.
+    install(DIRECTORY ${PROJECT_BINARY_DIR}/share/man/
+        DESTINATION ${CMAKE_INSTALL_MANDIR} COMPONENT tool)
+    install(FILES ${PROJECT_SOURCE_DIR}/cli/completions/splice.bash
+        DESTINATION ${CMAKE_INSTALL_DATADIR}/bash-completion/completions RENAME splice COMPONENT tool)
+    install(FILES ${PROJECT_SOURCE_DIR}/cli/completions/_splice
+        DESTINATION ${CMAKE_INSTALL_DATADIR}/zsh/${LIBSPLICE_ZSH_FOLDER} COMPONENT tool)
+    install(FILES ${PROJECT_SOURCE_DIR}/cli/completions/splice.fish
+        DESTINATION ${CMAKE_INSTALL_DATADIR}/fish/vendor_completions.d COMPONENT tool)
+endif()
+if(LIBSPLICE_SQLITE)
+    install(TARGETS libsplice_sqlite
+        LIBRARY DESTINATION ${CMAKE_INSTALL_LIBDIR}/libsplice COMPONENT sqlite)
+endif()
 
 # The published values go with the tables: `splice check` holds the one against the other.
 install(DIRECTORY ${PROJECT_SOURCE_DIR}/tables ${PROJECT_SOURCE_DIR}/tests/published
