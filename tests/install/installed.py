@@ -107,7 +107,7 @@ def tool(site):
     program = site.prefix / "bin/splice"
     listed = site.run(program, "list", "tables", "--format", "json")
     check(str(site.prefix / "share/libsplice/tables") in listed, f"other tables are used: {listed}")
-    site.run(program, "cut", site.prefix / "share/doc/libsplice/examples/sailing-school.csv")
+    site.run(program, "cut", site.prefix / "share/doc/libsplice/examples/fleet.csv")
     check(site.run(program, "check").endswith(" 0 failed\n"), "splice check fails")
     for page in ("splice.1", "splice-cut.1", "splice-job.5", "splice-tables.5", "splice-plug-in.3"):
         file = site.prefix / "share/man" / f"man{page[-1]}" / page
@@ -287,7 +287,7 @@ def packages(site):
         needs = site.run("dpkg-deb", "--field", next(made.glob("libsplice1_*")), "Depends")
         check("libc6" in needs and "libsplice-tables" in needs, f"the library depends on {needs}")
         take_off = (install if os.geteuid() == 0 else unpack)(site, found, root)
-        demo = root / "usr/share/doc/libsplice/examples/sailing-school.csv"
+        demo = root / "usr/share/doc/libsplice/examples/fleet.csv"
         sheet = site.run(root / "usr/bin/splice", "cut", demo)
         check("lines not cut: 0" in sheet, "the packaged program does not cut the demo")
         take_off()
