@@ -13,9 +13,7 @@ class ChoiceJson {
     explicit ChoiceJson(Output& output) : json_(output) {}
 
     void write(const JobChoice& choice) {
-        json_.begin_object();
-        json_.key("schema");
-        json_.whole(1);
+        json_.begin_answer();
         json_.key("lines");
         json_.begin_array();
         for (const LineChoice& line : choice.lines) {
