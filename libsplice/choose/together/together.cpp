@@ -68,7 +68,7 @@ class Puzzle {
             together.line_by_line = best.cost;
         }
         together.sorts_line_by_line = sorts_of(alone).size();
-        bound(best);
+        bound(best, part_of_time(5));
         move(best);
         improve(best, most_rounds);
         if (best.options.empty()) {
@@ -85,9 +85,19 @@ class Puzzle {
     }
 
   private:
+    /// So much of the time that is left.
+    [[nodiscard]] SearchLimits part_of_time(int parts) const {
+        SearchLimits limits = limits_;
+        if (limits.deadline) {
+            const auto now = std::chrono::steady_clock::now();
+            limits.deadline = now + (*limits.deadline - now) / parts;
+        }
+        return limits;
+    }
+
     /// The programme's choice that could be cheaper; what it cannot be under is kept.
-    RelaxedChoice bound(Found& best) const {
-        RelaxedChoice relaxed = solve(asked_, best.cost + same_money, limits_);
+    RelaxedChoice bound(Found& best, const SearchLimits& limits) const {
+        RelaxedChoice relaxed = solve(asked_, best.cost + same_money, limits);
         best.bound = std::max(best.bound, std::min(relaxed.bound, best.cost));
         return relaxed;
     }
@@ -95,7 +105,7 @@ class Puzzle {
     /// The programme's choice, planned, until it cannot be beaten.
     void improve(Found& best, int rounds) {
         for (int round = 0; round < rounds && !limits_.reached(); ++round) {
-            const RelaxedChoice relaxed = bound(best);
+            const RelaxedChoice relaxed = bound(best, part_of_time(3));
             if (!relaxed.options || (!best.options.empty() && best.is_proved())) {
                 break;
             }
@@ -114,11 +124,7 @@ class Puzzle {
     /// Moves what is cut from one sort to another, all of it or a unit of it, as long as that makes
     /// the choice cheaper.
     void move(Found& best) {
-        SearchLimits limits = limits_; // half of the time is for the programme
-        if (limits.deadline) {
-            const auto now = std::chrono::steady_clock::now();
-            limits.deadline = now + (*limits.deadline - now) / 2;
-        }
+        const SearchLimits limits = part_of_time(2); // the rest is for the programme
         bool moved = !best.options.empty();
         while (moved && !limits.reached()) {
             moved = false;
