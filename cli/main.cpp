@@ -80,7 +80,7 @@ Exit print_version(const CommandLine& command) {
     FaultSink ignored(0);
     const auto tables = Catalogue::load(table_folders(command), ignored);
     return print("splice " + std::string(version()) + "\ntables " +
-                 (tables ? tables->version() : "not found") + '\n');
+                 (tables ? tables->version() : "not found") + "\nlicence not settled yet\n");
 }
 
 /// `splice help`, `splice help COMMAND`.

@@ -78,6 +78,7 @@ class FrontDoor(unittest.TestCase):
             lines = self.run_splice(word).stdout.splitlines()
             self.assertRegex(lines[0], r"^splice \d+\.\d+\.\d+$")
             self.assertRegex(lines[1], r"^tables 20\d\d\.\d\d$")
+            self.assertEqual(lines[2:], ["licence not settled yet"])
 
     def test_a_full_disk_is_noticed(self):
         for words in ([], ["--help"], ["cut", "--help"], ["--version"], ["list", "kinds"], ["complete", ""]):
@@ -86,6 +87,13 @@ class FrontDoor(unittest.TestCase):
                     [SPLICE, *words], stdout=full, stderr=subprocess.PIPE, env=self.environment, check=False
                 )
             self.assertEqual(run.returncode, 3, words)
+
+    def test_a_table_is_as_wide_as_its_letters(self):
+        name = "主帆升降索"  # two columns of a terminal each
+        (self.folder / "wide.csv").write_text(JOB.replace("sheet", name, 1))
+        lines = self.run_splice("cut", "wide.csv").stdout.splitlines()
+        self.assertTrue(lines[0].startswith("line        boat"), lines[0])
+        self.assertTrue(lines[1].startswith(name + "  "), lines[1])
 
     # --- Lists
 

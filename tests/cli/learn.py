@@ -53,7 +53,7 @@ class Learn(unittest.TestCase):
         self.assertAlmostEqual(one["mean_diameters"], 7.083333333, 8)
         self.assertAlmostEqual(one["sd_diameters"], 0.4262237284, 8)
         self.assertAlmostEqual(one["limit_diameters"], 8.011009705, 8)
-        self.assertAlmostEqual(one["limit_m"], 0.005 * 8.011009705, 10)
+        self.assertAlmostEqual(one["limit_m"], 0.005 * 8.011009705, delta=1e-9)
         self.assertEqual(one["outliers"], [])
 
     def test_the_tables_spread_reaches_the_limit(self):

@@ -81,7 +81,7 @@ void write_row(Output& output, std::span<const TableColumn> columns, const Table
         for (std::size_t i = 0; i < columns.size(); ++i) {
             const std::string text = y < cells[i].size() ? cells[i][y] : std::string();
             const std::string blanks(
-                columns[i].width - std::min(columns[i].width, character_count(text)), ' ');
+                columns[i].width - std::min(columns[i].width, display_width(text)), ' ');
             line += (i == 0 ? "" : "  ") + (columns[i].right ? blanks + text : text + blanks);
         }
         line.resize(line.find_last_not_of(' ') + 1);
@@ -157,8 +157,8 @@ void write_table(Output& output, const std::deque<LikeLines>& lines, UnitSystem 
         columns.at(i).width = columns.at(i).heading.size();
         headings.at(i) = columns.at(i).heading;
         for (const TableRow& row : rows) {
-            columns.at(i).width = std::max(
-                columns.at(i).width, std::min(columns.at(i).most, character_count(row.at(i))));
+            columns.at(i).width = std::max(columns.at(i).width,
+                                           std::min(columns.at(i).most, display_width(row.at(i))));
         }
     }
     const bool any_caution = !cautions.empty();
