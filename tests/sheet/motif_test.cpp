@@ -11,10 +11,11 @@
 namespace libsplice::testing {
 namespace {
 
-constexpr std::array all{turn_motif, half_hitch_motif, crossing_motif, doubled_crossing_motif,
-                         tuck_motif, nip_motif,        stitch_motif,   seizing_motif,
-                         clip_motif, sleeve_motif,     crimp_motif,    melted_motif,
-                         core_motif, ball_motif,       pin_motif};
+constexpr std::array all_motifs{
+    turn_motif, half_hitch_motif, crossing_motif, doubled_crossing_motif,
+    tuck_motif, nip_motif,        stitch_motif,   seizing_motif,
+    clip_motif, sleeve_motif,     crimp_motif,    melted_motif,
+    core_motif, ball_motif,       pin_motif};
 constexpr MotifRoom room{100.0, 112.0, 40.0, 8.0};
 
 /// The points that a path moves or draws to, in pairs; arcs are relative and are left out.
@@ -29,7 +30,7 @@ std::vector<std::pair<double, double>> points_of(const std::string& path) {
 }
 
 TEST(Motif, DrawsSomethingNearItsRoom) {
-    for (const Motif motif : all) {
+    for (const Motif motif : all_motifs) {
         const auto points = points_of(motif(room));
         ASSERT_FALSE(points.empty());
         for (const auto& [x, y] : points) {
@@ -42,14 +43,14 @@ TEST(Motif, DrawsSomethingNearItsRoom) {
 
 TEST(Motif, NoTwoAreAlike) {
     std::set<std::string> paths;
-    for (const Motif motif : all) {
+    for (const Motif motif : all_motifs) {
         EXPECT_TRUE(paths.insert(motif(room)).second) << motif(room);
     }
 }
 
 TEST(Motif, MovesWithItsRoom) {
     const MotifRoom next{112.0, 124.0, 40.0, 8.0};
-    for (const Motif motif : all) {
+    for (const Motif motif : all_motifs) {
         const auto here = points_of(motif(room));
         const auto there = points_of(motif(next));
         ASSERT_EQ(here.size(), there.size());

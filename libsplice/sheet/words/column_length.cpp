@@ -35,6 +35,11 @@ std::string tape_cell(Nanometres length, UnitSystem units) {
                                        : inches(length);
 }
 
+Nanometres on_tape(Nanometres length, UnitSystem units) {
+    const Nanometres step = units == UnitSystem::metric ? millimetre : sixteenth;
+    return nearest_count(length, step) * step;
+}
+
 std::string_view tape_unit(UnitSystem units) {
     return units == UnitSystem::metric ? "mm" : "in";
 }

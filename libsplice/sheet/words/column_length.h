@@ -10,6 +10,8 @@ namespace libsplice {
 
 /// Whole millimetres (`8240`), or inches to the sixteenth (`324 7/16`): what is read off a tape.
 [[nodiscard]] std::string tape_cell(Nanometres length, UnitSystem units);
+/// The same as a length.
+[[nodiscard]] Nanometres on_tape(Nanometres length, UnitSystem units);
 /// `mm` or `in`.
 [[nodiscard]] std::string_view tape_unit(UnitSystem units);
 

@@ -9,6 +9,7 @@
 #include "libsplice/sheet/words/words.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace libsplice {
 
@@ -20,10 +21,60 @@ Nanometres beyond_first_bearing(const Piece& piece) {
     return piece.cut - piece.line->first().allowance->total() - piece.outside(first);
 }
 
-/// The places at which pairs of strands are dropped have one name together.
-std::string name_of_row(const PieceMark& mark, const Names& names) {
-    return drops_pair(mark.name) ? std::string("drop a pair at each")
-                                 : std::string(names.of(mark.name));
+/// Cells of the marks that share a row.
+struct SharedCells {
+    std::vector<std::string> from_cut_end;
+    std::vector<std::string> from_before;
+    std::vector<std::string> from_first; ///< empty at the end made first
+};
+
+/// Whether three or more marks lie evenly, as they read on the tape.
+bool are_even(std::span<const PieceMark> marks, UnitSystem units) {
+    if (marks.size() < 3) {
+        return false;
+    }
+    const Nanometres apart = on_tape(marks[1].from_end - marks[0].from_end, units);
+    Nanometres next = on_tape(marks[0].from_end, units);
+    return std::ranges::all_of(marks, [&](const PieceMark& mark) {
+        return on_tape(mark.from_end, units) == std::exchange(next, next + apart);
+    });
+}
+
+std::string first_to_last(const std::vector<std::string>& cells) {
+    return cells.empty() ? std::string() : cells.front() + " to " + cells.back();
+}
+
+std::string listed(const std::vector<std::string>& cells) {
+    std::string list;
+    for (const std::string& cell : cells) {
+        list += (list.empty() ? "" : ", ") + cell;
+    }
+    return list;
+}
+
+/// The row of marks that share a number: alone, or places at which pairs of strands are dropped.
+CardMark row_of(std::span<const PieceMark> marks, const SharedCells& cells, const Names& names,
+                UnitSystem units) {
+    const PieceMark& first = marks.front();
+    CardMark row{first.number,
+                 std::string(names.of(first.name)),
+                 listed(cells.from_cut_end),
+                 listed(cells.from_before),
+                 listed(cells.from_first),
+                 {}};
+    for (const PieceMark& mark : marks) {
+        row.places.push_back(mark.from_end);
+    }
+    if (are_even(marks, units)) {
+        row.name = "drop a pair at each of " + std::to_string(marks.size()) + " marks, " +
+                   cells.from_before.back() + " apart";
+        row.from_cut_end = first_to_last(cells.from_cut_end);
+        row.from_before = cells.from_before.front();
+        row.from_first = first_to_last(cells.from_first);
+    } else if (drops_pair(first.name)) {
+        row.name = "drop a pair at each";
+    }
+    return row;
 }
 
 std::vector<CardMark> marks_of_card(const Piece& piece, LineEnd end, UnitSystem units) {
@@ -31,25 +82,22 @@ std::vector<CardMark> marks_of_card(const Piece& piece, LineEnd end, UnitSystem 
     const Nanometres beyond_bearing = beyond_first_bearing(piece);
     std::vector<CardMark> rows;
     Nanometres before = 0;
-    for (const PieceMark& mark : marks_of(piece, end)) {
-        const std::string from_cut_end = tape_cell(mark.from_end, units);
-        const std::string gap = tape_cell(mark.from_end - before, units);
-        const std::string final =
-            last ? tape_cell(beyond_bearing - mark.from_end, units) : std::string();
-        if (!rows.empty() && rows.back().number == mark.number) {
-            rows.back().from_cut_end += ", " + from_cut_end;
-            rows.back().from_before += ", " + gap;
-            rows.back().from_first += last ? ", " + final : "";
-            rows.back().places.push_back(mark.from_end);
-        } else {
-            rows.push_back({mark.number,
-                            name_of_row(mark, *piece.line->names),
-                            from_cut_end,
-                            gap,
-                            final,
-                            {mark.from_end}});
+    std::span<const PieceMark> rest = marks_of(piece, end);
+    while (!rest.empty()) {
+        const auto other = std::ranges::find_if(
+            rest, [&](const PieceMark& mark) { return mark.number != rest.front().number; });
+        const auto together = rest.first(static_cast<std::size_t>(other - rest.begin()));
+        SharedCells cells;
+        for (const PieceMark& mark : together) {
+            cells.from_cut_end.push_back(tape_cell(mark.from_end, units));
+            cells.from_before.push_back(tape_cell(mark.from_end - before, units));
+            if (last) {
+                cells.from_first.push_back(tape_cell(beyond_bearing - mark.from_end, units));
+            }
+            before = mark.from_end;
         }
-        before = mark.from_end;
+        rows.push_back(row_of(together, cells, *piece.line->names, units));
+        rest = rest.subspan(together.size());
     }
     return rows;
 }
