@@ -112,6 +112,20 @@ TEST(ClippedEye, OtherClipsAreNamedOnlyWhereThereAreOthers) {
         2);
 }
 
+TEST(ClippedEye, EveryClipHasAMarkWhereItsBaseIsKnown) {
+    // 1/2 in: three clips on 292.1 mm. Bases of 30: 45 from the end, 15 from the throat, one
+    // between.
+    const auto end = make_end("clipped-eye", wire("1/2 in"), {{"base", "30 mm"}});
+    EXPECT_NEAR(mark_of(end, MarkName::clip_1), 45.0, near);
+    EXPECT_NEAR(mark_of(end, MarkName::clip_2), 161.05, near); // (45 + 277.1) / 2
+    EXPECT_NEAR(mark_of(end, MarkName::clip_3), 277.1, near);
+    // Four bases of 73.1 are 292.4.
+    const auto fault = refuse_end("clipped-eye", wire("1/2 in"), {{"base", "73.1 mm"}});
+    EXPECT_EQ(fault.code, Code::field_out_of_range);
+    EXPECT_EQ(fault.field, "base");
+    make_end("clipped-eye", wire("1/2 in"), {{"base", "73 mm"}});
+}
+
 TEST(ClippedEye, MetricSizesNeedBothFromTheMaker) {
     const auto end =
         make_end("clipped-eye", wire("5 mm"), {{"clips", "3"}, {"turn_back", "120 mm"}});

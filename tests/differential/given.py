@@ -197,6 +197,8 @@ def fitting_fields(chance, seldom, kind, rope, construction, fields):
             fields["clips"] = str(chance.randint(2, 6))
         if seldom(0.2):
             fields["turn_back"] = mm(chance, 80, 700)
+        if seldom(0.4):
+            fields["base"] = mm(chance, 8, 50)
     if kind == "ferrule-eye":
         fields["turn_back"] = mm(chance, 20, 200)
     if kind == "swaged-fitting":

@@ -12,10 +12,20 @@ def clipped_eye(m):
     least = usual.value * clips / printed.value if printed else 0
     turn_back = m.given("turn_back", least)
     refuse_if(printed and (clips < printed.value or nanometres(turn_back) < nanometres(least)), 307)
+    if "base" in m.fields:
+        mark_clips(m, clips, m.given("base"), turn_back)
     m.laid_on("turn-back", turn_back)
     m.teardrop(near="turn back to here")
     m.end.bend = share_in_bend(m.tables, m.rope, m.given("pin", 0.0))
     m.end.unfit_for_person = True
+
+
+def mark_clips(m, clips, base, turn_back):
+    """A clip's base stays free at the wire's end; then clips in even steps, the last against the throat."""
+    refuse_if(base * (clips + 1) > turn_back, 304)
+    step = (turn_back - 2 * base) / (clips - 1)
+    for i in range(clips):
+        m.mark(f"clip {i + 1}", m.at + 1.5 * base + i * step)
 
 
 def ferrule_eye(m):

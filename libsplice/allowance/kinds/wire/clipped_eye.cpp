@@ -21,8 +21,16 @@ constexpr FieldDeclaration turn_back_field{
     5.0,
     "the length printed for the wire's size, more in proportion with more clips"};
 
-enum Field : std::size_t { eye, pin, clips, turn_back };
-constexpr std::array fields{field::eye, field::pin, clips_field, turn_back_field};
+constexpr FieldDeclaration base_field{
+    "base",
+    "width of a clip's base, along the wire; with it every clip has a mark of its own",
+    Dimension::length,
+    0.002,
+    0.2,
+    "not known: the clips have no marks"};
+
+enum Field : std::size_t { eye, pin, clips, turn_back, base };
+constexpr std::array fields{field::eye, field::pin, clips_field, turn_back_field, base_field};
 
 constexpr Step put_marks{
     Action::mark, {}, "Put the marks on. Take any coating off the wire where clips will grip."};
@@ -82,6 +90,10 @@ std::span<const Step> steps_for(bool two, bool torque) {
     return torque ? std::span<const Step>(more_by_torque) : more_by_maker;
 }
 
+constexpr std::size_t most_clips = 12;
+static_assert(static_cast<std::size_t>(MarkName::clip_12) -
+                  static_cast<std::size_t>(MarkName::clip_1) + 1 ==
+              most_clips);
 constexpr double newton_metres_in_a_pound_foot = 1.3558179483314004;
 
 struct Clips {
@@ -152,6 +164,34 @@ Result<Clips> read_clips(const Request& request) {
     return chosen;
 }
 
+/// The middle of every clip: the first is one base from the wire's end, the last against the
+/// throat, the others evenly between them.
+Result<ShortList<Mark, most_clips>> marks_of_clips(const Request& request, const Clips& held) {
+    ShortList<Mark, most_clips> marks;
+    const auto width = request.fields.length(base);
+    if (!width) {
+        return marks;
+    }
+    if (*width * (held.count + 1.0) > held.turn_back.length) {
+        return Unexpected(Fault{Code::field_out_of_range,
+                                show_number(held.count, 0) + " clips of " +
+                                    show_length(*width, UnitSystem::metric) +
+                                    " have no room on a turn-back of " +
+                                    show_length(held.turn_back.length, UnitSystem::metric) +
+                                    " with one base free at its end",
+                                {},
+                                "base"});
+    }
+    const auto count = static_cast<std::size_t>(held.count);
+    const Length first = *width * 1.5;
+    const Length gap = (held.turn_back.length - *width * 2.0) / static_cast<double>(count - 1);
+    for (std::size_t i = 0; i < count; ++i) {
+        const auto name = static_cast<MarkName>(static_cast<std::size_t>(MarkName::clip_1) + i);
+        marks.push_back(Mark{name, to_nanometres(first + gap * static_cast<double>(i))});
+    }
+    return marks;
+}
+
 Result<End> work_out(const Request& request) {
     Figures need(request);
     const auto eye_part = need.part(
@@ -160,7 +200,14 @@ Result<End> work_out(const Request& request) {
     if (need.failed()) {
         return need.fault();
     }
+    const auto clip_marks = marks_of_clips(request, held);
+    if (!clip_marks) {
+        return Unexpected(clip_marks.error());
+    }
     End end = turned_back_eye(request, {eye_part, held.turn_back, Span::Form::clipped, held.count});
+    for (const Mark& mark : *clip_marks) {
+        end.add(mark);
+    }
     end.add(Value{ValueName::clips, held.count});
     end.add(Value{ValueName::spacing_m, held.spacing.si()});
     const Figure* torque = request.rules.find(FigureId::torque);
