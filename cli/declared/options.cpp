@@ -62,7 +62,7 @@ constexpr std::string_view with_output =
     " choose cut show stretch end list new reel chart labels tighten learn ";
 constexpr std::string_view of_jobs = " choose cut show reel chart labels ";
 
-constexpr std::array options{
+constexpr std::array option_rows{
     OptionDeclaration{.name = "output",
                       .letter = 'o',
                       .argument = "FILE",
@@ -234,12 +234,12 @@ constexpr std::array options{
 } // namespace
 
 std::span<const OptionDeclaration> option_declarations() {
-    return options;
+    return option_rows;
 }
 
 const OptionDeclaration* find_option(std::string_view name) {
-    const auto found = std::ranges::find(options, name, &OptionDeclaration::name);
-    return found == options.end() ? nullptr : &*found;
+    const auto found = std::ranges::find(option_rows, name, &OptionDeclaration::name);
+    return found == option_rows.end() ? nullptr : &*found;
 }
 
 std::string spelled(const OptionDeclaration& option) {

@@ -211,7 +211,7 @@ def answers_about_jobs(splice, root, folder, plug_in):
         yield "cut", splice.json("cut", job, *(["--ledger"] if number % 2 else []))
         if number < 7:
             yield "choose", splice.json("choose", job)
-            yield "choose", splice.json("choose", job, "--together", "--seconds", 1)
+            yield "choose", splice.json("choose", job, "--together", "--seconds", 5)
             yield "reel", splice.json("reel", job, "--seconds", 1)
     yield "cut", splice.json("show", root / "docs/examples/boat.csv", 1, "--plug-in", plug_in)
     for objective in ("cost", "waste", "new-reels"):
