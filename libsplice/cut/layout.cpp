@@ -63,15 +63,23 @@ std::size_t marks_outside(const BoundLine& line, LineEnd end) {
     return keeps_rope(line, end) && line.end(end).allowance->made ? 2 : 1;
 }
 
+std::size_t marks_on_the_very_end(const BoundLine& line, const Piece& piece, LineEnd end) {
+    const std::size_t outside = marks_outside(line, end);
+    const Nanometres kept = outside > 1 ? line.fit.extra + line.fit.wear : 0;
+    return outside > 0 && piece.outside(end) == kept ? 1 : 0;
+}
+
 void place_marks(const BoundLine& line, Piece& piece) {
     for (const LineEnd end : both_ends) {
         const Nanometres shift = piece.outside(end);
         std::size_t number = 0;
-        if (marks_outside(line, end) > 1) {
+        const std::size_t outside =
+            marks_outside(line, end) - marks_on_the_very_end(line, piece, end);
+        if (outside > 1) {
             const Nanometres kept = line.fit.extra + line.fit.wear;
             piece.marks.push_back({end, MarkName::trim, shift - kept, ++number});
         }
-        if (marks_outside(line, end) > 0) {
+        if (outside > 0) {
             piece.marks.push_back({end, MarkName::tail_end, shift, ++number});
         }
         for (const Mark& mark : line.end(end).allowance->marks) {

@@ -27,6 +27,11 @@ inline constexpr std::array both_ends{LineEnd::a, LineEnd::b};
 /// kept between the two.
 [[nodiscard]] std::size_t marks_outside(const BoundLine& line, LineEnd end);
 
+/// How many of those would lie on the very end of this piece, where nothing is over: 1 or 0. Such a
+/// mark is not put on, and the others are numbered without it.
+[[nodiscard]] std::size_t marks_on_the_very_end(const BoundLine& line, const Piece& piece,
+                                                LineEnd end);
+
 /// Whether there is a figure to check before the last end is made: the first is made, so that it
 /// may have come out otherwise, or the last is cut to an exact length.
 [[nodiscard]] bool has_check(const BoundLine& line);

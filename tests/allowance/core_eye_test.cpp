@@ -54,6 +54,13 @@ TEST(CoreEye, CoreThatIsKeptInTheEyeTakesTheCoversTail) {
     EXPECT_TRUE(std::ranges::is_sorted(end.marks, {}, &Mark::from_tail_end));
 }
 
+TEST(CoreEye, CoversTailIsNoLongerThanTheTailThatItLiesIn) {
+    const auto end = make_end("core-eye", "core-dependent HMPE 3 mm",
+                              {{"core", "2 mm"}, {"tail", "95 mm"}, {"way", "core-kept"}});
+    EXPECT_NEAR(mark_of(end, MarkName::near_throat) - mark_of(end, MarkName::cover_tail_end), 95.0,
+                near);
+}
+
 TEST(CoreEye, CoverGoesOverTheSwollenCore) {
     const auto end = make_end("core-eye", rope, usual);
     EXPECT_NEAR(value_of(end, ValueName::over_bury_m), 12.206555616, near); // root of 100 + 49

@@ -72,6 +72,21 @@ TEST(Refusal, FidThatComesOutBeforeTheTailsEnd) {
     make_end("buried-eye", rope, {{"exit", "408 mm"}});
 }
 
+TEST(Refusal, FidThatComesOutInsideACoversTail) {
+    // Of 10 mm rope: the cover's tail is a fid of 210 mm and lies in the core from its entry on.
+    const std::string braid = "double-braid polyester 10 mm";
+    const auto eye = refuse_end("cover-core-eye", braid, {{"exit", "209 mm"}});
+    EXPECT_EQ(eye.code, Code::field_out_of_range);
+    EXPECT_EQ(eye.field, "exit");
+    EXPECT_TRUE(says(eye, "210 mm")) << eye.text;
+    make_end("cover-core-eye", braid, {{"exit", "210 mm"}});
+    // In a join it is counted from there, and the entry lies a short section of 70 mm on.
+    const auto join = refuse_end("end-for-end", braid, {{"exit", "279 mm"}});
+    EXPECT_EQ(join.code, Code::field_out_of_range);
+    EXPECT_EQ(join.field, "exit");
+    make_end("end-for-end", braid, {{"exit", "290 mm"}});
+}
+
 TEST(Refusal, UnknownFieldNamesTheNearest) {
     const auto fault = refuse_end("buried-eye", rope, {{"tial", "400 mm"}});
     EXPECT_EQ(fault.code, Code::unknown_field);

@@ -1,14 +1,8 @@
-"""Sheets written by hand, which must pass, and each order of work that went wrong, which must be found.
+"""Sheets written by hand, which must pass.
 
 The sums are done by hand, in millimetres. Rope of 5 mm: tail 360, 140 round an eye of 60 mm, cutting loss 2.
 Spliced, the rope over a tail is 30 shorter; settled, 20. A new rope gets 20 longer at its first loads.
 """
-
-import copy
-import sys
-
-from carrying_out import carry_out
-from sheet import Sheet
 
 EYE = [("rope round the eye", 140), ("throat to bearing point", -60), ("tail", 360), ("take-up as spliced", 30),
        ("settling", -10), ("cutting loss", 2)]
@@ -45,16 +39,25 @@ def moved(marks, by):
 
 
 def buried(end, trim=None):
-    steps = [(end, "tape", [], "Tape the end and cut it square."), (end, "mark", [], "Put the marks on.")]
+    steps = [(end, "mark", [], "Put the marks on.")]
     if trim:
         steps.append((end, "trim", ["tail end"], f"Cut off what is over: {trim}."))
     return steps + [
+        (end, "cut", [], "Tape the end and cut it square."),
         (end, "lead_in", ["far throat", "exit"], "Lead the tail in."),
         (end, "bring_together", ["near throat", "far throat"], "Draw it through until they meet."),
         (end, "taper", ["taper start"], "Thin what hangs out."),
         (end, "bury", ["far throat", "bury end"], "Smooth the rope over it."),
         (end, "stitch", ["far throat"], "Lock-stitch."),
         (end, "load", [], "Load the eye.")]
+
+
+def plain_end():
+    """Its last cut is made aboard, and only then is its end known, and whipped."""
+    return [("b", "mark", ["tail end", "bearing point"], "Put these marks on."),
+            ("b", "cut", [], "Tape and cut square."),
+            ("b", "cut_aboard", ["bearing point"], "Cut aboard once it has been tried."),
+            ("b", "mark", ["whipping"], "Mark it 12 from the new cut."), ("b", "whip", ["whipping"], "Whip the end.")]
 
 
 def strop(**more):
@@ -77,9 +80,7 @@ def halyard():
     first = buried("a")
     first.insert(2, ("a", "fit_first", [], "Thread now: ring."))
     first.insert(2, (None, "fit_first", [], "Thread now: ball."))
-    steps = first + [("b", "mark", [], "Put the marks on."), ("b", "cut", [], "Tape and cut square."),
-                     ("b", "whip", [], "Whip the end."),
-                     ("b", "cut_aboard", ["bearing point"], "Cut aboard once it has been tried.")]
+    steps = first + plain_end()
     return written("halyard", "12-strand HMPE 5 mm", 9000, ledger, marks, steps, fit="at-least", end_a="buried-eye",
                    end_b="whipped", fit_first="ball", **{"end_a.fitting": "ring", "end_a.captive": "yes"})
 
@@ -122,10 +123,8 @@ def covered(way, steps):
     ledger = [("rope round the eye", "a", 140), ("throat to bearing point", "a", -60), ("tail", "a", 210),
               ("take-up as spliced", "a", 150), ("cutting loss", "a", 2), ("cutting loss", "b", 4),
               ("spare", "b", 40), ("rounding", "b", 4)]
-    plain = [("b", "mark", [], "Put the marks on."), ("b", "cut", [], "Tape and cut square."),
-             ("b", "whip", [], "Whip the end."), ("b", "cut_aboard", ["bearing point"], "Cut aboard.")]
     return written("covered eye", way, 9000, ledger,
-                   {"a": marks, "b": [("tail end", 44), ("bearing point", 48), ("whipping", 60)]}, steps + plain,
+                   {"a": marks, "b": [("tail end", 44), ("bearing point", 48), ("whipping", 60)]}, steps + plain_end(),
                    fit="at-least", end_a="covered", end_b="whipped")
 
 
@@ -155,160 +154,5 @@ def cover_and_core():
         ("a", "bury", ["near throat", "core, entry"], "Smooth the eye's cover.", "core"), ("a", "load", [], "Load it.")])
 
 
-def find(piece, action, end=None):
-    return next(i for i, s in enumerate(piece["steps"]) if s["action"] == action and end in (None, s["end"]))
-
-
-def numbered(piece, end, name):
-    return next(m["number"] for m in piece["marks"] if m["end"] == end and m["name"] == name)
-
-
-def cut_at_bearing_point(piece, row):
-    piece["steps"][find(piece, "cut", "b")]["at"] = [numbered(piece, "b", "bearing point")]
-
-
-def trim_last(piece, row):
-    piece["steps"].append(piece["steps"].pop(find(piece, "trim")))
-
-
-def never_trim(piece, row):
-    piece["steps"].pop(find(piece, "trim"))
-
-
-def trim_in_silence(piece, row):
-    piece["steps"][find(piece, "trim")]["text"] = "Trim what is over."
-
-
-def ring_in_a_turned_eye(piece, row):
-    row.update({"end_b.fitting": "adjuster", "end_b.captive": "yes"})
-    at = find(piece, "pass_tail_through_host", "b")
-    piece["steps"].insert(at, {"end": "b", "action": "fit_first", "at": [], "text": "Thread now: adjuster."})
-
-
-def line_through_a_made_end(piece, row):
-    piece["steps"][find(piece, "turn_eye_through", "b")]["action"] = "pass_line_through_tail"
-
-
-def ring_forgotten(piece, row):
-    piece["steps"] = [s for s in piece["steps"] if "ring" not in s["text"]]
-
-
-def ring_late(piece, row):
-    at = next(i for i, s in enumerate(piece["steps"]) if "ring" in s["text"])
-    piece["steps"].insert(find(piece, "stitch", "a"), piece["steps"].pop(at))
-
-
-def ball_forgotten(piece, row):
-    piece["steps"] = [s for s in piece["steps"] if "ball" not in s["text"]]
-
-
-def both_hung(piece, row):
-    piece["steps"].insert(find(piece, "hang"), {"end": "b", "action": "hang", "at": [], "text": "Hang it first."})
-    piece["steps"].insert(find(piece, "hang", "b"), {"end": "b", "action": "tie", "at": [], "text": "Tie it."})
-
-
-def closed_before_reeving(piece, row):
-    piece["steps"].append(piece["steps"].pop(find(piece, "reeve")))
-
-
-def never_rove(piece, row):
-    piece["steps"].pop(find(piece, "reeve"))
-
-
-def marked_inside(piece, row):
-    at = find(piece, "mark", "b")
-    piece["steps"].insert(find(piece, "stitch", "b"), piece["steps"].pop(at))
-
-
-def thinned_inside(piece, row):
-    piece["steps"].insert(find(piece, "load", "a"), piece["steps"].pop(find(piece, "taper", "a")))
-
-
-def check_first(piece, row):
-    piece["steps"].insert(0, piece["steps"].pop(find(piece, "measure")))
-
-
-def misplaced_throat(piece, row):
-    throat = next(m for m in piece["marks"] if m["end"] == "b" and m["name"] == "far throat")
-    throat["from_end_m"] += 0.0001
-
-
-def wrong_reading(piece, row):
-    piece["check"]["reads_m"] += 0.0001
-
-
-def wear_trimmed(piece, row):
-    at = find(piece, "cut", "b")
-    piece["steps"][at]["at"] = [numbered(piece, "b", "tail end")]
-    piece["steps"][at]["text"] = "Cut off wear, extra, spare and rounding."
-
-
-def lost_row(piece, row):
-    piece["ledger"] = [r for r in piece["ledger"] if r["item"] != "spare"]
-
-
-def never_stitched_shut(piece, row):
-    piece["steps"].pop(find(piece, "bury", "b"))
-
-
-def core_left_out(piece, row):
-    """The order that makes an eye of its cover alone: the core straight into the standing core."""
-    piece["steps"] = [s for s in piece["steps"] if "Back round" not in s["text"]]
-
-
-def core_straight_in(piece, row):
-    """The core in at the far throat and out beyond it, clear of the eye."""
-    step = next(s for s in piece["steps"] if "Round the eye" in s["text"])
-    step["at"] = [numbered(piece, "a", "far throat"), numbered(piece, "a", "core, entry")]
-
-
-def core_not_held(piece, row):
-    """The core ends in the eye and never gets back into the standing part."""
-    for step in piece["steps"]:
-        if step.get("part") == "core" and step["action"] in ("lead_in", "bury"):
-            step["at"] = [numbered(piece, "a", "near throat"), numbered(piece, "a", "far throat")]
-
-
-SHEETS = {"core through the eye": core_through_the_eye, "cover and core": cover_and_core, "strop": strop, "halyard": halyard, "locked": locked, "larked": larked, "rove": rove}
-DEFECTS = [
-    (halyard, cut_at_bearing_point, "takes off extra, wear"),
-    (halyard, wear_trimmed, "takes off extra, wear"),
-    (strop, trim_last, "still outside its end|are cut off"),
-    (strop, never_trim, "still outside its end|are cut off"),
-    (strop, trim_in_silence, "does not name it"),
-    (locked, ring_in_a_turned_eye, "it holds adjuster"),
-    (locked, line_through_a_made_end, "end a is made"),
-    (halyard, ring_forgotten, "while its ring lies on the bench"),
-    (halyard, ring_late, "while its ring lies on the bench"),
-    (halyard, ball_forgotten, "ball was never put on"),
-    (larked, both_hung, "is hung"),
-    (rove, closed_before_reeving, "before the line is rove"),
-    (rove, never_rove, "before the line is rove"),
-    (strop, marked_inside, "has not been marked"),
-    (strop, thinned_inside, "lies inside"),
-    (strop, check_first, "is made"),
-    (strop, misplaced_throat, "where its standing part begins"),
-    (strop, wrong_reading, "the check says"),
-    (strop, lost_row, "the rows add up"),
-    (strop, never_stitched_shut, "loaded before it is made"),
-    (core_through_the_eye, core_left_out, "does not run round the eye"),
-    (cover_and_core, core_straight_in, "does not run round the eye"),
-    (cover_and_core, core_not_held, "not held in the standing part"),
-]
-
-
-def run():
-    failed = 0
-    for name, make in SHEETS.items():
-        for wrong in carry_out(Sheet(*make())):
-            failed += 1
-            print(f"{name}: a good sheet is refused: {wrong}")
-    for make, defect, expected in DEFECTS:
-        piece, row = copy.deepcopy(make())
-        defect(piece, row)
-        found = carry_out(Sheet(piece, row))
-        if not any(part in wrong for wrong in found for part in expected.split("|")):
-            failed += 1
-            print(f"{make.__name__} with {defect.__name__}: not found; it says {found}")
-    print(f"{len(SHEETS)} sheets, {len(DEFECTS)} defects, {failed} failed")
-    sys.exit(1 if failed else 0)
+SHEETS = {"core through the eye": core_through_the_eye, "cover and core": cover_and_core, "strop": strop,
+          "halyard": halyard, "locked": locked, "larked": larked, "rove": rove}

@@ -9,10 +9,10 @@ from model import Model, Refused
 ACTIONS = {**on_the_rope.ACTIONS, **on_the_line.ACTIONS}
 
 
-def carry_out(sheet, exceptions=()):
+def carry_out(sheet):
     """Sentences that say what is wrong; none if the piece comes out as the ledger says."""
-    if unbalanced := list(measured.unbalanced(sheet)):
-        return unbalanced
+    if wrong := [*measured.unbalanced(sheet), *measured.ill_marked(sheet)]:
+        return wrong
     model = Model(sheet)
     for place, step in enumerate(sheet.steps, 1):
         if step.action not in ACTIONS:
@@ -21,4 +21,4 @@ def carry_out(sheet, exceptions=()):
             ACTIONS[step.action](model, step)
         except Refused as why:
             return [f"step {place} (end {step.end}, {step.action} {step.at}): {why}: {step.text[:90]!r}"]
-    return list(measured.broken(model)) + ([] if exceptions else list(covered.broken(model)))
+    return [*measured.broken(model), *covered.broken(model)]

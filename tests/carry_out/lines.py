@@ -23,7 +23,7 @@ def fields_of(chance, kind):
     fields = {}
     for field in kind["fields"]:
         name = field["name"]
-        if name in ("rule", "measured", "fitting", "fitting_length"):
+        if name in ("rule", "measured", "fitting", "fitting_length", "captive", "made"):
             continue
         if field["choices"] and (field["required"] or chance.random() < 0.5):
             fields[name] = chance.choice(field["choices"])
@@ -72,10 +72,16 @@ def line(chance, name, kind, rope, kinds):
         if chance.random() < share:
             row[column] = f"{chance.randint(100, 900)} mm"
     if chance.random() < 0.35:
-        row["fit_first"] = chance.choice(["block", "block, ring", "ball"])
+        row["fit_first"] = chance.choice(["block", "block, cleat", "ball"])
     last = "b" if row["first_end"] == "a" else "a"
     if not kind["joins"] and chance.random() < 0.3:
         row[f"end_{last}.made"] = "aboard"
+    if kind["joins"] and chance.random() < 0.2:
+        row[f"end_{end}.made"] = "aboard"
+    if kind["joins"] and chance.random() < 0.2:
+        row |= {f"end_{far}.fitting": "ring far", f"end_{far}.fitting_length": "30 mm", f"end_{far}.captive": "yes"}
+    if not kind["joins"] and (row["fit"] == "trim-aboard" or f"end_{last}.made" in row) and chance.random() < 0.3:
+        row[f"end_{row['first_end']}.made"] = "aboard"
     return row
 
 

@@ -15,6 +15,19 @@ def unbalanced(sheet):
         yield f"the rows add up to {mm(total)}, and {mm(sheet.cut)} is cut"
 
 
+def ill_marked(sheet):
+    """Marks that nobody can put on, or that would fill the sheet."""
+    for end in "ab":
+        marks = sorted((mark for mark in sheet.marks if mark.end == end), key=lambda mark: mark.at)
+        for mark in marks:
+            if mark.at <= 0 and mark.name != "bearing point":  # of a cut that costs nothing
+                yield f"{mark} lies on the very end"
+        for before, mark in zip(marks, marks[1:]):
+            both_drop = before.name.startswith("drop pair") and mark.name.startswith("drop pair")
+            if both_drop and before.number != mark.number:
+                yield f"{before} and {mark} have a row each"
+
+
 def broken(model):
     """What does not hold of the finished line, in words."""
     sheet = model.sheet

@@ -41,6 +41,9 @@ class EndOfLine:
         self.loops = []         # the same, and of which part
         self.core_out = None    # where the core left the cover
         self.core_led = []      # spans of the cover that the core runs through again
+        self.squared = False    # the cutting loss is off
+        self.dressed = False    # its raw end is taped, pointed or thinned
+        self.bound = False      # whipped, or melted together
         self.anchored = set()   # parts whose end is held in the standing part
 
 

@@ -141,7 +141,9 @@ def cut_aboard(model, step):
         refuse_if(state.parts["rope"].gone > CLOSE and not model.sheet.sum(end, KEPT + SURPLUS),
                   f"end {end} is cut aboard and has nothing left for it")
         refuse_if(end in model.aboard, f"end {end} is cut aboard twice")
+        refuse_if(state.bound, f"the whipping of end {end} is cut off with its last cut")
         model.aboard.add(end)
+        state.marked.clear()  # they were counted from an end that is gone
 
 
 def nothing(model, step):

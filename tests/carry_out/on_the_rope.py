@@ -23,6 +23,8 @@ def put_marks_on(model, step):
         state = model.ends[end]
         wanted = [mark.number for mark in marks_of(model, step, end)] if step.at else sorted(
             {m.number for m in model.sheet.marks if m.end == end} - state.marked)
+        refuse_if(state.squared and end not in model.aboard,
+                  f"marks of end {end} are counted from where it was before it was cut square")
         for number in wanted:
             for mark in model.sheet.mark(end, number):
                 refuse_if(mark.at < state.parts["rope"].gone - CLOSE, f"{mark} is put on rope that has been cut off")
@@ -38,6 +40,7 @@ def tape(model, step):
             refuse_if(mark.at < part.gone - CLOSE, f"{mark} lies on rope that has been cut off")
             refuse_if(part.lies_inside(mark.at), f"tape at {mark}, which is inside")
             model.ends[end].marked.add(mark.number)
+        model.ends[end].dressed = model.ends[end].dressed or not step.at
 
 
 def cut(model, step):
@@ -47,6 +50,7 @@ def cut(model, step):
         part = state.parts[step.part]
         marks = marks_of(model, step, end)
         refuse_if(not marks and (state.closed or state.loop), f"end {end} is cut when it is made")
+        state.squared = state.squared or not marks
         for mark in marks:
             at = model.usable(mark, step.part)
             refuse_if(part.lies_inside(part.gone), f"the end that is cut at {mark} lies inside")
@@ -60,8 +64,10 @@ def cut(model, step):
 def trim(model, step):
     """The same, measured and cut in one: the place is marked by this step itself."""
     for end in ends_of(model, step):
+        state = model.ends[end]
+        refuse_if(state.dressed or state.squared, f"end {end} was dressed or cut square, and that is trimmed off")
         for mark in marks_of(model, step, end):
-            model.ends[end].marked.add(mark.number)
+            state.marked.add(mark.number)
     cut(model, step)
 
 
@@ -120,6 +126,7 @@ def draw_core(model, step):
 
 def taper(model, step):
     for end in ends_of(model, step):
+        model.ends[end].dressed = model.ends[end].dressed or not step.at
         for mark in marks_of(model, step, end)[:1]:
             at = model.usable(mark, step.part)
             part = model.ends[end].parts[step.part]
@@ -158,7 +165,8 @@ def bury(model, step):
         over = model.sheet.sum(end, SURPLUS + KEPT) - max(part.gone, state.parts["rope"].gone)
         refuse_if(over > CLOSE and step.part != "cover",
                   f"the tail is buried with {over / 1e6:.1f} mm still outside its end")
-        tail = state.meets[-1][0] if state.meets else min(mark.at for mark in marks)
+        beyond = [mark.at for mark in marks if mark.at > part.gone + CLOSE]
+        tail = state.meets[-1][0] if state.meets and step.part != "cover" else min(beyond, default=part.gone)
         part.inside.append((part.gone, tail))
         part.led = None
         if step.part == "cover":
@@ -182,6 +190,12 @@ def bind(model, step):
             model.usable(mark, inside_allowed=True)
 
 
+def whip(model, step):
+    bind(model, step)
+    for end in ends_of(model, step):
+        model.ends[end].bound = True
+
+
 def seize(model, step):
     """Seizing and stitching hold a tail that lies alongside; one that is led in must be buried first."""
     bind(model, step)
@@ -197,6 +211,7 @@ def seal(model, step):
     for end in ends_of(model, step):
         part = model.ends[end].parts[step.part]
         refuse_if(part.lies_inside(part.gone), f"end {end} is sealed when it lies inside")
+        model.ends[end].bound = True
 
 
 def tuck(model, step):
@@ -215,4 +230,4 @@ def tuck(model, step):
 
 ACTIONS = {"mark": put_marks_on, "tape": tape, "cut": cut, "trim": trim, "unlay": unlay, "strip": strip,
            "draw_core": draw_core, "taper": taper, "lead_in": lead_in, "bury": bury, "smooth": smooth,
-           "stitch": seize, "whip": bind, "seize": seize, "seal": seal, "tuck": tuck}
+           "stitch": seize, "whip": whip, "seize": seize, "seal": seal, "tuck": tuck}

@@ -188,6 +188,104 @@ TEST(Order, WhatHasToBeOnTheLineGoesOnOverAnEndThatIsStillFree) {
     EXPECT_FALSE(has(cut_one(strop).piece(), Action::fit_first, std::nullopt));
 }
 
+/// The places of all such steps.
+std::vector<std::size_t> places_of(const Piece& piece, Action action, std::optional<LineEnd> end) {
+    std::vector<std::size_t> places;
+    for (std::size_t i = 0; i < piece.steps.size(); ++i) {
+        if (piece.steps[i].action == action && piece.steps[i].end == end) {
+            places.push_back(i);
+        }
+    }
+    return places;
+}
+
+TEST(Order, EndThatIsCutAboardIsMarkedAndWhippedAfterThat) {
+    const auto one = cut_one(with(eye_and_whipping, {{"wear", "600 mm"}}));
+    const Piece& piece = one.piece();
+    const auto marks = places_of(piece, Action::mark, LineEnd::b);
+    ASSERT_EQ(marks.size(), 2U);
+    EXPECT_EQ(marks_of(piece, piece.steps[marks[0]]),
+              (std::vector{MarkName::tail_end, MarkName::bearing_point}));
+    EXPECT_EQ(marks_of(piece, piece.steps[marks[1]]), std::vector{MarkName::whipping});
+    // The whipping is 1.5 D long and begins 1 D from the end: 2.5 x 5 mm from the cut there is
+    // then.
+    EXPECT_NEAR(piece.steps[marks[1]].amounts[0].value, 0.0125, 1e-12);
+    EXPECT_LT(place_of(piece, Action::cut_aboard, LineEnd::b), marks[1]);
+    EXPECT_LT(marks[1], place_of(piece, Action::whip, LineEnd::b));
+}
+
+TEST(Order, MarkOnTheVeryEndIsLeftOut) {
+    const Line line{{"name", "sheet"},    {"rope", "demo-db-poly-8"}, {"length", "9 m"},
+                    {"end_a", "bowline"}, {"end_b", "figure-eight"},  {"extra", "300 mm"},
+                    {"spare", "0 mm"}};
+    const double rounding = length_of(cut_one(line).piece(), Item::rounding);
+    ASSERT_GT(rounding, 0.001);
+    // As much more to keep, and nothing is rounded.
+    const auto one = cut_one(with(line, {{"extra", std::to_string(300.0 + rounding) + " mm"}}));
+    const Piece& piece = one.piece();
+    ASSERT_NEAR(length_of(piece, Item::rounding), 0.0, 1e-6);
+    EXPECT_TRUE(std::ranges::none_of(piece.marks,
+                                     [](const PieceMark& mark) { return mark.from_end == 0; }));
+    EXPECT_FALSE(has(piece, Action::trim, LineEnd::b));
+    EXPECT_NEAR(mark_of(piece, LineEnd::b, MarkName::tail_end), 300.0 + rounding, 1e-5);
+    // The others are numbered from 1 without it, in the steps too.
+    const auto tie = step_of(piece, Action::tie, LineEnd::b);
+    EXPECT_EQ(marks_of(piece, tie), std::vector{MarkName::knot_face});
+}
+
+TEST(Order, ClosedLineThatIsCutToFitIsClosedAboard) {
+    const Line loop = with(plain_line, {{"end_b", "endless-loop"}, {"fit", "trim-aboard"}});
+    for (const char* first : {"a", "b"}) {
+        const auto one = cut_one(with(loop, {{"first_end", first}}));
+        const auto aboard = place_of(one.piece(), Action::plain, LineEnd::b);
+        EXPECT_LT(aboard, place_of(one.piece(), Action::pass_tail_through_host, LineEnd::b));
+        EXPECT_LT(aboard, place_of(one.piece(), Action::trim, LineEnd::a));
+    }
+    EXPECT_FALSE(
+        has(cut_one(with(loop, {{"fit", "at-least"}})).piece(), Action::plain, LineEnd::b));
+}
+
+TEST(Order, FirstEndMayBeMadeAboardIfTheLastIsCutThere) {
+    const Line line = with(eye_and_whipping, {{"end_a.made", "aboard"}, {"fit", "trim-aboard"}});
+    const auto one = cut_one(line);
+    EXPECT_LT(place_of(one.piece(), Action::plain, LineEnd::a),
+              place_of(one.piece(), Action::lead_in, LineEnd::a));
+    EXPECT_EQ(refuse_one(with(line, {{"fit", "at-least"}})).code, Code::cannot_be_both);
+}
+
+TEST(Order, NeitherEyeOfAStropHoldsAClosedFitting) {
+    const Line whole = with(plain_line, {{"end_a", "two-eye-strop"}});
+    const std::vector<std::string> ends{"end_a", "end_b"};
+    for (const std::string& end : ends) {
+        const auto fault = refuse_one(with(whole, {{end + ".fitting", "ring"},
+                                                   {end + ".fitting_length", "20 mm"},
+                                                   {end + ".captive", "yes"}}));
+        EXPECT_EQ(fault.code, Code::order_impossible);
+        EXPECT_EQ(fault.field, end);
+        EXPECT_TRUE(says(fault, end + " = buried-eye")) << fault.text;
+    }
+    // A loop is closed round what hangs in it, whichever end names it.
+    const auto loop = cut_one(with(plain_line, {{"end_a", "endless-loop"},
+                                                {"end_b.fitting", "ring"},
+                                                {"end_b.fitting_length", "20 mm"},
+                                                {"end_b.captive", "yes"}}));
+    EXPECT_LT(place_of(loop.piece(), Action::fit_first, LineEnd::b),
+              place_of(loop.piece(), Action::pass_tail_through_host, LineEnd::a));
+}
+
+TEST(Order, EyeThatIsNotHungYetIsMeasuredFromItsThroat) {
+    const auto one = cut_one(with(plain_line, {{"end_a", "larked-eye"},
+                                               {"end_a.eye", "90 mm"},
+                                               {"end_a.pin", "8 mm"},
+                                               {"end_b", "buried-eye"},
+                                               {"fit", "exact"}}));
+    const PieceStep& step = step_of(one.piece(), Action::plain, LineEnd::a);
+    // Eye less twice the pin and rope and 1.5 D that draws up: 90 - 2 x (8 + 5) - 7.5.
+    EXPECT_NEAR(step.amounts[0].value * 1000.0, 56.5, near);
+    EXPECT_EQ(place_of(one.piece(), Action::plain, LineEnd::a) + 1,
+              place_of(one.piece(), Action::measure, std::nullopt));
+}
+
 TEST(Order, EndMadeAboardIsTheLast) {
     const auto fault = refuse_one(with(strop, {{"end_a.made", "aboard"}}));
     EXPECT_EQ(fault.code, Code::cannot_be_both);

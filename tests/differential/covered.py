@@ -46,7 +46,7 @@ def core_eye(m):
     tail(m, least_in=core)
     through = m.chosen("way", "through-the-eye") == "through-the-eye"
     if not through:
-        m.mark("cover's tail, end", m.at - m.needed("cover_tail").value)
+        m.mark("cover's tail, end", m.at - min(m.end.tail, m.needed("cover_tail").value))
     m.teardrop()
     entry = m.sized("short_section") if through else None
     if entry:

@@ -60,14 +60,14 @@ def made_ends(line):
 
 
 def marks(line, ends, kept, over):
-    """Nearest the cut end what is trimmed, then what is kept, then the end itline."""
+    """Nearest the cut end what is trimmed, then what is kept, then the end itself. None lies on the very end."""
     marks = []
     for e in "ab":
         outside = over[e] + kept[e]
         marks += [(e, name, nanometres(outside + at)) for name, at in ends[e].marks]
-        if outside or e == line.last:
+        if nanometres(outside):
             marks.append((e, "tail end", nanometres(outside)))
-        if kept[e] and ends[e].keeps == "yes":
+        if kept[e] and nanometres(over[e]) and ends[e].keeps == "yes":
             marks.append((e, "trim", nanometres(over[e])))
     return marks
 
@@ -82,7 +82,7 @@ def check(line, ends, path):
 
 
 def milk_out(line, ends, end):
-    """Cover pushed along by a covered splice comes out at the other end, if that is not one itline."""
+    """Cover pushed along by a covered splice comes out at the other end, if that is not one itself."""
     other = "b" if end == "a" else "a"
     if not ends[other].milks or ends[end].milks:
         return 0

@@ -14,7 +14,6 @@ import sys
 import tempfile
 from pathlib import Path
 
-from exceptions import core_kept_with_a_short_tail
 from given import mm
 from jobs import write_csv
 
@@ -75,7 +74,6 @@ def random_line(chance, name, kind, rope):
                 row[f"end_{at}.{field['name']}"] = value
                 if field["name"] == "fitting_length":
                     row[f"end_{at}.fitting"] = "ring"
-    core_kept_with_a_short_tail(row)
     return row
 
 

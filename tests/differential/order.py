@@ -24,7 +24,9 @@ def made(line, end):
 
 
 def check_made(line):
-    """The end made first is made at the bench, unless both are made aboard."""
+    """The end made first is made at the bench, unless both are made aboard. A closed line has no end that is first."""
+    if line.closed:
+        return
     refuse_if(made(line, line.first) == "aboard" and made(line, line.last) != "aboard", 407)
 
 

@@ -52,19 +52,30 @@ def loaded_path(line, further):
 
 def stretch(line, path):
     """From the pull of the length to the pull of the marks; PHYSICS E, along the rope's curve."""
-    reference = (line.rope.nominal * 1e3) ** 2 / 8 * PULLS["kgf"]
     asked = None if line.purchase else line.row.get("tension")  # eased, a purchase carries no load
     at = line.bench.marking_tension
-    marked = reference if at in ("reference", "slack") else line.force(at)
-    working = line.force(asked) if asked else reference
-    if working == marked:
+    marked = None if at in ("reference", "slack") else at
+    if marked == asked or line.rope.breaking and pull_in_newtons(line, marked) == pull_in_newtons(line, asked):
         return 0
     curve = line.tables.stretch(line.rope)
     refuse_if(curve is None, 211)
-    refuse_if(line.rope.breaking is None, 210)
-    m, w = (curve.at(pull / line.rope.breaking) for pull in (marked, working))
+    m, w = (curve.at(share_of_strength(line, pull)) for pull in (marked, asked))
     change = path * ((1 + m) / (1 + w) - 1)
     return line.add("stretch", None, change, curve.spread * abs(change) / (1 + w))
+
+
+def pull_in_newtons(line, pull):
+    return line.force(pull) if pull else (line.rope.nominal * 1e3) ** 2 / 8 * PULLS["kgf"]
+
+
+def share_of_strength(line, pull):
+    """stretch.md: a reference tension counts as half a per cent of a strength that is not known."""
+    if line.rope.breaking is None and pull is None:
+        return 0.005
+    if pull and pull.endswith("%"):
+        return float(pull.rstrip(" %")) / 100
+    refuse_if(line.rope.breaking is None, 210)
+    return pull_in_newtons(line, pull) / line.rope.breaking
 
 
 def elastic(line, path):

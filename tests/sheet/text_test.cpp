@@ -208,6 +208,33 @@ TEST(TextCard, SaysHowToMark) {
     expect_in_order(sheet_of({cord}, Format::text, in_full()), {"none: relaxed and straight"});
 }
 
+TEST(Card, SaysBesideTheMarksThatTheyLieShortByTheFirstStretch) {
+    const Line fresh = with(two_eyes(), {{"prestretched", "no"}});
+    expect_in_order(sheet_of({fresh}, Format::text, in_full()),
+                    {"Pull to mark at", "in its first loads, so the marks lie short by that"});
+    const std::string loaded =
+        sheet_of({with(fresh, {{"prestretched", "yes"}})}, Format::text, in_full());
+    EXPECT_EQ(loaded.find("lie short"), std::string::npos);
+}
+
+TEST(Card, MarksOnATailThatIsThinnedAreTape) {
+    expect_in_order(sheet_of({two_eyes()}, Format::text, in_full()),
+                    {"Mark with", "tape on a tail that is thinned"});
+    const std::string plain = sheet_of({plain_line}, Format::text, in_full());
+    EXPECT_EQ(words_of(plain).find("tape on a tail"), std::string::npos);
+}
+
+TEST(Card, PairMarksShareARow) {
+    const std::string sheet = words_of(sheet_of({two_eyes()}, Format::text, in_full()));
+    // Once at each end, five places in it: twelve strands drop five pairs.
+    std::size_t rows = 0;
+    for (auto at = sheet.find("drop a pair at each"); at != std::string::npos;
+         at = sheet.find("drop a pair at each", at + 1)) {
+        ++rows;
+    }
+    EXPECT_EQ(rows, 2U) << sheet;
+}
+
 TEST(TextCard, InImperialUnitsNoMetricLengthIsLeft) {
     const std::string sheet = sheet_of({with(plain_line, {{"name", "a line"}})}, Format::text,
                                        in_full(UnitSystem::imperial));

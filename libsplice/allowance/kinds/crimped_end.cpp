@@ -29,7 +29,9 @@ constexpr std::array fields{form_field, length_field, end_left_field,
                             field::eye_of("3 times the pin, at least 8 D; with form loop only"),
                             field::pin};
 
+constexpr Step put_marks{Action::mark, {}, "Put the marks on with the cord relaxed and straight."};
 constexpr std::array steps_ring{
+    put_marks,
     Step{Action::cut,
          {},
          "Heat-cut the cord with a thin tape round it, and let it cool: rubber that stands out of "
@@ -37,7 +39,7 @@ constexpr std::array steps_ring{
     Step{Action::thread,
          {},
          "Push the cord through the open ring until {end_left} stands out; the fitting's-mouth "
-         "mark, {@fitting's mouth} from the cut end, lies at its other side."},
+         "mark lies at its other side."},
     Step{Action::press,
          {MarkName::crimp},
          "Close the ring with its pliers, square to the cord, first in the middle, then at the "
@@ -49,6 +51,7 @@ constexpr std::array steps_ring{
         "part in a ring holds little: if it creeps, choose form loop, with both parts in the "
         "ring."}};
 constexpr std::array steps_loop{
+    put_marks,
     Step{Action::cut,
          {},
          "Heat-cut the cord with a thin tape round it, and let it cool: rubber that stands out of "
@@ -69,11 +72,11 @@ constexpr std::array steps_loop{
          {},
          "With glasses on, pull it to its working stretch three times, then measure it relaxed."}};
 constexpr std::array steps_hook{
-    Step{Action::cut, {}, "Heat-cut the cord and let it cool."},
+    put_marks, Step{Action::cut, {}, "Heat-cut the cord and let it cool."},
     Step{Action::thread,
          {},
-         "Push the cord up the hook's barrel until the fitting's-mouth mark, {@fitting's mouth} "
-         "from the cut end, lies at the barrel's mouth: {crimp} is inside. A hook that wants a "
+         "Push the cord up the hook's barrel until the fitting's-mouth mark "
+         "lies at the barrel's mouth: {crimp} is inside. A hook that wants a "
          "knot inside is a stopper-ball."},
     Step{Action::press,
          {MarkName::crimp},
@@ -82,11 +85,12 @@ constexpr std::array steps_hook{
          {},
          "With glasses on, pull it to its working stretch three times, then measure it relaxed."}};
 constexpr std::array steps_clamp{
+    put_marks,
     Step{Action::cut, {}, "Heat-cut the cord and let it cool."},
     Step{Action::thread,
          {},
-         "Lay the relaxed cord in the open clamp, the fitting's-mouth mark, {@fitting's mouth} "
-         "from the cut end, at the edge: {crimp} lies inside."},
+         "Lay the relaxed cord in the open clamp, the fitting's-mouth mark "
+         "at the edge: {crimp} lies inside."},
     Step{Action::press,
          {MarkName::crimp},
          "Close the two halves until their teeth are in the cover and the screws or rivets are "

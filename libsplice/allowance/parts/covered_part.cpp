@@ -55,6 +55,18 @@ std::optional<Fault> out_before_entry(const CoveredPart& part) {
                  "exit"};
 }
 
+/// The cover's tail lies in the core from its entry on, and the fid comes out beyond it.
+std::optional<Fault> out_before_tail_ends(const CoveredPart& part) {
+    if (to_nanometres(part.exit) >= to_nanometres(part.tail.length)) {
+        return std::nullopt;
+    }
+    return Fault{Code::field_out_of_range,
+                 "the fid would come out before the tail's end; the exit must be at least " +
+                     show_length(part.tail.length, UnitSystem::metric) + " from the entry",
+                 {},
+                 "exit"};
+}
+
 Result<CoveredPart> read_covered(const Request& request, CoveredFields fields) {
     const Length diameter = request.rope.counting_diameter();
     Figures need(request);
@@ -67,6 +79,7 @@ Result<CoveredPart> read_covered(const Request& request, CoveredFields fields) {
     need.check(check_minimum(request, FigureId::minimum_tail, "tail", part.tail.length, diameter));
     need.check(shorter_than_taper(part));
     if (fields.core_out) {
+        need.check(out_before_tail_ends(part));
         part.exit = part.exit + part.entry.length;
         part.core_out = need.field_or(*fields.core_out, FigureId::core_out, diameter).length;
     } else {

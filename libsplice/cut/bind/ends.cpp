@@ -192,6 +192,16 @@ bool closes(const BoundEnd& end) {
     return end.kind != nullptr && end.kind->declaration.reach == Reach::both_ends;
 }
 
+/// An end made aboard: one that says so, or what is made last of a line that is cut to fit there.
+/// On a closed line that is its join.
+bool is_aboard(const BoundEnds& ends, LineEnd end, bool says_so, Fit fit) {
+    if (closes(ends.at(other(end)))) {
+        return false;
+    }
+    const bool last = closes(ends.at(end)) || end == ends.last_end();
+    return says_so || (fit == Fit::trim_aboard && last && is_bulky(ends.at(end)));
+}
+
 /// A kind that accounts for both ends leaves nothing to make at the other.
 void close_line(BoundEnds& ends, CellReader& cells) {
     for (const LineEnd end : both_ends) {
@@ -215,9 +225,11 @@ void close_line(BoundEnds& ends, CellReader& cells) {
     }
 }
 
-/// An end that is made aboard is made last, unless both are made there.
-void check_aboard(const BoundEnds& ends, CellReader& cells) {
-    if (ends.first().aboard && !ends.last().aboard) {
+/// An end that is made aboard is made last, unless both are made there. The last of a line that is
+/// cut to fit aboard is, even if it is only cut.
+void check_aboard(const BoundEnds& ends, Fit fit, CellReader& cells) {
+    const bool last_too = ends.last().aboard || fit == Fit::trim_aboard;
+    if (!ends.closing && ends.first().aboard && !last_too) {
         add_fault(cells, ends.first_end,
                   Fault{Code::cannot_be_both,
                         "the end made first is made at the bench; write first_end for the other "
@@ -243,8 +255,10 @@ BoundEnds bind_ends(const Book& book, EndTable& table, const Rope* rope, Fit fit
         bound.fitting = cells_of_end.fitting;
         bound.fitting_length = cells_of_end.fitting_length;
         bound.captive = cells_of_end.captive;
-        bound.aboard = cells_of_end.aboard ||
-                       (fit == Fit::trim_aboard && end == ends.last_end() && is_bulky(bound));
+    }
+    for (const LineEnd end : both_ends) {
+        const auto at = static_cast<std::size_t>(end);
+        ends.ends[at].aboard = is_aboard(ends, end, read[at].aboard, fit);
     }
     for (const LineEnd end : both_ends) {
         auto& bound = ends.ends[static_cast<std::size_t>(end)];
@@ -267,7 +281,7 @@ BoundEnds bind_ends(const Book& book, EndTable& table, const Rope* rope, Fit fit
         }
     }
     close_line(ends, cells);
-    check_aboard(ends, cells);
+    check_aboard(ends, fit, cells);
     return ends;
 }
 

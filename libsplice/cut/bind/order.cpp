@@ -88,6 +88,15 @@ void check_turned(const BoundLine& line, LineEnd end, CellReader& cells) {
     if (!bound.captive || !does(bound, Action::turn_eye_through)) {
         return;
     }
+    if (line.ends.closing) {
+        refuse(end,
+               "the whole eye is drawn through the rope, and the " + bound.fitting +
+                   " in it does not pass: write " + named(end) + " = buried-eye and " +
+                   named(other(end)) +
+                   " = locked-eye, made first, in place of what makes both at once",
+               cells);
+        return;
+    }
     refuse(end,
            "the whole eye is drawn through the rope, because the other end is not free, and the " +
                bound.fitting + " in it does not pass: write " + named(end) +
@@ -137,10 +146,8 @@ void bind_order(BoundLine& line, CellReader& cells) {
     place_kept(line, cells);
     count_remakes(line);
     for (const LineEnd end : both_ends) {
-        if (line.counts(end)) {
-            check_captive(line, end, cells);
-            check_turned(line, end, cells);
-        }
+        check_captive(line, end, cells);
+        check_turned(line, end, cells);
     }
     check_drawn_through(line, cells);
     check_hung_last(line, cells);

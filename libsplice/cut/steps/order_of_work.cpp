@@ -9,7 +9,7 @@ namespace libsplice {
 
 namespace {
 
-constexpr std::string_view put_marks_on = "Put the marks on with the marking tension on the rope.";
+constexpr std::string_view put_marks_on = "Put the marks on at the pull to mark at.";
 constexpr std::string_view put_trim_marks_on = "Mark where its own rope ends, for the trim.";
 constexpr std::string_view thread_now =
     "Thread now, because it does not go on once this end is closed: {named}.";
@@ -20,15 +20,23 @@ constexpr std::string_view reeve_now = "Reeve now: lead the free end through all
 constexpr std::string_view make_aboard =
     "Make this end aboard, with the line in its place. Count its marks from the bearing point of "
     "the other end.";
+constexpr std::string_view make_first_aboard = "Make this end aboard, on what it is to hold.";
+constexpr std::string_view close_aboard =
+    "Do the rest aboard: lead the line where it runs, for once it is closed it does not come out.";
 constexpr std::string_view read_check =
-    "Pull the line to its marking tension. From the bearing point of the end made first to the "
-    "{named} mark of the other end it must read {1} before the first end has been loaded, and {2} "
+    "With the line at its pull to mark at, from the bearing point of the end made first to the "
+    "{named} mark of the other end, it must read {1} before the first end has been loaded, and {2} "
     "once it has. Write down what it reads.";
+constexpr std::string_view not_hung_yet =
+    "This eye is not hung yet, so measure from its throat: hung, its bearing point will lie {1} "
+    "beyond that.";
 constexpr std::string_view cut_raw_end =
     "Cut the raw end square through a turn of tape. Leave on what lies outside the bearing-point "
     "mark, {1}: the last cut is made aboard.";
 constexpr std::string_view cut_it_aboard = "Aboard, once the line has been tried, cut it where it "
                                            "fits, not inside the bearing-point mark.";
+constexpr std::string_view mark_as_cut =
+    "Mark the end as it is now: its {named} mark lies {1} from the new cut.";
 constexpr std::array closing_actions{Action::lead_in,
                                      Action::pass_tail_through_host,
                                      Action::pass_line_through_tail,
@@ -66,6 +74,10 @@ class Work {
     [[nodiscard]] bool hangs(LineEnd end) const {
         return std::ranges::find(line_.end(end).allowance->steps, Action::hang, &Step::action) !=
                line_.end(end).allowance->steps.end();
+    }
+    /// Whether the end made first is hung before the last is made.
+    [[nodiscard]] bool is_hung_early() const {
+        return rove() || line_.last().captive || line_.last().aboard;
     }
     /// Whether the end is cut only aboard: it is plain, and rope lies outside it.
     [[nodiscard]] bool cut_aboard(LineEnd end) const {
@@ -169,6 +181,12 @@ void Work::add_check() {
     if (!has_check(line_) || !made(line_.ends.first_end)) {
         return; // without a made end it is no more than a measured mark
     }
+    if (hangs(line_.ends.first_end) && !is_hung_early()) {
+        PieceStep& step = add(line_.ends.first_end, Action::plain, not_hung_yet);
+        const auto& rows = line_.first().allowance->rows;
+        const auto row = std::ranges::find(rows, Item::throat_to_bearing, &Row::item);
+        step.amounts.push_back(amount_of(from_nanometres(row == rows.end() ? 0 : -row->length)));
+    }
     work_.check = work_.steps.size();
     const End& last = *line_.last().allowance;
     const auto mark = std::ranges::find(last.marks, last.standing_mark, &Mark::from_tail_end);
@@ -183,7 +201,7 @@ void Work::add_captive(LineEnd end) {
 }
 
 /// The kind's own steps, with the captive fitting before the first that closes the end, and the
-/// trim once the marks are on.
+/// trim as soon as the marks are on.
 void Work::add_kind_steps(LineEnd end, std::span<const Step> steps) {
     const auto closes = std::ranges::find_if(
         steps, [](const Step& step) { return is_one_of(closing_actions, step.action); });
@@ -197,6 +215,10 @@ void Work::add_kind_steps(LineEnd end, std::span<const Step> steps) {
                            }) != works;
     const auto names =
         std::ranges::find_if(steps, [](const Step& step) { return !step.marks.empty(); });
+    auto trims = works;
+    for (auto step = steps.begin(); step != works; ++step) {
+        trims = step->action == Action::mark ? step + 1 : trims;
+    }
     const LineEnd trimmed = line_.ends.closing ? other(end) : end;
     // Where the kind says so: what is on the line does not go through a tail with it.
     const auto own = line_.ends.closing ? std::ranges::find(steps, Action::fit_first, &Step::action)
@@ -206,7 +228,10 @@ void Work::add_kind_steps(LineEnd end, std::span<const Step> steps) {
         if (step == std::min(works, names) && !marks) {
             add_kind_step(end, Step{Action::mark, {}, put_marks_on});
         }
-        if (step == works) {
+        if (step == std::min(trims, threads) && line_.ends.closing && line_.end(end).aboard) {
+            add(end, Action::plain, close_aboard);
+        }
+        if (step == trims) {
             if (trimmed != end || (marks && !marks_all)) {
                 add_outside_marks(trimmed);
             }
@@ -217,12 +242,15 @@ void Work::add_kind_steps(LineEnd end, std::span<const Step> steps) {
         }
         if (step == closes) {
             add_captive(end);
+            if (line_.ends.closing) {
+                add_captive(other(end));
+            }
         }
         if (step->action != Action::trim && step != own) {
             add_kind_step(end, *step);
         }
     }
-    if (works == steps.end()) {
+    if (trims == steps.end()) {
         add_trim(trimmed);
     }
 }
@@ -242,14 +270,17 @@ void Work::add_hanging(LineEnd end) {
     }
 }
 
-/// What is done to a plain end at the bench. One that is cut aboard keeps all its rope until then.
+/// What is done to a plain end at the bench. One that is cut aboard keeps all its rope until then,
+/// and gets its marks inside the cut once that is made.
 void Work::add_plain_start(LineEnd end) {
-    add_kind_step(end, Step{Action::mark, {}, put_marks_on});
     if (cut_aboard(end)) {
+        constexpr std::array up_to_the_cut{MarkName::tail_end, MarkName::bearing_point};
+        add_numbers(add(end, Action::mark, put_marks_on), end, up_to_the_cut);
         work_.cut_raw[index_of(end)] = work_.steps.size();
         add(end, Action::cut, cut_raw_end);
         return;
     }
+    add_kind_step(end, Step{Action::mark, {}, put_marks_on});
     add_trim(end);
     for (const Step& step : line_.end(end).allowance->steps) {
         add_kind_step(end, step);
@@ -264,6 +295,16 @@ void Work::add_plain_rest(LineEnd end) {
     work_.aboard[index_of(end)] = work_.steps.size();
     constexpr std::array at{MarkName::bearing_point};
     add_numbers(add(end, Action::cut_aboard, cut_it_aboard), end, at);
+    const End& own = *line_.end(end).allowance;
+    for (const Mark& mark : own.marks) {
+        if (mark.from_tail_end > own.standing_mark) {
+            PieceStep& step = add(end, Action::mark, mark_as_cut);
+            step.named = line_.names->of(mark.name);
+            step.amounts.push_back(
+                amount_of(from_nanometres(mark.from_tail_end - own.standing_mark)));
+            add_numbers(step, end, std::array{mark.name});
+        }
+    }
     bool is_cut = false;
     for (const Step& step : line_.end(end).allowance->steps) {
         if (step.action == Action::cut && step.part == Part::rope && !is_cut) {
@@ -301,8 +342,11 @@ void Work::add_last(LineEnd last) {
 void Work::add_open_line() {
     const LineEnd first = line_.ends.first_end;
     const LineEnd last = line_.ends.last_end();
-    const bool hung_early = rove() || line_.end(last).captive || line_.end(last).aboard;
+    const bool hung_early = is_hung_early();
     if (made(first)) {
+        if (line_.first().aboard) {
+            add(first, Action::plain, make_first_aboard);
+        }
         add_made(first);
     } else {
         add_plain_start(first);

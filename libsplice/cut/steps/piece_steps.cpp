@@ -10,8 +10,8 @@ namespace libsplice {
 namespace {
 
 constexpr std::string_view read_settled_check =
-    "Pull the line to its marking tension. From the bearing point of the end made first to the "
-    "{named} mark of the other end it must read {1}. Write down what it reads.";
+    "With the line at its pull to mark at, from the bearing point of the end made first to the "
+    "{named} mark of the other end, it must read {1}. Write down what it reads.";
 constexpr std::string_view cut_aboard_leaving =
     "Aboard, once the line has been tried, cut it where it fits, not inside the bearing-point "
     "mark, and leave {1} for wear on beyond that.";
@@ -55,6 +55,22 @@ bool fill_trim(const Piece& piece, LineEnd end, PieceStep& step) {
     return there != 0;
 }
 
+/// Numbers the steps' marks without one that lies on the very end. False for a step whose marks are
+/// all gone with it.
+bool leave_out_mark_on_end(PieceStep& step, LineEnd end) {
+    if (step.end != end || step.at.empty()) {
+        return true;
+    }
+    const auto numbered = step.at;
+    step.at = {};
+    for (const std::uint8_t number : numbered) {
+        if (number > 1) {
+            step.at.push_back(static_cast<std::uint8_t>(number - 1));
+        }
+    }
+    return !step.at.empty();
+}
+
 void fill_check(const Check& check, PieceStep& step) {
     step.amounts.push_back(amount_of(from_nanometres(check.reads)));
     step.amounts.push_back(amount_of(from_nanometres(check.reads_loaded)));
@@ -95,6 +111,17 @@ void add_steps(const BoundLine& line, Piece& piece) {
     for (const auto& at : dropped) {
         if (at) {
             piece.steps.erase(piece.steps.begin() + static_cast<std::ptrdiff_t>(*at));
+        }
+    }
+    for (const LineEnd end : both_ends) {
+        if (marks_on_the_very_end(line, piece, end) > 0) {
+            auto kept = piece.steps.begin();
+            for (PieceStep& step : piece.steps) {
+                if (leave_out_mark_on_end(step, end)) {
+                    *kept++ = step;
+                }
+            }
+            piece.steps.erase(kept, piece.steps.end());
         }
     }
 }

@@ -35,11 +35,11 @@ constexpr std::array fields{field::eye,   field::pin, bury_field,
                             travel_field, field::set, end_left_field};
 
 constexpr std::array steps{
-    Step{Action::tape, {}, "Tape the end to a point."},
     Step{Action::mark,
          {},
-         "Put the marks on with the marking tension on the rope. Thin nothing: the tail carries "
+         "Put the marks on at the pull to mark at. Thin nothing: the tail carries "
          "load over its whole length inside."},
+    Step{Action::tape, {}, "Tape the end to a point."},
     Step{Action::fit_first, {}, "Put the pin, ring or hook in now if it cannot be hung later."},
     Step{Action::lead_in,
          {MarkName::far_throat, MarkName::exit},
@@ -61,7 +61,7 @@ constexpr std::array steps{
          {},
          "Work the eye: push the host together and it slides; pull on the line and it holds. If it "
          "creeps under load, lengthen the bury."},
-    Step{Action::measure, {}, "Load it at the marking tension and measure."}};
+    Step{Action::measure, {}, "Load it, then measure the eye again."}};
 
 Result<End> work_out(const Request& request) {
     const Length diameter = request.rope.counting_diameter();

@@ -28,8 +28,8 @@ constexpr std::array fields{eye_field,   bar_field,      field::tail, field::tap
                             field::exit, field::settled, field::pairs};
 
 constexpr std::array steps{
-    Step{Action::tape, {}, "Tape the end and cut it square."},
-    Step{Action::mark, {}, "Put the marks on with the marking tension on the rope."},
+    Step{Action::mark, {}, "Put the marks on at the pull to mark at."},
+    Step{Action::cut, {}, "Tape the end and cut it square, now that the marks are on."},
     Step{Action::lead_in,
          {MarkName::far_throat, MarkName::exit},
          "Lead the tail in at the far throat, along inside the rope and out at the exit mark, "

@@ -29,9 +29,9 @@ constexpr std::array fields{field::eye_of("5 times the pin, at least 8 D"),
                             field::pairs,
                             far_end};
 
-constexpr Step tape_end{Action::tape, {}, "Tape the end and cut it square."};
-constexpr Step put_marks{
-    Action::mark, {}, "Put the marks on with the marking tension on the rope."};
+constexpr Step square_end{
+    Action::cut, {}, "Tape the end and cut it square, now that the marks are on."};
+constexpr Step put_marks{Action::mark, {}, "Put the marks on at the pull to mark at."};
 constexpr Step thin{Action::taper,
                     {MarkName::taper_start},
                     "Thin the tail from the taper-start mark to its end: one strand of each hand "
@@ -52,8 +52,8 @@ constexpr Step load{
     Action::load, {}, "Load the eye until the crossing closes up, then measure it again."};
 
 constexpr std::array steps_far_end_free{
-    tape_end,
     put_marks,
+    square_end,
     Step{Action::pass_tail_through_host,
          {MarkName::far_throat, MarkName::near_throat},
          "Open the rope at the far throat and pass the tail through it until the near-throat mark "
@@ -73,8 +73,8 @@ constexpr std::array steps_far_end_free{
     load};
 
 constexpr std::array steps_far_end_fixed{
-    tape_end,
     put_marks,
+    square_end,
     Step{Action::pass_tail_through_host,
          {MarkName::far_throat, MarkName::near_throat},
          "The line's other end cannot be passed through, so the eye is turned through itself. Open "

@@ -39,9 +39,9 @@ enum Field : std::size_t { eye, groove, bore, closing, tail, taper, exit, settle
 constexpr std::array fields{eye_field,    groove_field, bore_field,     closing_field, field::tail,
                             field::taper, field::exit,  field::settled, field::pairs};
 
-constexpr Step tape_end{Action::tape, {}, "Tape the end and cut it square."};
-constexpr Step put_marks{
-    Action::mark, {}, "Put the marks on with the marking tension on the rope."};
+constexpr Step square_end{
+    Action::cut, {}, "Tape the end and cut it square, now that the marks are on."};
+constexpr Step put_marks{Action::mark, {}, "Put the marks on at the pull to mark at."};
 constexpr Step thread{
     Action::thread, {}, "Thread the ring now: it does not go in once the legs are closed."};
 constexpr Step lead_through{Action::lead_in,
@@ -68,7 +68,7 @@ constexpr Step load{Action::load,
 
 /// All of them, with the closing that keeps the ring in.
 constexpr auto closed_by(Action action, std::string_view text) {
-    return std::array{tape_end,     put_marks,    thread,
+    return std::array{put_marks,    square_end,   thread,
                       lead_through, draw_through, thin,
                       bury_it,      lock,         Step{action, {MarkName::near_throat}, text},
                       load};

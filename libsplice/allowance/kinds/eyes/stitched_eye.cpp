@@ -18,7 +18,7 @@ enum Field : std::size_t { eye, pin, overlap };
 constexpr std::array fields{field::eye, field::pin, overlap_field};
 
 constexpr Step thin_end{
-    Action::tape,
+    Action::taper,
     {},
     "Tape the end. Thin its last diameter or two, of covered rope its core, so that it leaves no "
     "step."};

@@ -15,10 +15,7 @@ constexpr std::array fields{field::tail, field::taper, field::exit,   field::set
 constexpr std::array steps{
     Step{Action::fit_first, {}, "Put on the line what has to be there before it is closed."},
     Step{Action::slip_knot, {}, "On each side tie a slip knot ten fids from the end."},
-    Step{Action::mark,
-         {MarkName::join},
-         "Mark each cover at the join mark, {@join} from the cut end.",
-         Part::cover},
+    Step{Action::mark, {MarkName::join}, "Mark each cover at the join mark.", Part::cover},
     Step{Action::draw_core,
          {MarkName::join},
          "Open each cover at the join mark and take the core out there, back to its end. Push the "

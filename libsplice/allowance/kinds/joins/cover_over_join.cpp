@@ -30,7 +30,7 @@ enum Field : std::size_t { side, thin, tail, taper, sheave };
 constexpr std::array fields{side_field, thin_field, field::tail, field::taper, sheave_field};
 
 constexpr std::array steps_thin{
-    Step{Action::mark, {}, "Put the marks on with the marking tension on the rope."},
+    Step{Action::mark, {}, "Put the marks on at the pull to mark at."},
     Step{Action::taper,
          {MarkName::taper_start},
          "Thin the end from the taper-start mark to the nose end, {@nose end} from the cut. Stitch "
@@ -54,11 +54,11 @@ constexpr std::array steps_thin{
          "Pull it through its sheave by hand, both ways. Then load it and measure this piece to "
          "the cover end."}};
 constexpr std::array steps_thick{
-    Step{Action::mark, {}, "Put the marks on with the marking tension on the rope."},
+    Step{Action::mark, {}, "Put the marks on at the pull to mark at."},
     Step{Action::cut,
          {MarkName::nose_end},
          "Open the end of this tail. Draw the core out of a covered rope and cut it off so that it "
-         "ends at the nose-end mark, {@nose end} from the cut end. Thin its last diameters, or the "
+         "ends at the nose-end mark. Thin its last diameters, or the "
          "rope hinges there; a hollow braid is only opened.",
          Part::core},
     Step{Action::lead_in,

@@ -2,6 +2,7 @@
 #include "libsplice/allowance/built_in_kinds.h"
 #include "libsplice/allowance/parts/bury_part.h"
 #include "libsplice/allowance/parts/tuck_part.h"
+#include "libsplice/units/show.h"
 
 namespace libsplice {
 
@@ -23,8 +24,8 @@ constexpr std::array steps_braid{
          "the standing part."},
     Step{Action::mark,
          {MarkName::taper_start, MarkName::reference, MarkName::extraction},
-         "Tape both ends. Mark each cover at its taper start, at the reference mark, {tail} from "
-         "its end, and at the extraction mark, {short_section} further.",
+         "Tape both ends. Mark each cover at its taper start, at the reference mark, "
+         "and at the extraction mark, {short_section} further.",
          Part::cover},
     Step{Action::draw_core,
          {MarkName::extraction},
@@ -87,7 +88,7 @@ constexpr std::array steps_plait{
     fit_now,
     Step{Action::mark,
          {MarkName::unlay},
-         "Mark both ends at their unlay marks, {@unlay to here} from the cut end. Before anything "
+         "Mark both ends at their unlay marks. Before anything "
          "is opened, run a pen along the strands of one hand, from the end to at least six picks "
          "past the last tuck: without it the hands get mixed."},
     Step{Action::tape, {MarkName::unlay}, "Put a turn of tape on both ends at the unlay marks."},
@@ -144,6 +145,15 @@ Result<End> side_of_braid(const Request& request) {
         return need.fault();
     }
     const Nanometres short_section = to_nanometres(section.length);
+    const Nanometres tail_ends = short_section + to_nanometres(bury.facts.tail);
+    if (to_nanometres(bury.facts.exit) < tail_ends) {
+        return Unexpected(Fault{
+            Code::field_out_of_range,
+            "the fid would come out before the tail's end; the exit must be at least " +
+                show_length(from_nanometres(tail_ends), UnitSystem::metric) + " from the join",
+            {},
+            "exit"});
+    }
 
     End side;
     add_bury_rows(side, bury);

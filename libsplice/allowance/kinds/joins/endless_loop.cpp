@@ -10,11 +10,11 @@ enum Field : std::size_t { tail, taper, exit, settled, pairs };
 constexpr std::array fields{field::tail, field::taper, field::exit, field::settled, field::pairs};
 
 constexpr std::array steps{
-    Step{Action::tape, {}, "Tape both ends and cut them square."},
     Step{Action::mark,
          {},
-         "Put the marks of both sides on, with the marking tension on the rope: from the tail end "
+         "Put the marks of both sides on at the pull to mark at: from the tail end "
          "on they run alike on both sides."},
+    Step{Action::cut, {}, "Tape both ends and cut them square, now that the marks are on."},
     Step{Action::fit_first,
          {},
          "Thread on all that has to lie on the loop: nothing goes on once it is closed."},

@@ -25,8 +25,8 @@ constexpr std::array steps{
     Step{Action::fit_first, {}, "Put on the line what has to be there before it is closed."},
     Step{Action::mark,
          {MarkName::unlay, MarkName::strand_unlay},
-         "Mark both ends at their unlay marks, {@unlay to here} from the cut end, which is "
-         "{crowns} crowns, and {strand_unlay} further on."},
+         "Mark both ends at their unlay marks, {crowns} crowns from where they end, and "
+         "{strand_unlay} further on."},
     Step{Action::tape, {MarkName::unlay}, "Put a turn of tape on both ends at the unlay marks."},
     Step{Action::unlay,
          {MarkName::unlay},

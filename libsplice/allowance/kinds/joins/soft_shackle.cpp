@@ -30,9 +30,8 @@ enum Field : std::size_t { pin, end_left };
 constexpr std::array fields{pin_field, end_left_field};
 
 constexpr std::array steps{
-    Step{Action::mark,
-         {},
-         "Tape both ends. Put the marks of both sides on, with the marking tension on the rope."},
+    Step{
+        Action::mark, {}, "Tape both ends. Put the marks of both sides on at the pull to mark at."},
     Step{Action::plain,
          {},
          "Mark the middle, halfway between the two knot-face marks, and fold the rope there. Mark "

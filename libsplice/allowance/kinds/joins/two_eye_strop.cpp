@@ -16,11 +16,11 @@ constexpr std::array fields{field::eye_of("5 times the pin, at least 8 D"),
                             field::pairs};
 
 constexpr std::array steps{
-    Step{Action::tape, {}, "Tape both ends and cut them square."},
     Step{Action::mark,
          {},
-         "Put the marks of both sides on now, with the marking tension on the rope: from the tail "
+         "Put the marks of both sides on now at the pull to mark at: from the tail "
          "end on they run alike on both sides."},
+    Step{Action::cut, {}, "Tape both ends and cut them square, now that the marks are on."},
     Step{Action::pass_tail_through_host,
          {MarkName::far_throat, MarkName::near_throat},
          "First eye: pass the tail through the rope at the far throat until the near throat meets "

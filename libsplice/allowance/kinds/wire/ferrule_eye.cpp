@@ -20,12 +20,12 @@ enum Field : std::size_t { eye, pin, turn_back };
 constexpr std::array fields{field::eye, field::pin, turn_back_field};
 
 constexpr std::array steps{
-    Step{Action::cut,
-         {},
-         "Cut the wire square, without bending or unlaying it, and take off the burr."},
     Step{Action::mark,
          {MarkName::turn_back, MarkName::far_throat},
          "Mark the turn-back and the far throat."},
+    Step{Action::cut,
+         {},
+         "Cut the wire square, without bending or unlaying it, and take off the burr."},
     Step{Action::thread,
          {},
          "Thread the sleeve on the wire before anything else: its metal as the wire asks, plain "

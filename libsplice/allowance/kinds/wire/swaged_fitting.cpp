@@ -21,8 +21,10 @@ constexpr std::array fields{
              0.0)};
 
 constexpr std::array steps{
+    Step{Action::mark,
+         {MarkName::shank_mouth},
+         "Mark where the shank's mouth will come: {insertion} goes into it."},
     Step{Action::cut, {}, "Cut the wire square and take off the burr."},
-    Step{Action::mark, {MarkName::shank_mouth}, "Mark it {insertion} from the end."},
     Step{Action::fit_first, {}, "Put on what has to be on the wire before this fitting."},
     Step{Action::thread,
          {},

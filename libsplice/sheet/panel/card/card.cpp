@@ -78,7 +78,8 @@ CardMark row_of(std::span<const PieceMark> marks, const SharedCells& cells, cons
 }
 
 std::vector<CardMark> marks_of_card(const Piece& piece, LineEnd end, UnitSystem units) {
-    const bool last = end != piece.line->ends.first_end;
+    // A closed line has no end that is there before the other.
+    const bool last = !piece.line->ends.closing && end != piece.line->ends.first_end;
     const Nanometres beyond_bearing = beyond_first_bearing(piece);
     std::vector<CardMark> rows;
     Nanometres before = 0;

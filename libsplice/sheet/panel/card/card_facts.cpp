@@ -1,6 +1,7 @@
 // What must be known before the work on a line begins, as labelled facts of its card.
 #include "libsplice/sheet/panel/card/card_facts.h"
 
+#include "libsplice/cut/layout.h"
 #include "libsplice/sheet/words/route_words.h"
 #include "libsplice/sheet/words/show_amounts.h"
 #include "libsplice/sheet/words/words.h"
@@ -17,6 +18,14 @@ bool is_slack(const BoundLine& line) {
 
 bool is_pulled(const BoundLine& line) {
     return line.states.marking_tension > Force();
+}
+
+/// Whether some of the line's marks lie on a tail that is thinned, strand by strand.
+bool thins_a_tail(const BoundLine& line) {
+    return std::ranges::any_of(both_ends, [&](LineEnd end) {
+        const auto& marks = line.end(end).allowance->marks;
+        return std::ranges::find(marks, MarkName::taper_start, &Mark::name) != marks.end();
+    });
 }
 
 /// How a mark is put on so that it is still there when it is needed.
@@ -217,7 +226,9 @@ std::vector<CardFact> facts_of(const Piece& piece, UnitSystem units) {
     if (const std::string to = ends_in_words(line, units); !to.empty()) {
         facts.push_back({"Measured to", to});
     }
-    facts.push_back({"Mark with", std::string(marks_that_last(*line.rope))});
+    facts.push_back(
+        {"Mark with", std::string(marks_that_last(*line.rope)) +
+                          (thins_a_tail(line) ? "; tape on a tail that is thinned" : "")});
     add_way(facts, line, units);
     add_elastic(facts, piece, units);
     add_sleeve(facts, line, units);
