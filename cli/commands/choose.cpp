@@ -19,8 +19,10 @@
 #include <algorithm>
 #include <chrono>
 #include <cstdint>
+#include <functional>
+#include <iterator>
+#include <map>
 #include <optional>
-#include <set>
 #include <span>
 #include <string>
 #include <utility>
@@ -109,25 +111,34 @@ class Jobs {
     std::string name_;
 };
 
-/// Candidates that the stock has, and those that some line could have at a known price.
+/// Candidates that the stock has, and of those that lines could have at a known price the ones that
+/// most lines could have.
 std::vector<std::size_t> shared_candidates(const Candidates& candidates,
                                            std::span<const LineChoice> lines) {
-    std::set<std::size_t> shared;
-    for (std::size_t i = 0; i < candidates.size(); ++i) {
-        if (candidates.at(i).at_hand) {
-            shared.insert(i);
-        }
-    }
+    constexpr std::size_t most_others = 40;
+    std::map<std::size_t, std::size_t> lines_of; // by candidate
     for (const LineChoice& line : lines) {
         for (const TriedRope& tried : line.ropes) {
             const auto index = candidates.find(tried.rope->id);
-            if (index && !tried.verdict.fails && tried.verdict.price &&
-                tried.shown_as != ShownAs::hybrid) {
-                shared.insert(*index);
+            if (index && !candidates.at(*index).at_hand && !tried.verdict.fails &&
+                tried.verdict.price && tried.shown_as != ShownAs::hybrid) {
+                ++lines_of[*index];
             }
         }
     }
-    return {shared.begin(), shared.end()};
+    std::vector<std::pair<std::size_t, std::size_t>> others(lines_of.begin(), lines_of.end());
+    std::ranges::stable_sort(others, std::ranges::greater(),
+                             &std::pair<std::size_t, std::size_t>::second);
+    others.resize(std::min(others.size(), most_others));
+    std::vector<std::size_t> shared;
+    for (std::size_t i = 0; i < candidates.size(); ++i) {
+        if (candidates.at(i).at_hand) {
+            shared.push_back(i);
+        }
+    }
+    std::ranges::transform(others, std::back_inserter(shared),
+                           &std::pair<std::size_t, std::size_t>::first);
+    return shared;
 }
 
 /// One choice for all lines: each is tried in every rope that another might have.
