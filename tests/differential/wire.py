@@ -1,6 +1,6 @@
 """Ends of wire and of elastic: docs/splices/clipped-eye.md, ferrule-eye.md, swaged-fitting.md, crimped-end.md."""
 
-from bends import share_in_bend
+from strength import share_in_bend
 from values import nanometres, refuse_if
 
 def clipped_eye(m):
