@@ -105,10 +105,10 @@ class Formulas {
     const Catalogue& catalogue_;
 };
 
-std::optional<StatedLoad> work_out(const Catalogue& catalogue, const Node& table,
+std::optional<StatedLoad> work_out(const Catalogue& catalogue, const Node& given,
                                    CellReader& cells) {
     std::vector<Fault> faults;
-    const auto words = read_load_words(table, faults);
+    const auto words = read_load_words(given, faults);
     for (Fault& fault : faults) {
         cells.add_placed(std::move(fault));
     }
