@@ -21,7 +21,7 @@ struct Planted {
     std::vector<std::int64_t> stocks;
 };
 
-Planted planted(std::uint32_t seed, int reels) {
+Planted plant(std::uint32_t seed, int reels) {
     std::minstd_rand random(seed);
     Planted made;
     made.problem.cut_loss = seed % 2 == 0 ? 0 : static_cast<Nanometres>(1 + random() % 4);
@@ -101,7 +101,7 @@ class CloseFitTrial : public ::testing::TestWithParam<std::uint32_t> {};
 
 // All of the stock is needed, so any plan is without waste.
 TEST_P(CloseFitTrial, APlantedPlanWithoutWasteIsFound) {
-    const Planted made = planted(GetParam(), 12);
+    const Planted made = plant(GetParam(), 12);
     const auto plan = first_found(made.problem, made.stocks, 1);
     ASSERT_TRUE(plan);
     expect_no_stock_overfilled(made.problem, *plan);
@@ -116,7 +116,7 @@ TEST_P(CloseFitTrial, APlantedPlanWithoutWasteIsFound) {
 
 // With one stock too few there is no plan.
 TEST_P(CloseFitTrial, NothingComesOfTooLittleStock) {
-    Planted made = planted(GetParam(), 8);
+    Planted made = plant(GetParam(), 8);
     --*std::ranges::max_element(made.stocks);
     const SearchLimits limits;
     CloseFit fit(made.problem, limits);
@@ -128,7 +128,7 @@ TEST_P(CloseFitTrial, NothingComesOfTooLittleStock) {
 
 // The whole search, which is not told what was planted, proves it.
 TEST_P(CloseFitTrial, SolvingFindsThePlantedCost) {
-    const Planted made = planted(GetParam(), 40);
+    const Planted made = plant(GetParam(), 40);
     Amount all = 0;
     for (std::size_t s = 0; s < made.stocks.size(); ++s) {
         all += made.stocks[s] * made.problem.stocks[s].length;
@@ -143,7 +143,7 @@ TEST_P(CloseFitTrial, SolvingFindsThePlantedCost) {
 INSTANTIATE_TEST_SUITE_P(Many, CloseFitTrial, ::testing::Range(1U, 25U));
 
 TEST(CloseFit, TheSameTurnsGiveTheSamePlan) {
-    const Planted made = planted(3, 12);
+    const Planted made = plant(3, 12);
     const auto first = first_found(made.problem, made.stocks, 7);
     const auto second = first_found(made.problem, made.stocks, 7);
     ASSERT_TRUE(first && second);

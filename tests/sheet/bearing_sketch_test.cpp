@@ -38,7 +38,7 @@ std::vector<Circle> circles(const std::string& svg, const std::string& css) {
     return found;
 }
 
-EyeFacts eye_of(double inside, double bearing) {
+EyeFacts eye_inside(double inside, double bearing) {
     EyeFacts eye{};
     eye.inside = metres(inside);
     eye.bearing = metres(bearing);
@@ -49,7 +49,7 @@ EyeFacts eye_of(double inside, double bearing) {
 TEST(BearingSketch, AnEyesDotIsWhereItsPinBears) {
     End eye;
     eye.add(Span{Form::loop, mm(200), mm(320), mm(5), 0.0, mm(20)});
-    eye.eye = eye_of(0.05, 0.05);
+    eye.eye = eye_inside(0.05, 0.05);
     const std::string svg = sketch(eye);
     const auto pin = circles(svg, "o");
     const auto dot = circles(svg, "d");
@@ -64,7 +64,7 @@ TEST(BearingSketch, AnEyesDotIsWhereItsPinBears) {
 TEST(BearingSketch, ARingsDotLiesInItsBore) {
     End eye;
     eye.add(Span{Form::loop, mm(200), mm(320), mm(5), 0.0, mm(20)});
-    eye.eye = eye_of(0.05, 0.044);
+    eye.eye = eye_inside(0.05, 0.044);
     const auto dot = circles(sketch(eye), "d");
     const auto ring = circles(sketch(eye), "o");
     ASSERT_EQ(dot.size(), 1U);
