@@ -80,7 +80,7 @@ def find_all_put_back():
         print(f"{tried[name]:6} sheets with {name}, {len(slipped[name])} not found")
         for found, row in slipped[name][:SHOWN if "-v" in sys.argv else 1]:
             print(f"    {found}\n    {row}")
-    sys.exit(1 if slipped or any(not tried[defect.__name__] for defect in DEFECTS) else 0)
+    sys.exit(1 if any(slipped.values()) or any(not tried[defect.__name__] for defect in DEFECTS) else 0)
 
 
 def main():

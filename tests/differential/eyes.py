@@ -79,7 +79,7 @@ def adjustable_eye(m):
 def stitched_eye(m):
     """Thin rope is basted, no longer than is published; what the stitches hold is known of one sort of rope."""
     m.cut()
-    overlap, basted = m.sized("overlap").value, m.d <= m.sized("basting_size").value
+    overlap, basted = m.sized("overlap").value, m.rope.nominal <= m.sized("basting_size").value
     if basted:
         overlap = min(overlap, m.sized("basting_limit").value)
         m.end.retained = m.end.retained and m.needed("retained_basted").value
