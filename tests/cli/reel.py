@@ -6,6 +6,7 @@
 
 import csv
 import fcntl
+import functools
 import io
 import itertools
 import json
@@ -33,6 +34,12 @@ def run(*words, text=None):
     return subprocess.run(
         [SPLICE, *map(str, words)], input=text, capture_output=True, text=True, check=False, env=ENVIRONMENT
     )  # fmt: skip
+
+
+@functools.cache
+def planned_fleet():
+    """The plan of the whole fleet, which takes long under the sanitizers."""
+    return run("reel", FLEET, "--stock", SHELF, "--format", "json", *TIME)
 
 
 def nanometres(metres):
@@ -71,7 +78,9 @@ class Reel(unittest.TestCase):
             self.assertEqual(done.stdout, "")
 
     def plan(self, job, stock, *words, status=0):
-        done = run("reel", job, "--stock", stock, "--format", "json", *words)
+        return self.plan_of(run("reel", job, "--stock", stock, "--format", "json", *words), status)
+
+    def plan_of(self, done, status=0):
         self.assertEqual(done.returncode, status, done.stderr)
         plan = json.loads(done.stdout)
         self.check_balance(plan)
@@ -90,7 +99,7 @@ class Reel(unittest.TestCase):
 
 class Demo(Reel):
     def test_the_fleet_is_planned_and_adds_up(self):
-        plan = self.plan(FLEET, SHELF, *TIME)
+        plan = self.plan_of(planned_fleet())
         self.assertTrue(plan["proved"])
         self.assertEqual(plan["unplaced"], [])
         wanted = {}
@@ -108,12 +117,12 @@ class Demo(Reel):
     def test_what_is_cut_is_what_cut_says(self):
         cuts = json.loads(run("cut", FLEET, "--format", "json").stdout)["pieces"]
         lengths = {(piece["boat"], piece["name"]): piece["cut_m"] for piece in cuts}
-        for cut in self.plan(FLEET, SHELF, *TIME)["cuts"]:
+        for cut in self.plan_of(planned_fleet())["cuts"]:
             for piece in cut["pieces"]:
                 self.assertEqual(piece["cut_m"], lengths[piece["boat"], piece["name"]])
 
     def test_pairs_come_from_one_lot(self):
-        plan = self.plan(FLEET, SHELF, *TIME)
+        plan = self.plan_of(planned_fleet())
         stocks = {}
         for cut in plan["cuts"]:
             for piece in cut["pieces"]:
@@ -147,8 +156,7 @@ class Demo(Reel):
         self.assertEqual(stock.read_text(), before)
 
     def test_twice_the_same(self):
-        words = ("reel", FLEET, "--stock", SHELF, "--format", "json", *TIME)
-        self.assertTrue(run(*words).stdout == run(*words).stdout)
+        self.assertTrue(planned_fleet().stdout == planned_fleet.__wrapped__().stdout)
 
     def test_every_format_names_every_piece(self):
         rows = list(csv.DictReader(io.StringIO(run("reel", FLEET, "--stock", SHELF, "--format", "csv").stdout)))
