@@ -23,7 +23,7 @@ struct FormatRow {
     void (*reel)(const ReelSheet& sheet, Output& output, UnitSystem units);
     void (*stretch)(const StretchAnswer& answer, Output& output, Credits credits,
                     const SheetOptions& options);
-    bool has_pages = false; ///< laid out on paper: an answer of a few figures is not written so
+    bool has_pages = false;    ///< laid out on paper: an answer of a few figures is not written so
     bool lengths_only = false; ///< its cut sheet has no marks and no steps
 };
 
