@@ -53,7 +53,8 @@ std::string job_of(std::int64_t lines) {
 void choose_ropes(benchmark::State& state) {
     FaultSink faults;
     auto catalogue = Catalogue::load(std::array<std::string, 1>{LIBSPLICE_TABLES_DIR}, faults);
-    Input list = Input::of_text(list_of(state.range(0)), "list.csv");
+    const std::string ropes = list_of(state.range(0));
+    Input list = Input::of_text(ropes, "list.csv");
     if (!catalogue || !add_rope_list(list, *catalogue, faults)) {
         std::abort();
     }

@@ -30,7 +30,7 @@ double metres_of(const StockProblem& problem, const StockPlan& plan) {
     return from_nanometres(sum).si();
 }
 
-void print_row(const tests::Instance& instance, double seconds) {
+void print_row(const testing::Instance& instance, double seconds) {
     SearchLimits limits;
     limits.deadline = std::chrono::steady_clock::now() +
                       std::chrono::milliseconds(static_cast<int>(seconds * 1000.0));
@@ -62,15 +62,15 @@ int main(int argument_count, char** arguments) {
     const std::vector<std::string> words(arguments + 1, arguments + argument_count);
     const double seconds = words.empty() ? 10.0 : std::stod(words[0]);
     const bool others = words.size() == 2 && words[1].ends_with('/');
-    std::vector<tests::Instance> instances =
-        tests::planted(others ? words[1] : LIBSPLICE_PLANTED_DIR);
+    std::vector<testing::Instance> instances =
+        testing::planted(others ? words[1] : LIBSPLICE_PLANTED_DIR);
     if (!others) {
-        auto published = tests::or_library(LIBSPLICE_INSTANCES_DIR);
+        auto published = testing::or_library(LIBSPLICE_INSTANCES_DIR);
         instances.insert(instances.begin(), published.begin(), published.end());
     }
     std::printf("| instance | optimum | bound | best | gap %% | proved | processor s | "
                 "first-fit | metres saved |\n|---|---|---|---|---|---|---|---|---|\n");
-    for (const tests::Instance& instance : instances) {
+    for (const testing::Instance& instance : instances) {
         if (words.size() < 2 || others ||
             std::find(words.begin() + 1, words.end(), instance.name) != words.end()) {
             print_row(instance, seconds);
