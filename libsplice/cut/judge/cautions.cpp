@@ -40,17 +40,14 @@ constexpr std::string_view eased_caution =
     "for the stretch at the tension that the job gives";
 constexpr std::string_view first_stretch_caution =
     "no source gives the first stretch of this rope when it is new, and nothing is taken off for "
-    "it: "
-    "load it before it is marked, or the line comes out long";
+    "it: load it before it is marked, or the line comes out long";
 constexpr std::string_view no_load_state_caution =
     "a line in this state carries little or no load, and {1} is taken off its length for the "
-    "stretch "
-    "at the tension that the job gives: leave the tension empty if it hangs slack";
+    "stretch at the tension that the job gives: leave the tension empty if it hangs slack";
 
 constexpr std::string_view strength_caution =
     "no source gives the breaking strength of this rope, so nobody can say whether it holds the "
-    "load "
-    "of {1}: give its strength from the reel in hand, as rope_breaking";
+    "load of {1}: give its strength from the reel in hand, as rope_breaking";
 constexpr std::string_view share_caution =
     "the load is {1} of what the line holds after its ends and knots, and {2} is the most that is "
     "published for such rope in use: take stronger rope, or ends that keep more of it";
